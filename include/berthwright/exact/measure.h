@@ -1,0 +1,47 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include <berthwright/exact/length.h>
+#include <berthwright/exact/result.h>
+
+namespace berthwright {
+
+/// The two rulers; a plan names one of them as its own.
+enum class Unit { inch, millimetre };
+
+/// Which way a printed number may differ from the exact one. A clearance that must be at least something is
+/// printed `down`, one that must be at most something `up`.
+enum class Rounding { nearest, down, up };
+
+/// Reads a length as people write it in a workshop: "74 1/2", "74-1/2 in", "6' 2 1/2\"", "6 ft 2-1/2 in",
+/// "37 ⅝″", "1.905 m", "1905 mm". A bare number is in `bare`. A fraction without a unit is refused when
+/// `bare` is the millimetre. Not negative, at most `farthest`, exactly on the lattice, or a Problem whose
+/// column points into `text` and whose cure names the two nearest lengths that can be held.
+Result<Length> read_length(std::string_view text, Unit bare);
+
+/// As `read_length`, with an optional leading minus: for distances that may lie on either side of a datum.
+Result<Length> read_offset(std::string_view text, Unit bare);
+
+/// How a length is printed. Feet for rooms and clearances; plain inches for the sizes of cushions, boards and
+/// beds, which the trade calls by inches ("38 x 75").
+struct LengthStyle {
+  Rounding rounding = Rounding::nearest;
+  bool feet = true;
+  int parts = 16;  ///< the finest fraction of an inch: a power of two up to 64 (32 in cut lists)
+};
+
+/// "6' 2 1/2\"", "7 1/2\""; without feet "74 1/2\"".
+std::string imperial(Length length, LengthStyle style = {});
+/// "1892.3 mm", in tenths, a trailing zero dropped.
+std::string metric(Length length, Rounding rounding = Rounding::nearest);
+/// Own unit first, the other in brackets: "6' 2 1/2\" (1892.3 mm)".
+std::string both(Length length, Unit own, LengthStyle style = {});
+/// Exactly as the length is, in `unit`, in a spelling that `read_length(…, unit)` reads back unchanged.
+std::string exact_text(Length length, Unit unit);
+
+/// "19.79 sq ft (1.839 m²)" rounded down, own unit first.
+std::string both(Area area, Unit own);
+
+}  // namespace berthwright

@@ -1,0 +1,76 @@
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include <berthwright/geometry/polygon.h>
+
+namespace berthwright {
+
+/// One connected part of a region: an outer polygon less its holes. All polygons counter-clockwise.
+struct Face {
+  Polygon outer;
+  std::vector<Polygon> holes;
+  friend bool operator==(const Face&, const Face&) = default;
+};
+
+/// A set of points in plan: the union of faces whose interiors are disjoint, in a canonical order. Closed
+/// unless a function says otherwise. Booleans are made on exact numbers; a corner of a result that falls
+/// off the lattice is rounded once to the nearest tick, and faces thinner than a tick vanish.
+class Region {
+ public:
+  Region() = default;
+  Region(Polygon polygon);  // NOLINT(google-explicit-constructor): a polygon is a region
+  Region(const Rect& rect) : Region(Polygon::rectangle(rect)) {}
+  /// The caller promises disjoint interiors and holes inside their outer polygons.
+  static Region from_faces(std::vector<Face> faces);
+
+  std::span<const Face> faces() const { return faces_; }
+  bool empty() const { return faces_.empty(); }
+  Area area() const;
+  /// std::logic_error when empty.
+  Rect bounds() const;
+  Side side_of(Point point) const;
+  /// Each connected part as a region of its own, in canonical order.
+  std::vector<Region> parts() const;
+
+  friend bool operator==(const Region&, const Region&) = default;
+
+ private:
+  std::vector<Face> faces_;
+};
+
+/// A directed boundary edge; the region's interior lies on its left.
+struct Edge {
+  Point from;
+  Point to;
+  friend constexpr auto operator<=>(const Edge&, const Edge&) = default;
+};
+/// All boundary edges, outer polygons counter-clockwise, holes clockwise.
+std::vector<Edge> edges(const Region& region);
+
+Region united(std::span<const Region> regions);
+Region united(const Region& a, const Region& b);
+Region common(const Region& a, const Region& b);
+Region without(const Region& a, const Region& b);
+
+/// Interiors meet: touching borders do not count. Decided before any rounding.
+bool overlaps(const Region& a, const Region& b);
+/// No point of `inner` lies outside `outer`; shared borders are fine. Decided before any rounding.
+bool contains(const Region& outer, const Region& inner);
+
+/// Minkowski sum with `polygon` taken relative to the origin.
+Region swept(const Region& region, const Polygon& polygon);
+/// Everything within `radius` of the region: the disc is a polygon of 64 sides drawn *around* the circle, so
+/// the result is never too small, and too large by at most 0.13 % of `radius`.
+Region grown(const Region& region, Length radius);
+/// What a disc of `radius` about it stays inside of: complement of the grown complement; never too large.
+Region shrunk(const Region& region, Length radius);
+/// `grown` then `shrunk`: fills gaps and inside corners that a disc of `radius` cannot enter.
+Region closed(const Region& region, Length radius);
+
+Region moved(const Region& region, Vector by);
+/// Mirror image in the line y = 0.
+Region mirrored(const Region& region);
+
+}  // namespace berthwright
