@@ -1,0 +1,104 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include <berthwright/exact/measure.h>
+#include <berthwright/plan/interior.h>
+#include <berthwright/plan/rules.h>
+#include <berthwright/plan/things.h>
+
+namespace berthwright {
+
+/// Where every piece is at one time. The order of the poses is the order in which the pieces are laid.
+struct Configuration {
+  ConfigurationId id;
+  std::string name;
+  std::vector<Pose> poses;  ///< one for each piece of the plan
+  Origin origin;
+};
+
+struct Person {
+  std::string name;
+  std::optional<Length> stature;
+  Length width;  ///< sleeping width at the shoulders; 24 in unless the plan says else
+};
+
+/// Pieces that people sleep on in one configuration.
+struct Bed {
+  BedId id;
+  std::string name;
+  ConfigurationId configuration;
+  std::vector<PieceId> pieces;
+  std::vector<Person> people;
+  Origin origin;
+};
+
+/// What the title block says.
+struct Title {
+  std::string title;
+  std::string shop;
+  std::string owner;
+  std::string date;  ///< as the plan writes it; empty: none is printed
+  std::string revision;
+  std::string drawn_by;
+};
+
+enum class English { american, british };
+enum class Paper { letter, a4 };
+
+/// A default the reader applied, so that it can be listed.
+struct AppliedDefault {
+  std::string pointer;
+  std::string value;
+  std::string why;
+};
+
+/// Everything a plan file says. Public so that tests can build one; only `Plan` promises anything.
+struct PlanParts {
+  Title title;
+  Unit unit = Unit::inch;
+  English english = English::american;
+  bool drives_on_right = true;
+  Paper paper = Paper::letter;
+  Interior interior;
+  std::vector<Opening> openings;
+  std::vector<Fixture> fixtures;
+  std::vector<Piece> pieces;
+  std::vector<Configuration> configurations;
+  std::vector<Bed> beds;
+  std::vector<Override> overrides;
+  std::vector<std::string> notes;
+  std::vector<AppliedDefault> defaults;
+};
+
+/// A checked, immutable plan. Promises: ids are unique over fixtures, pieces and openings; every reference
+/// resolves; each configuration poses each piece once; all lengths are within `farthest`; sizes positive.
+class Plan {
+ public:
+  /// The only door: a Problem, with the pointer and place of its origin, for each broken promise.
+  static Result<Plan> checked(PlanParts parts);
+
+  const PlanParts* operator->() const { return &parts_; }
+  const Fixture* fixture(std::string_view id) const;  ///< nullptr: none
+  const Piece* piece(std::string_view id) const;      ///< nullptr: none
+  const Configuration* configuration(std::string_view id) const;
+  const Bed* bed(std::string_view id) const;
+  /// The rule's limit, or the plan's own in its place. std::logic_error for a rule without limit.
+  Length limit(const Rule& rule) const;
+  const Override* override_of(const Rule& rule) const;
+
+ private:
+  explicit Plan(PlanParts parts) : parts_(std::move(parts)) {}
+  PlanParts parts_;
+};
+
+/// Reads a whole plan file. All faults are reported at once, in the order of the file, each with line and
+/// column, pointer, what was found, what is allowed and the nearest known name. Comments (// and /* */) are
+/// allowed. Limits: 4 MiB, 64 levels, 2,000 things of a kind, names of 200 characters. Never throws on input.
+Result<Plan> read_plan(std::string_view text);
+
+}  // namespace berthwright

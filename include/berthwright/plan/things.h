@@ -1,0 +1,80 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <berthwright/geometry/outline.h>
+#include <berthwright/geometry/placement.h>
+#include <berthwright/geometry/solid.h>
+#include <berthwright/plan/names.h>
+
+namespace berthwright {
+
+/// Least distances to what can burn, by face, from an appliance's data plate or manual. A face the maker does
+/// not give is unknown, not zero. The underside counts as side.
+struct DataPlate {
+  std::optional<Length> front;
+  std::optional<Length> back;
+  std::optional<Length> sides;
+  std::optional<Length> top;
+  friend bool operator==(const DataPlate&, const DataPlate&) = default;
+};
+
+/// What gives heat: the way its front looks, and its plate where the plan has it.
+struct HeatSource {
+  Wall faces = Wall::rear;
+  std::optional<DataPlate> plate;
+};
+
+/// A solid that stays where it is.
+struct Fixture {
+  enum class Kind {
+    bench, cabinet, locker, shelf, counter, sink, refrigerator, heater, furnace_outlet, oven, cooktop, outlet,
+    smoke_alarm, co_alarm, gas_alarm, light, tank, battery, leg, ledge, wheel_arch, protrusion, curtain, wall
+  };
+  FixtureId id;
+  std::string name;  ///< what to print; the id where the plan gives none
+  Kind kind = Kind::cabinet;
+  Solid solid;
+  std::vector<Arc> arcs;           ///< of the placed outline, for drawing
+  std::optional<HeatSource> heat;  ///< heaters, furnace outlets, ovens, cooktops
+  Origin origin;
+};
+
+/// A solid that is moved. Its own frame: lying unturned, length along x, width along y, from the origin.
+struct Piece {
+  enum class Kind { cushion, board, table, leg, bolster, heater };
+  PieceId id;
+  std::string name;
+  Kind kind = Kind::cushion;
+  Outline outline;       ///< finished size, in the piece's own frame, bounds from (0, 0)
+  Length length;         ///< x extent of `outline`
+  Length width;          ///< y extent
+  Length thickness;      ///< height when it lies flat
+  std::string material;  ///< foam grade or board, as the shop wrote it; empty: unknown
+  std::optional<HeatSource> heat;  ///< portable heaters; `faces` is the way the front looks unturned
+  Origin origin;
+
+  bool is_soft() const { return kind == Kind::cushion || kind == Kind::bolster; }
+};
+
+/// How a piece lies in one configuration; the height it comes to rest at is found by `arranged`.
+struct Pose {
+  enum class Manner { flat, on_length, on_width, stowed };  ///< on_length: its length edge is down
+  enum class State { none, running, off, stowed };          ///< of an appliance
+  PieceId piece;
+  Manner manner = Manner::flat;
+  Region outline;               ///< in plan; empty when stowed
+  std::vector<Arc> arcs;        ///< of the outline, for drawing
+  Placement placement;          ///< own frame to plan, for flat poses
+  Length height;                ///< from its underside to its top in this pose
+  std::optional<Wall> faces;    ///< on edge: the way its face looks; heaters: the way the front looks
+  std::vector<std::string> on;  ///< ids of fixtures or pieces that carry it; empty: whatever is highest beneath
+  std::optional<Length> base;   ///< underside above the floor where the plan says so (a table on wall hooks)
+  State state = State::none;
+  std::string stowed_in;        ///< where it is kept, when stowed
+  Origin origin;
+};
+
+}  // namespace berthwright

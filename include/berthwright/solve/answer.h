@@ -1,0 +1,38 @@
+#pragma once
+
+#include <berthwright/solve/bed/sleeping_room.h>
+#include <berthwright/solve/heat/distances.h>
+#include <berthwright/solve/room/collisions.h>
+
+namespace berthwright {
+
+struct BedAnswer {
+  const Bed* bed = nullptr;
+  Mattress mattress;
+  SleepingRoom room;
+  Bedding bedding;
+};
+
+struct ConfigurationAnswer {
+  const Configuration* configuration = nullptr;
+  Arrangement arrangement;
+  std::vector<Collision> collisions;
+  std::vector<Overreach> overreach;
+  std::vector<BedAnswer> beds;          ///< the beds of this configuration
+  std::vector<HeatDistance> heat;
+};
+
+/// Everything the tool knows about a plan, computed once; every output reads the same answer. Points into
+/// `plan`, which must outlive it.
+struct Answer {
+  std::vector<ConfigurationAnswer> configurations;  ///< in the order of the plan
+  std::vector<Finding> findings;                    ///< sorted
+};
+
+/// Problems are faults of the plan that only show when it is stood up (a piece that rests on nothing).
+Result<Answer> answered(const Plan& plan);
+
+/// 0: every alert met or close; 1: an alert not met; 2: none not met but one unknown.
+int exit_code(const Answer& answer);
+
+}  // namespace berthwright

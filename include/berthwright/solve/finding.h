@@ -1,0 +1,70 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include <berthwright/geometry/point.h>
+#include <berthwright/plan/plan.h>
+
+namespace berthwright {
+
+enum class Status { met, close, not_met, unknown };
+
+/// A share of the surveyed men and women, in thousandths; printed in whole percent.
+struct Shares {
+  int men = 0;
+  int women = 0;
+  friend bool operator==(const Shares&, const Shares&) = default;
+};
+/// Two sides of a rectangle: length and width.
+struct Sides {
+  Length length;
+  Length width;
+  friend bool operator==(const Sides&, const Sides&) = default;
+};
+/// What a finding measured or was compared with.
+using Quantity = std::variant<Length, Area, Sides, Shares>;
+
+/// What would mend a fault, as data; the sentence is made on the view floor.
+struct Cure {
+  enum class Kind {
+    raise,            ///< raise `subject` (ledge, filler, cushion) by `by`
+    lower,            ///< lower `subject` by `by`
+    move_apart,       ///< move `subject` away by `by`
+    widen,            ///< make `subject` larger by `by`
+    shorten,          ///< make `subject` smaller by `by`
+    stow_heater,      ///< switch `subject` off, unplug and stow it before the bed is made
+    state_plate,      ///< write the maker's distances for `subject` into the plan
+    state_measure,    ///< write the missing figure into the plan
+    add_guard_rail    ///< `by`: least height of the rail above the mattress
+  };
+  Kind kind = Kind::raise;
+  std::string subject;  ///< id of the thing
+  Length by;
+  friend bool operator==(const Cure&, const Cure&) = default;
+};
+
+/// One answer of a check: rule, place and numbers, no words.
+struct Finding {
+  RuleId rule;
+  ConfigurationId configuration;     ///< empty: holds for the trailer
+  BedId bed;                         ///< empty: not about one bed
+  std::vector<std::string> subjects; ///< ids of fixtures, pieces, openings; names of people
+  Status status = Status::unknown;
+  std::optional<Quantity> measured;
+  std::optional<Quantity> compared;  ///< none for rules that only report
+  Source source;                     ///< of the number compared with
+  std::string override_reason;       ///< not empty: the plan's own number was used
+  std::optional<Length> margin;      ///< measured - required, rounded toward less
+  std::vector<Point3> where;         ///< the place, or both nearest points
+  std::optional<Cure> cure;
+  std::string variant;               ///< which of several figures of one rule: "made up", "bare", "Twin"…
+};
+
+/// Alerts first, then advice, then information; inside: not met, unknown, close, met; then by configuration,
+/// bed, rule, subjects, variant. Total, so that equal answers print equal bytes.
+void sort_findings(std::vector<Finding>& findings);
+
+}  // namespace berthwright
