@@ -10,41 +10,70 @@ namespace berthwright {
 
 /// A distance on paper: whole micrometres, so that a drawing prints the same digits everywhere. Never mixed
 /// with a Length of the trailer: only a Scale turns one into the other.
-class Paper {
+class PaperLength {
  public:
-  constexpr Paper() = default;
-  static constexpr Paper micrometres(std::int64_t count) { return Paper(count); }
+  constexpr PaperLength() = default;
+  static constexpr PaperLength micrometres(std::int64_t count) { return PaperLength(count); }
   constexpr std::int64_t micrometres() const { return micrometres_; }
-  friend constexpr auto operator<=>(Paper, Paper) = default;
-  friend constexpr Paper operator+(Paper a, Paper b) { return Paper(a.micrometres_ + b.micrometres_); }
-  friend constexpr Paper operator-(Paper a, Paper b) { return Paper(a.micrometres_ - b.micrometres_); }
-  friend constexpr Paper operator-(Paper a) { return Paper(-a.micrometres_); }
-  friend constexpr Paper operator*(Paper a, std::int64_t times) { return Paper(a.micrometres_ * times); }
-  friend constexpr Paper operator/(Paper a, std::int64_t parts) { return Paper(a.micrometres_ / parts); }
+  friend constexpr auto operator<=>(PaperLength, PaperLength) = default;
+  friend constexpr PaperLength operator+(PaperLength a, PaperLength b) {
+    return PaperLength(a.micrometres_ + b.micrometres_);
+  }
+  friend constexpr PaperLength operator-(PaperLength a, PaperLength b) {
+    return PaperLength(a.micrometres_ - b.micrometres_);
+  }
+  friend constexpr PaperLength operator-(PaperLength a) { return PaperLength(-a.micrometres_); }
+  friend constexpr PaperLength operator*(PaperLength a, std::int64_t times) {
+    return PaperLength(a.micrometres_ * times);
+  }
+  friend constexpr PaperLength operator/(PaperLength a, std::int64_t parts) {
+    return PaperLength(a.micrometres_ / parts);
+  }
 
  private:
-  explicit constexpr Paper(std::int64_t micrometres) : micrometres_(micrometres) {}
+  explicit constexpr PaperLength(std::int64_t micrometres) : micrometres_(micrometres) {}
   std::int64_t micrometres_ = 0;
 };
 
 /// From the top left corner of the page, y downward.
 struct PaperPoint {
-  Paper x;
-  Paper y;
+  PaperLength x;
+  PaperLength y;
   friend constexpr auto operator<=>(const PaperPoint&, const PaperPoint&) = default;
 };
 
 /// What a mark stands for. Line widths, dashes, fills and lettering are decided by the writer's one table.
 enum class Ink {
-  frame, wall, opening, fixture, overhead, cushion, board, appliance, bed_outline, sleeping_rectangle, person,
-  heat_line, heat_zone, gap, dimension, leader, scale_bar_light, scale_bar_dark, direction, title, label, note, caution
+  frame,
+  wall,
+  opening,
+  fixture,
+  overhead,
+  cushion,
+  board,
+  appliance,
+  bed_outline,
+  sleeping_rectangle,
+  person,
+  heat_line,
+  heat_zone,
+  gap,
+  dimension,
+  leader,
+  scale_bar_light,
+  scale_bar_dark,
+  direction,
+  title,
+  label,
+  note,
+  caution
 };
 
 /// One stretch of a path: straight to `to`, or a circular arc to it.
 struct Stretch {
   PaperPoint to;
-  Paper radius;             ///< zero: straight
-  bool clockwise = false;   ///< of an arc, as seen on paper
+  PaperLength radius;      ///< zero: straight
+  bool clockwise = false;  ///< of an arc, as seen on paper
 };
 struct Path {
   Ink ink = Ink::fixture;
@@ -54,11 +83,12 @@ struct Path {
 };
 
 enum class Anchor { start, middle, end };
-/// A line of lettering. `at` is on the baseline; `height` is the font size. Upright or reading from the right.
+/// A line of lettering. `at` is on the baseline; `height` is the font size. Upright or reading from the
+/// right.
 struct Text {
   Ink ink = Ink::label;
   PaperPoint at;
-  Paper height;
+  PaperLength height;
   Anchor anchor = Anchor::start;
   bool reads_upward = false;  ///< turned a quarter so that it reads from the right of the page
   std::string words;          ///< as a person reads it; escaped by the writer
@@ -83,8 +113,8 @@ struct Sheet {
   std::string file;         ///< stem of its file name, from counters and our own words: "1-day"
   std::string title;        ///< for the reader: "Sanderling: day plan"
   std::string description;  ///< what it shows with its main figures, in sentences, for those who hear it
-  Paper width;
-  Paper height;
+  PaperLength width;
+  PaperLength height;
   std::int64_t scale = 20;  ///< 20 for 1:20
   std::vector<Group> groups;
 };

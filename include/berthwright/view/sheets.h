@@ -8,11 +8,12 @@ namespace berthwright {
 /// Every sheet of a plan, numbered in order: one for each configuration.
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer);
 
-/// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded up.
-Paper text_width(std::string_view words, Paper height);
+/// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
+/// up.
+PaperLength text_width(std::string_view words, PaperLength height);
 
-/// Two boxes of lettering that meet, or lettering off the page; empty when the sheet is clean. `sheets` throws
-/// std::logic_error rather than return a sheet for which this is not empty.
+/// Two boxes of lettering that meet, or lettering off the page; empty when the sheet is clean. `sheets`
+/// throws std::logic_error rather than return a sheet for which this is not empty.
 std::vector<std::string> lettering_faults(const Sheet& sheet);
 
 }  // namespace berthwright

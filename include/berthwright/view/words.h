@@ -9,8 +9,27 @@ namespace berthwright {
 
 /// Words that differ between American and British English, and the others that outputs share. One table.
 enum class Term {
-  trailer, curb_side, street_side, wheel_arch, cleat, filler, counter, cooktop, outlet, locker, front, rear,
-  left, right, met, close, not_met, unknown, alert, advice, information
+  trailer,
+  curb_side,
+  street_side,
+  wheel_arch,
+  cleat,
+  filler,
+  counter,
+  cooktop,
+  outlet,
+  locker,
+  front,
+  rear,
+  left,
+  right,
+  met,
+  close,
+  not_met,
+  unknown,
+  alert,
+  advice,
+  information
 };
 std::string_view word(Term term, English english);
 
