@@ -18,6 +18,9 @@ class Polygon {
   /// ("polygon.flat") and self-crossing or self-touching outlines ("polygon.crossing", the message naming the
   /// two edges and the point where they meet). O(n log n) typical.
   static Result<Polygon> checked(std::vector<Point> corners);
+  /// The caller promises a simple outline of positive area, of either winding; repeated and straight corners
+  /// are dropped. For outlines that come from valid ones: O(n), nothing is checked.
+  static Polygon promised(std::vector<Point> corners);
   /// Sides must be positive, else std::invalid_argument.
   static Polygon rectangle(const Rect& rect);
 

@@ -7,7 +7,9 @@
 
 namespace berthwright {
 
-/// One connected part of a region: an outer polygon less its holes. All polygons counter-clockwise.
+/// One part of a region whose interior is connected: an outer polygon less its holes. All polygons are simple
+/// and counter-clockwise. They may touch: a hole its outer polygon or another hole, a face another face, each
+/// at single points only (also in the middle of an edge).
 struct Face {
   Polygon outer;
   std::vector<Polygon> holes;
@@ -22,7 +24,8 @@ class Region {
   Region() = default;
   Region(Polygon polygon);  // NOLINT(google-explicit-constructor): a polygon is a region
   Region(const Rect& rect) : Region(Polygon::rectangle(rect)) {}
-  /// The caller promises disjoint interiors and holes inside their outer polygons.
+  /// The caller promises disjoint interiors and holes inside their outer polygons. Faces that share an edge
+  /// stay apart (`united` of the region alone joins them), so two such regions may be equal sets but differ.
   static Region from_faces(std::vector<Face> faces);
 
   std::span<const Face> faces() const { return faces_; }

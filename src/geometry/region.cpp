@@ -1,0 +1,149 @@
+#include <berthwright/geometry/region.h>
+
+#include <algorithm>
+#include <array>
+#include <stdexcept>
+
+#include "geometry/overlay.h"
+
+namespace berthwright {
+namespace {
+
+bool before(const Polygon& a, const Polygon& b) {
+  return std::ranges::lexicographical_compare(a.vertices(), b.vertices());
+}
+
+std::vector<Edge> edges_of_all(std::span<const Region> regions) {
+  std::vector<Edge> result;
+  for (const Region& region : regions) std::ranges::copy(edges(region), std::back_inserter(result));
+  return result;
+}
+
+// The sides of every piece of both borders, for regions of which no two edges cross.
+template <class Found>
+bool somewhere(std::span<const Strand> pieces, Found found) {
+  const std::vector<Banks> banks = windings(pieces);
+  return std::ranges::any_of(banks, [&](const Banks& b) { return found(b.left) || found(b.right); });
+}
+
+template <class Change>
+Region changed(const Region& region, Change change) {
+  const auto polygon = [&](const Polygon& given) {
+    std::vector<Point> corners;
+    for (const Point& corner : given.vertices()) corners.push_back(change(corner));
+    return Polygon::promised(std::move(corners));
+  };
+  std::vector<Face> faces;
+  for (const Face& face : region.faces()) {
+    faces.push_back({polygon(face.outer), {}});
+    for (const Polygon& hole : face.holes) faces.back().holes.push_back(polygon(hole));
+  }
+  return Region::from_faces(std::move(faces));
+}
+
+}  // namespace
+
+Region::Region(Polygon polygon) { faces_.push_back({std::move(polygon), {}}); }
+
+Region Region::from_faces(std::vector<Face> faces) {
+  for (Face& face : faces) std::ranges::sort(face.holes, before);
+  std::ranges::sort(faces, before, &Face::outer);
+  Region result;
+  result.faces_ = std::move(faces);
+  return result;
+}
+
+Area Region::area() const {
+  Area sum;
+  for (const Face& face : faces_) {
+    sum += face.outer.area();
+    for (const Polygon& hole : face.holes) sum = sum - hole.area();
+  }
+  return sum;
+}
+
+Rect Region::bounds() const {
+  if (empty()) throw std::logic_error("an empty region has no bounds");
+  Rect result = faces_.front().outer.bounds();
+  for (const Face& face : faces_) result = hull(result, face.outer.bounds());
+  return result;
+}
+
+Side Region::side_of(Point point) const {
+  for (const Face& face : faces_) {
+    Side side = face.outer.side_of(point);
+    for (const Polygon& hole : face.holes) {
+      if (side != Side::inside) break;
+      const Side in_hole = hole.side_of(point);
+      if (in_hole != Side::outside) side = in_hole == Side::inside ? Side::outside : Side::boundary;
+    }
+    if (side != Side::outside) return side;
+  }
+  return Side::outside;
+}
+
+std::vector<Region> Region::parts() const {
+  std::vector<Region> result;
+  for (const Face& face : faces_) result.push_back(from_faces({face}));
+  return result;
+}
+
+std::vector<Edge> edges(const Region& region) {
+  std::vector<Edge> result;
+  const auto add = [&](const Polygon& polygon, bool as_hole) {
+    const auto corners = polygon.vertices();
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+      const Edge edge{corners[i], corners[(i + 1) % corners.size()]};
+      result.push_back(as_hole ? Edge{edge.to, edge.from} : edge);
+    }
+  };
+  for (const Face& face : region.faces()) {
+    add(face.outer, false);
+    for (const Polygon& hole : face.holes) add(hole, true);
+  }
+  return result;
+}
+
+Region united(std::span<const Region> regions) {
+  return overlaid(strands(edges_of_all(regions)), [](Winding w) { return w.first > 0; });
+}
+
+Region united(const Region& a, const Region& b) {
+  if (a.empty()) return b;
+  if (b.empty()) return a;
+  return united(std::array{a, b});
+}
+
+Region common(const Region& a, const Region& b) {
+  if (a.empty() || b.empty() || !overlaps(a.bounds(), b.bounds())) return {};
+  return overlaid(strands(edges(a), edges(b)), [](Winding w) { return w.first > 0 && w.second > 0; });
+}
+
+Region without(const Region& a, const Region& b) {
+  if (a.empty() || b.empty() || !overlaps(a.bounds(), b.bounds())) return a;
+  return overlaid(strands(edges(a), edges(b)), [](Winding w) { return w.first > 0 && w.second <= 0; });
+}
+
+bool overlaps(const Region& a, const Region& b) {
+  if (a.empty() || b.empty() || !overlaps(a.bounds(), b.bounds())) return false;
+  const std::vector<Strand> pieces = cut_at_ends(strands(edges(a), edges(b)));
+  return operands_cross(pieces) || somewhere(pieces, [](Winding w) { return w.first > 0 && w.second > 0; });
+}
+
+bool contains(const Region& outer, const Region& inner) {
+  if (inner.empty()) return true;
+  if (outer.empty() || hull(outer.bounds(), inner.bounds()) != outer.bounds()) return false;
+  const std::vector<Strand> pieces = cut_at_ends(strands(edges(outer), edges(inner)));
+  return !operands_cross(pieces) &&
+         !somewhere(pieces, [](Winding w) { return w.first <= 0 && w.second > 0; });
+}
+
+Region moved(const Region& region, Vector by) {
+  return changed(region, [&](Point p) { return p + by; });
+}
+
+Region mirrored(const Region& region) {
+  return changed(region, [](Point p) { return Point{p.x, -p.y}; });
+}
+
+}  // namespace berthwright
