@@ -19,7 +19,8 @@ class Turn {
     const int i = ((count % 4) + 4) % 4;
     return Turn(sines[(i + 1) % 4], sines[i], 1);
   }
-  /// The direction of the vector (x, y), not both zero, each at most 2^31; within 1e-8 degree.
+  /// The direction of the vector (x, y), not both zero, each at most 2^31, else std::invalid_argument;
+  /// within 1e-8 degree. A vector mirrored at an axis gives the mirrored turn, a parallel one the same.
   static Turn toward(std::int64_t x, std::int64_t y);
   /// `microdegrees` millionths of a degree, any whole number; multiples of 90 degrees are exact.
   static Turn degrees(std::int64_t microdegrees);
@@ -42,7 +43,8 @@ class Turn {
   std::int64_t unit_ = 1;
 };
 
-/// Reads "12.5", "12.5 deg" or "12.5°" (decimal degrees, at most six decimals, sign allowed).
+/// Reads "12.5", "12.5 deg" or "12.5°" (decimal degrees, at most six decimals, sign allowed, below 10^9);
+/// else a Problem "turn.…" with the column.
 Result<Turn> read_turn(std::string_view text);
 
 }  // namespace berthwright

@@ -17,8 +17,9 @@ enum class Rounding { nearest, down, up };
 
 /// Reads a length as people write it in a workshop: "74 1/2", "74-1/2 in", "6' 2 1/2\"", "6 ft 2-1/2 in",
 /// "37 ⅝″", "1.905 m", "1905 mm". A bare number is in `bare`. A fraction without a unit is refused when
-/// `bare` is the millimetre. Not negative, at most `farthest`, exactly on the lattice, or a Problem whose
-/// column points into `text` and whose cure names the two nearest lengths that can be held.
+/// `bare` is the millimetre. Not negative, at most `farthest`, on the lattice, or a Problem whose column
+/// points into `text`; off the lattice the cure names the nearest below and above that the unit and spelling
+/// can hold.
 Result<Length> read_length(std::string_view text, Unit bare);
 
 /// As `read_length`, with an optional leading minus: for distances that may lie on either side of a datum.
@@ -32,16 +33,18 @@ struct LengthStyle {
   int parts = 16;  ///< the finest fraction of an inch: a power of two up to 64 (32 in cut lists)
 };
 
-/// "6' 2 1/2\"", "7 1/2\""; without feet "74 1/2\"".
+/// "6' 2 1/2\"", "7 1/2\"", "1' 0\""; without feet "74 1/2\"". Nearest takes a half away from zero; other
+/// `parts` than a power of two up to 64 throw std::invalid_argument.
 std::string imperial(Length length, LengthStyle style = {});
 /// "1892.3 mm", in tenths, a trailing zero dropped.
 std::string metric(Length length, Rounding rounding = Rounding::nearest);
 /// Own unit first, the other in brackets: "6' 2 1/2\" (1892.3 mm)".
 std::string both(Length length, Unit own, LengthStyle style = {});
-/// Exactly as the length is, in `unit`, in a spelling that `read_length(…, unit)` reads back unchanged.
+/// Exactly as the length is, with its unit, so that `read_offset` reads it back unchanged: "74 1/2 in",
+/// "0.703 in", "1892.3 mm". Where no finite inch decimal exists, millimetres under either unit.
 std::string exact_text(Length length, Unit unit);
 
-/// "19.79 sq ft (1.839 m²)" rounded down, own unit first.
-std::string both(Area area, Unit own);
+/// "19.8 sq ft (1.84 m²)", own unit first, both rounded down to these decimals.
+std::string area_text(Area area, Unit own);
 
 }  // namespace berthwright
