@@ -21,7 +21,8 @@ export async function openSheet(page, file) {
   page.on('request', listen);
   const root = readFileSync(file, 'utf8').match(/<svg[^>]*>/)?.[0] ?? '';
   const pixels = name => Math.ceil((root.match(new RegExp(`\\s${name}="([\\d.]+)mm"`))?.[1] ?? 300) / mmPerPixel) + 20;
-  await page.setViewportSize({ width: pixels('width'), height: pixels('height') });
+  const view = { width: pixels('width'), height: pixels('height') };
+  if (JSON.stringify(view) !== JSON.stringify(page.viewportSize())) await page.setViewportSize(view);
   await page.goto(address);
   page.off('request', listen);
   return asked;
