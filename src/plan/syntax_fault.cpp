@@ -1,0 +1,107 @@
+#include "plan/syntax_fault.h"
+
+#include <array>
+#include <utility>
+
+#include "plan/in_quotes.h"
+
+namespace berthwright {
+namespace {
+
+/// The parser's own words for what it met or wanted, and ours.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 9> token_words{{
+    {"string literal", "a text in quotes"},
+    {"number literal", "a number"},
+    {"true literal", "true"},
+    {"false literal", "false"},
+    {"null literal", "null"},
+    {"end of input", "the end of the file"},
+    {"'[', '{', or a literal", "a value: text in quotes, a number, true, false, a list or an object"},
+    {"object key", "a name in quotes"},
+    {"object separator", "a colon"},
+}};
+
+std::string in_our_words(std::string_view token) {
+  for (const auto& [theirs, ours] : token_words)
+    if (token == theirs) return std::string(ours);
+  return printable(token);
+}
+
+std::string_view after(std::string_view text, std::string_view mark) {
+  const std::size_t at = text.find(mark);
+  return at == std::string_view::npos ? text : text.substr(at + mark.size());
+}
+
+std::string_view before(std::string_view text, std::string_view mark) {
+  return text.substr(0, text.find(mark));
+}
+
+/// The last sign before `at` that is neither space nor line end; '\0' at the start.
+char sign_before(std::string_view text, std::size_t at) {
+  const std::size_t sign = at == 0 ? std::string_view::npos : text.find_last_not_of(" \t\r\n", at - 1);
+  return sign == std::string_view::npos ? '\0' : text[sign];
+}
+
+std::string token_at(std::string_view text, std::size_t at) {
+  const std::string_view rest = text.substr(at);
+  if (rest.empty()) return "the end of the file";
+  return printable(rest.substr(0, std::min(rest.find_first_of(" \t\r\n,:]}[{", 1), rest.find('\n'))), 40);
+}
+
+std::string cure_for(std::string_view text, std::size_t token, std::string_view reason,
+                     std::string_view expected) {
+  if (token >= text.size()) return "close every bracket, brace and quote that was opened";
+  const char sign = text[token];
+  const char previous = sign_before(text, token);
+  if ((sign == '}' || sign == ']') && previous == ',')
+    return "take away the comma before the closing bracket";
+  if (sign == '\'') return "put names and texts in double quotes: \"";
+  if (reason.find("must be escaped") != std::string_view::npos ||
+      reason.find("missing closing quote") != std::string_view::npos)
+    return "close the text with a quote on the same line; an inch mark inside a text needs a backslash "
+           "(\\\"), or write in";
+  if (previous == '"' && (sign == '"' || expected.find('}') != std::string_view::npos ||
+                          expected.find(']') != std::string_view::npos))
+    return "put a comma between two values; an inch mark inside a text needs a backslash (\\\"), or write in";
+  if (expected.find('}') != std::string_view::npos || expected.find(']') != std::string_view::npos)
+    return "put a comma between two values; a length with a fraction stands in quotes, as in \"74 1/2\"";
+  if (reason.find("invalid literal") != std::string_view::npos ||
+      reason.find("invalid number") != std::string_view::npos)
+    return "put texts, and lengths with a fraction or a unit, in double quotes, as in \"74 1/2 in\"";
+  return "";
+}
+
+}  // namespace
+
+SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, std::size_t token,
+                         std::size_t read) {
+  const std::string_view detail = after(complaint, " - ");
+  const std::string_view reason = before(before(detail, "; last read: "), "; expected ");
+  const std::size_t expected_at = complaint.rfind("; expected ");
+  const std::string_view expected =
+      expected_at == std::string_view::npos ? std::string_view{} : complaint.substr(expected_at + 11);
+
+  SyntaxFault fault;
+  fault.at = token;
+  if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
+    return {token, "the file is empty", "nothing", "a plan in braces { … }",
+            "start from an example in plans/"};
+  if (complaint.find("number overflow") != std::string_view::npos) {
+    fault.message = "this number is larger than any that can be read";
+    fault.found = token_at(text, token);
+    fault.allowed = "a length such as 24.5 or \"24 1/2 in\"";
+    return fault;
+  }
+  if (reason.starts_with("invalid string") && reason.find("must be escaped") == std::string_view::npos &&
+      read > token)
+    fault.at = std::min(read - 1, text.size());
+  fault.message = "the file cannot be read from here on: " +
+                  (reason.starts_with("unexpected ") ? "here stands " + in_our_words(reason.substr(11))
+                                                     : printable(reason, 120));
+  fault.found = token_at(text, token);
+  fault.allowed = in_our_words(expected);
+  fault.cure = cure_for(text, token, reason, expected);
+  return fault;
+}
+
+}  // namespace berthwright
