@@ -112,4 +112,11 @@ double geos_round_area(const Region& region, double by) {
   return area(kept(GEOSBuffer_r(context(), shape(region).get(), by, 64)));
 }
 
+double geos_inscribed_radius(const Region& region, double tolerance) {
+  const Shape line = kept(GEOSMaximumInscribedCircle_r(context(), shape(region).get(), tolerance));
+  double result = 0;
+  if (GEOSLength_r(context(), line.get(), &result) != 1) throw std::runtime_error("GEOS gave no length");
+  return result;
+}
+
 }  // namespace berthwright::oracle

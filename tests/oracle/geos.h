@@ -23,5 +23,7 @@ bool geos_is_valid(const Region& region);
 double geos_mitred_area(const Region& region, double by);
 /// Area of the offset with arcs of 64 chords a quarter.
 double geos_round_area(const Region& region, double by);
+/// Radius of the largest inscribed disc, at most `tolerance` too small.
+double geos_inscribed_radius(const Region& region, double tolerance);
 
 }  // namespace berthwright::oracle

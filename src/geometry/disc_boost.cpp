@@ -1,0 +1,162 @@
+#include <algorithm>
+#include <boost/polygon/segment_data.hpp>
+#include <boost/polygon/voronoi.hpp>
+#include <cstdint>
+#include <vector>
+
+#include <berthwright/exact/squared_length.h>
+#include <berthwright/geometry/disc.h>
+
+#include "geometry/segment.h"
+#include "geometry/strands.h"
+
+namespace berthwright {
+namespace {
+
+using Segment = boost::polygon::segment_data<std::int32_t>;
+
+// A place that may be the centre of a largest disc, not on the lattice, and its distance from the border.
+struct Guess {
+  double x;
+  double y;
+  double clearance;
+};
+
+// Rounding a crossing bends both edges by less than a tick, which may make them cross others; seldom twice.
+constexpr int most_rounds = 8;
+
+std::vector<Edge> edges_of(const std::vector<Strand>& strands) {
+  std::vector<Edge> result;
+  for (const Strand& strand : strands) result.push_back({strand.low, strand.high});
+  return result;
+}
+
+bool crosses(const Edge& a, const Edge& b) {
+  const auto apart = [](const Edge& line, const Edge& other) {
+    const std::int64_t from = cross(line.from, line.to, other.from);
+    const std::int64_t to = cross(line.from, line.to, other.to);
+    return (from < 0 && to > 0) || (from > 0 && to < 0);
+  };
+  return apart(a, b) && apart(b, a);
+}
+
+Point crossing_point(const Edge& a, const Edge& b) {
+  const auto from = static_cast<double>(cross(b.from, b.to, a.from));
+  const auto to = static_cast<double>(cross(b.from, b.to, a.to));
+  const double at = from / (from - to);
+  const auto along = [&](Length length) {
+    return Length::from_ticks(static_cast<std::int64_t>(static_cast<double>(length.ticks()) * at));
+  };
+  return a.from + Vector{along(a.to.x - a.from.x), along(a.to.y - a.from.y)};
+}
+
+// Rounded corners may have pushed edges across each other by a tick; the diagram needs edges that only touch.
+// Only guesses come from it, so cutting at a rounded crossing loses nothing.
+std::vector<Edge> uncrossed(std::vector<Edge> all) {
+  for (int round = 0; round < most_rounds; ++round) {
+    bool found = false;
+    for (std::size_t i = 0; i < all.size(); ++i)
+      for (std::size_t k = i + 1; k < all.size(); ++k) {
+        if (!crosses(all[i], all[k])) continue;
+        const Point meeting = crossing_point(all[i], all[k]);
+        for (const std::size_t cut : {i, k}) {
+          all.push_back({meeting, all[cut].to});
+          all[cut].to = meeting;
+        }
+        found = true;
+      }
+    if (!found) break;
+    all = edges_of(cut_at_ends(strands(all)));
+  }
+  std::vector<Edge> result;
+  for (const Edge& edge : all)
+    if (std::none_of(result.begin(), result.end(), [&](const Edge& kept) { return crosses(kept, edge); }))
+      result.push_back(edge);
+  return result;
+}
+
+double distance_squared(double x, double y, const Segment& segment) {
+  const double from_x = boost::polygon::low(segment).x();
+  const double from_y = boost::polygon::low(segment).y();
+  const double along_x = boost::polygon::high(segment).x() - from_x;
+  const double along_y = boost::polygon::high(segment).y() - from_y;
+  const double squared = along_x * along_x + along_y * along_y;
+  const double at = std::clamp(((x - from_x) * along_x + (y - from_y) * along_y) / squared, 0.0, 1.0);
+  const double away_x = from_x + along_x * at - x;
+  const double away_y = from_y + along_y * at - y;
+  return away_x * away_x + away_y * away_y;
+}
+
+double root(double square) {
+  double above = square + 1;
+  for (double last = above + 1; above < last;) {
+    last = above;
+    above = (above + square / above) / 2;
+  }
+  return above;
+}
+
+// The corners of the segments' diagram: clearance peaks only there, also in a corridor between two parallel
+// edges, whose middle line ends in corners of the diagram.
+std::vector<Guess> guesses(const std::vector<Edge>& border, Point origin) {
+  std::vector<Segment> segments;
+  for (const Edge& edge : border) {
+    const auto at = [&](Point p) {
+      return boost::polygon::point_data<std::int32_t>(static_cast<std::int32_t>((p.x - origin.x).ticks()),
+                                                      static_cast<std::int32_t>((p.y - origin.y).ticks()));
+    };
+    segments.emplace_back(at(edge.from), at(edge.to));
+  }
+  boost::polygon::voronoi_diagram<double> diagram;
+  boost::polygon::construct_voronoi(segments.begin(), segments.end(), &diagram);
+  std::vector<Guess> result;
+  for (const auto& vertex : diagram.vertices()) {
+    const Segment& nearest = segments[vertex.incident_edge()->cell()->source_index()];
+    const double clearance = root(distance_squared(vertex.x(), vertex.y(), nearest));
+    if (clearance > 0.1) result.push_back({vertex.x(), vertex.y(), clearance});
+  }
+  std::sort(result.begin(), result.end(), [](const Guess& a, const Guess& b) {
+    if (a.clearance != b.clearance) return a.clearance > b.clearance;
+    return a.x != b.x ? a.x < b.x : a.y < b.y;
+  });
+  return result;
+}
+
+bool is_better(const Disc& a, const Disc& b) {
+  return a.radius != b.radius ? a.radius > b.radius : a.centre < b.centre;
+}
+
+std::optional<Disc> disc_about(Point centre, const Region& region, const std::vector<Edge>& border) {
+  if (region.side_of(centre) != Side::inside) return std::nullopt;
+  SquaredLength nearest = squared_distance(centre, border.front());
+  for (const Edge& edge : border) nearest = std::min(nearest, squared_distance(centre, edge));
+  return Disc{centre, nearest.floor()};
+}
+
+std::int64_t whole_below(double value) {
+  const auto whole = static_cast<std::int64_t>(value);
+  return value < static_cast<double>(whole) ? whole - 1 : whole;
+}
+
+}  // namespace
+
+std::optional<Disc> largest_disc(const Region& region) {
+  if (region.empty()) return std::nullopt;
+  const std::vector<Edge> border = edges_of(cut_at_ends(strands(edges(region))));
+  const Point origin = region.bounds().low;
+  Disc best{std::min_element(border.begin(), border.end())->from, Length{}};
+  for (const Guess& guess : guesses(uncrossed(border), origin)) {
+    // Rounding the centre moves it by less than a tick.
+    if (guess.clearance + 1 < static_cast<double>(best.radius.ticks())) break;
+    for (const int right : {0, 1})
+      for (const int up : {0, 1}) {
+        const Point centre = origin + Vector{Length::from_ticks(whole_below(guess.x) + right),
+                                             Length::from_ticks(whole_below(guess.y) + up)};
+        const std::optional<Disc> disc = disc_about(centre, region, border);
+        if (disc && is_better(*disc, best)) best = *disc;
+      }
+  }
+  return best;
+}
+
+}  // namespace berthwright
