@@ -6,20 +6,29 @@ namespace berthwright {
 
 /// The distance of one heat source to one kind of thing that can burn, in one configuration.
 struct HeatDistance {
-  std::string source;                 ///< id of the heater, oven…
-  std::string nearest_to;             ///< id of the bed or cushion
-  bool made_up = false;               ///< bedding with overhang and drop
-  Nearest nearest;                    ///< from the source to what can burn
+  enum class Kind { bed, cushion, curtain };
+  std::string source;         ///< id of the heater, oven…
+  std::string nearest_to;     ///< id of the bed, cushion or curtain
+  Kind kind = Kind::cushion;  ///< of `nearest_to`
+  bool made_up = false;       ///< bedding with overhang and drop
+  Nearest nearest;            ///< from the source to what can burn, as drawn with chords
+  Length distance;            ///< the one to print and compare: rounded down, less 0.05 mm an arc
   /// Least margin of the data plate: distance less the required one of the face, edge or corner region in
-  /// which each point lies; rounded down. None when the plan gives no plate.
+  /// which each point lies; rounded down, less 0.05 mm an arc. None when no face in question is given.
   std::optional<Length> plate_margin;
   std::optional<Length> plate_required;  ///< the distance required where the margin is least
   Nearest plate_nearest;                 ///< where it is least; valid when `plate_margin` is set
-  bool plate_incomplete = false;         ///< something lies before a face the plate does not give
+  /// Something lies before a face the plate does not give, or the source lies on its side, where no plate
+  /// holds.
+  bool plate_incomplete = false;
 };
 
-/// For each heat source that is not stowed: its distances to each bed (bare and made up, in the configuration
-/// the bed belongs to) and to every other cushion. Deterministic order: source, nearest_to, bare first.
+/// The data plate of what gives heat in this configuration; nullptr when it has none.
+const DataPlate* plate_of(const Placed& source);
+
+/// For each heat source that is not stowed (off but plugged in counts as running): its distances to each of
+/// `beds`, bare and made up, and to every curtain and every cushion that belongs to none of them. For the
+/// plate a source counts as its box. Deterministic order: source, nearest_to, bare first.
 std::vector<HeatDistance> heat_distances(const Plan& plan, const Arrangement& arrangement,
                                          const std::vector<std::pair<const Bed*, Bedding>>& beds);
 

@@ -1,0 +1,181 @@
+#include "solve/heat/plate.h"
+
+#include <gtest/gtest.h>
+
+#include <array>
+#include <random>
+
+#include "oracle/plate_margin.h"
+
+namespace berthwright {
+namespace {
+
+Solid box(Length x0, Length x1, Length y0, Length y1, Length z0, Length z1) {
+  return Solid(Region(Rect{{x0, y0}, {x1, y1}}), z0, z1);
+}
+
+// A heater of 10 x 10 x 10 in with its low corner at (100, 100, 20) in, looking to the rear (+x).
+const SourceBox heater{{{100_in, 100_in}, {110_in, 110_in}}, 20_in, 30_in, Wall::rear};
+constexpr DataPlate all_three_feet{36_in, 36_in, 36_in, 36_in};
+
+Length margin_of(const DataPlate& plate, const Solid& solid) {
+  const PlateReading reading = plate_reading(heater, plate, {solid});
+  EXPECT_TRUE(reading.least.has_value());
+  return reading.least ? reading.least->margin : Length{};
+}
+
+// Corner offsets of 30 and 20 in: sqrt(900 + 400) = sqrt(1300) = 36.0555 in, beyond 36; of 30 and 19.8 in:
+// sqrt(900 + 392.04) = 35.9450 in, short of it. Rule: 3 ft = 36 in, CPSC space-heater tips and NFPA sheet
+// 2018, New York City Fire Code FC 605.10.3(2) (914 mm); the geometry is computed here.
+TEST(Plate, TheCornerCaseIsDecidedByTheStraightLineInEveryQuadrant) {
+  const Length almost = Length::inches(198, 10);
+  for (const int sx : {-1, 1})
+    for (const int sy : {-1, 1})
+      for (const Length across : {20_in, almost}) {
+        SCOPED_TRACE(sx * 2 + sy);
+        const Length x0 = sx > 0 ? 140_in : 50_in;
+        const Length y0 = sy > 0 ? 110_in + across : 80_in - across;
+        const Length margin = margin_of(all_three_feet, box(x0, x0 + 20_in, y0, y0 + 20_in, 0_in, 60_in));
+        // sqrt(1300) x 1,016,000 = 36,632,400.96 ticks and sqrt(1292.04) x 1,016,000 = 36,520,077.25, less
+        // 36 x 1,016,000 = 36,576,000, rounded down.
+        EXPECT_EQ(margin.ticks(), across == 20_in ? 56'400 : -55'923);
+      }
+}
+
+TEST(Plate, TheCornerCaseHoldsAcrossTheTopEdges) {
+  const Length almost = Length::inches(198, 10);
+  const auto above = [](Length rise) { return box(140_in, 160_in, 90_in, 120_in, 30_in + rise, 80_in); };
+  EXPECT_GE(margin_of(all_three_feet, above(20_in)), Length{});
+  EXPECT_LT(margin_of(all_three_feet, above(almost)), Length{});
+  // 24, 24 and 12 in beyond a corner: sqrt(576 + 576 + 144) = 36 in exactly: met, and a tick less is not.
+  const auto corner = [](Length x) { return box(110_in + x, 150_in, 134_in, 150_in, 0_in, 8_in); };
+  EXPECT_EQ(margin_of(all_three_feet, corner(24_in)), Length{});
+  EXPECT_EQ(margin_of(all_three_feet, corner(24_in - one_tick)), -one_tick);
+}
+
+constexpr DataPlate mixed{36_in, 4_in, 12_in, 18_in};  // front, back, sides, top
+
+TEST(Plate, EachFaceAsksItsOwnDistance) {
+  // Clear of all planes of the box, 40 in before the front, 5 behind, 13 beside, 20 above, 13 below.
+  EXPECT_EQ(margin_of(mixed, box(150_in, 160_in, 102_in, 108_in, 22_in, 28_in)), 4_in);
+  EXPECT_EQ(margin_of(mixed, box(90_in, 95_in, 102_in, 108_in, 22_in, 28_in)), 1_in);
+  EXPECT_EQ(margin_of(mixed, box(102_in, 108_in, 123_in, 130_in, 22_in, 28_in)), 1_in);
+  EXPECT_EQ(margin_of(mixed, box(102_in, 108_in, 80_in, 87_in, 22_in, 28_in)), 1_in);
+  EXPECT_EQ(margin_of(mixed, box(102_in, 108_in, 102_in, 108_in, 50_in, 55_in)), 2_in);
+  EXPECT_EQ(margin_of(mixed, box(102_in, 108_in, 102_in, 108_in, 0_in, 7_in)), 1_in);  // underside = side
+}
+
+TEST(Plate, AnEdgeAsksTheLargerOfItsFaces) {
+  // 6 in behind and 8 in beside the back edge: 10 in away, sides' 12 asked: 2 in short.
+  EXPECT_EQ(margin_of(mixed, box(90_in, 94_in, 118_in, 130_in, 22_in, 28_in)), -2_in);
+}
+
+TEST(Plate, OnASharedPlaneTheLargerDistanceRules) {
+  // Behind the heater, 5 in off, ending exactly at the plane of the right side: its end face lies in the edge
+  // region too, where 12 in is asked. One tick less and only the back's 4 in is asked.
+  EXPECT_EQ(margin_of(mixed, box(90_in, 95_in, 102_in, 110_in, 22_in, 28_in)), -7_in);
+  EXPECT_EQ(margin_of(mixed, box(90_in, 95_in, 102_in, 110_in - one_tick, 22_in, 28_in)), 1_in);
+  // The same at the plane of the top (18 in asked), and for a plan corner that only touches the plane.
+  EXPECT_EQ(margin_of(mixed, box(90_in, 95_in, 102_in, 108_in, 22_in, 30_in)), -13_in);
+  const auto kite = Polygon::checked({{90_in, 105_in}, {92_in, 103_in}, {95_in, 107_in}, {92_in, 110_in}});
+  // The kite's corner (92, 110) is 8 in behind: 8 - 12 = -4; its nearest corner (95, 107) is 5 - 4 = 1.
+  EXPECT_EQ(margin_of(mixed, Solid(Region(*kite), 22_in, 28_in)), -4_in);
+}
+
+TEST(Plate, WhatReachesIntoTheBoxIsComparedWithTheLargestFace) {
+  EXPECT_EQ(margin_of(mixed, box(104_in, 106_in, 104_in, 106_in, 24_in, 26_in)), -36_in);
+  // Touching the back from outside asks the back's distance only.
+  EXPECT_EQ(margin_of(mixed, box(90_in, 100_in, 102_in, 108_in, 22_in, 28_in)), -4_in);
+}
+
+TEST(Plate, AFaceThePlateDoesNotGiveIsUnknownHoweverFar) {
+  DataPlate plate = mixed;
+  plate.top.reset();
+  const PlateReading behind = plate_reading(heater, plate, {box(0_in, 9_in, 102_in, 108_in, 22_in, 28_in)});
+  EXPECT_FALSE(behind.incomplete);
+  const PlateReading above = plate_reading(heater, plate, {box(0_in, 9_in, 102_in, 108_in, 22_in, 31_in)});
+  EXPECT_TRUE(above.incomplete);
+  const PlateReading only_above =
+      plate_reading(heater, plate, {box(102_in, 108_in, 102_in, 108_in, 70_in, 80_in)});
+  EXPECT_TRUE(only_above.incomplete);
+  EXPECT_FALSE(only_above.least.has_value());
+}
+
+TEST(Plate, TheFrontIsWhereTheSourceLooks) {
+  const Solid rearward = box(130_in, 140_in, 102_in, 108_in, 22_in, 28_in);  // 20 in off, along +x
+  for (const auto& [front, margin] :
+       {std::pair{Wall::rear, -16_in}, {Wall::front, 16_in}, {Wall::left, 8_in}, {Wall::right, 8_in}}) {
+    SourceBox turned = heater;
+    turned.front = front;
+    EXPECT_EQ(plate_reading(turned, mixed, {rearward}).least->margin, margin);
+  }
+}
+
+TEST(Plate, NamesBothNearestPoints) {
+  const PlateReading reading =
+      plate_reading(heater, mixed, {box(90_in, 94_in, 118_in, 130_in, 22_in, 28_in)});
+  EXPECT_EQ(reading.least->nearest.from, (Point3{{100_in, 110_in}, 22_in}));
+  EXPECT_EQ(reading.least->nearest.to, (Point3{{94_in, 118_in}, 22_in}));
+  EXPECT_EQ(reading.least->required, 12_in);
+}
+
+std::optional<Length> drawn_face(std::mt19937& random) {
+  const auto draw = std::uniform_int_distribution<int>(-1, 10)(random);
+  return draw < 0 ? std::nullopt : std::optional(Length::inches(4 * draw));
+}
+
+// On a grid of 2 in with every corner on the grid, the least margin is attained on the grid: the twin must
+// give the same number, save for the rounding down to a tick.
+TEST(Plate, AgreesWithTheGridTwinOnBlocks) {
+  std::mt19937 random(11);
+  std::uniform_int_distribution<int> place(0, 14);
+  std::uniform_int_distribution<int> size(1, 6);
+  constexpr std::array walls{Wall::front, Wall::rear, Wall::left, Wall::right};
+  for (int round = 0; round < 300; ++round) {
+    SCOPED_TRACE(round);
+    const auto at = [&] { return Length::inches(2 * place(random)); };
+    const auto by = [&] { return Length::inches(2 * size(random)); };
+    const SourceBox source{{{16_in, 16_in}, {22_in, 20_in}}, 12_in, 18_in, walls[random() % 4]};
+    const DataPlate plate{drawn_face(random), drawn_face(random), drawn_face(random), drawn_face(random)};
+    std::vector<Solid> solids;
+    for (int i = 0; i < 2; ++i) {
+      const Length x = at(), y = at(), z = at();
+      solids.push_back(box(x, x + by(), y, y + by(), z, z + by()));
+    }
+    const PlateReading fast = plate_reading(source, plate, solids);
+    const oracle::SlowReading slow = oracle::slow_plate_reading(source, plate, solids, 2_in);
+    EXPECT_EQ(fast.incomplete, slow.incomplete);
+    ASSERT_EQ(fast.least.has_value(), slow.margin.has_value());
+    if (!fast.least) continue;
+    EXPECT_LE(static_cast<double>(fast.least->margin.ticks()), *slow.margin + 1e-6);
+    EXPECT_GT(static_cast<double>(fast.least->margin.ticks()), *slow.margin - 1 - 1e-6);
+  }
+}
+
+// Slanted outlines: the twin walks each edge in 500 steps, so it may miss the nearest point by half of one:
+// at most 57 in / 1000, less than 1/16 in.
+TEST(Plate, AgreesWithTheEdgeTwinOnTriangles) {
+  std::mt19937 random(12);
+  std::uniform_int_distribution<std::int64_t> place(0, 40 * ticks_per_inch);
+  int compared = 0;
+  for (int round = 0; round < 60; ++round) {
+    SCOPED_TRACE(round);
+    const auto at = [&] { return Length::from_ticks(place(random)); };
+    const SourceBox source{{{16_in, 16_in}, {22_in, 20_in}}, 12_in, 18_in, Wall::left};
+    const auto triangle = Polygon::checked({{at(), at()}, {at(), at()}, {at(), at()}});
+    if (!triangle) continue;
+    const Length base = at();
+    const std::vector<Solid> solids{Solid(Region(*triangle), base, base + 5_in)};
+    const PlateReading fast = plate_reading(source, mixed, solids);
+    const oracle::SlowReading slow = oracle::slow_plate_reading(source, mixed, solids, 2_in);
+    ASSERT_TRUE(fast.least.has_value() && slow.margin.has_value());
+    const double difference = *slow.margin - static_cast<double>(fast.least->margin.ticks());
+    EXPECT_GE(difference, -1e-6);
+    EXPECT_LE(difference, ticks_per_inch / 16);
+    ++compared;
+  }
+  EXPECT_GT(compared, 50);
+}
+
+}  // namespace
+}  // namespace berthwright
