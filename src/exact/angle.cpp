@@ -23,7 +23,7 @@ struct Direction {
 // The point of the unit circle at `halves` half microdegrees, at most 45 degrees, by its power series: the
 // terms left out are below 2^-60, and each term adds at most 2^-60 of rounding.
 Direction direction(std::int64_t halves) {
-  const Int128 angle = pi * halves / (4 * quarter);
+  const Int128 angle = pi * halves / (Int128{4} * quarter);
   Int128 term = one;
   Direction sum{0, 0};
   for (int power = 0; term != 0; ++power) {

@@ -65,7 +65,7 @@ const LengthToken& LengthTokens::next(std::size_t ahead) const {
 }
 
 LengthToken LengthTokens::take() {
-  const LengthToken token = next();
+  LengthToken token = next();
   if (at_ + 1 < tokens_.size()) ++at_;
   return token;
 }
