@@ -7,8 +7,8 @@
 
 namespace berthwright {
 
-/// The box of a heat source in axes turned with it: x and y lie along its faces, `front` is the way it looks.
-/// An outline that is no rectangle counts as its bounding box, so no distance comes out too long.
+/// The box of a heat source, which stands square to the room; `front` is the way it looks. An outline that is
+/// no rectangle counts as its bounding box, so no distance comes out too long.
 struct SourceBox {
   Rect plan;
   Length base;
