@@ -34,13 +34,15 @@ const std::vector<Permit> guests{
 
 // Only the yard touches disk, clock, environment and terminal; only rational numbers decide and print.
 const std::vector<std::string_view> yard_only{"src/yard/*", "include/berthwright/yard/*"};
+// main.cpp hands the terminal to the yard, so that a test may hand it something else.
+const std::vector<std::string_view> terminal{"src/yard/*", "include/berthwright/yard/*", "src/main.cpp"};
 const std::vector<std::string_view> nowhere{};
 const std::vector<Permit> words{
-    {"iostream", yard_only},
+    {"iostream", terminal},
     {"fstream", yard_only},
     {"filesystem", yard_only},
-    {"cout", yard_only},
-    {"cerr", yard_only},
+    {"cout", terminal},
+    {"cerr", terminal},
     {"clog", yard_only},
     {"printf", yard_only},
     {"puts", yard_only},
