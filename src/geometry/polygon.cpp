@@ -5,6 +5,8 @@
 #include <optional>
 #include <stdexcept>
 
+#include <berthwright/exact/measure.h>
+
 #include "geometry/ring.h"
 
 namespace berthwright {
@@ -117,7 +119,8 @@ Problem crossing(const Fault& fault, const std::vector<NumberedCorner>& corners)
   };
   return {.id = "polygon.crossing",
           .pointer = "",
-          .message = edge(fault.first) + " and " + edge(fault.second) + " meet",
+          .message = edge(fault.first) + " and " + edge(fault.second) + " meet at x " + metric(fault.at.x) +
+                     ", y " + metric(fault.at.y),
           .found = "",
           .allowed = "an outline that neither crosses nor touches itself",
           .cure = "list the corners in the order in which a walk round the edge meets them"};

@@ -4,6 +4,7 @@
 #include <array>
 #include <stdexcept>
 
+#include "geometry/mapped.h"
 #include "geometry/overlay.h"
 
 namespace berthwright {
@@ -24,21 +25,6 @@ template <class Found>
 bool somewhere(std::span<const Strand> pieces, Found found) {
   const std::vector<Banks> banks = windings(pieces);
   return std::ranges::any_of(banks, [&](const Banks& b) { return found(b.left) || found(b.right); });
-}
-
-template <class Change>
-Region changed(const Region& region, Change change) {
-  const auto polygon = [&](const Polygon& given) {
-    std::vector<Point> corners;
-    for (const Point& corner : given.vertices()) corners.push_back(change(corner));
-    return Polygon::promised(std::move(corners));
-  };
-  std::vector<Face> faces;
-  for (const Face& face : region.faces()) {
-    faces.push_back({polygon(face.outer), {}});
-    for (const Polygon& hole : face.holes) faces.back().holes.push_back(polygon(hole));
-  }
-  return Region::from_faces(std::move(faces));
 }
 
 }  // namespace
@@ -139,11 +125,11 @@ bool contains(const Region& outer, const Region& inner) {
 }
 
 Region moved(const Region& region, Vector by) {
-  return changed(region, [&](Point p) { return p + by; });
+  return mapped(region, [&](Point p) { return p + by; });
 }
 
 Region mirrored(const Region& region) {
-  return changed(region, [](Point p) { return Point{p.x, -p.y}; });
+  return mapped(region, [](Point p) { return Point{p.x, -p.y}; });
 }
 
 }  // namespace berthwright

@@ -49,13 +49,14 @@ TEST(Polygon, RefusesOutlinesWithoutArea) {
 }
 
 // The bow tie (0,0) (4,4) (4,0) (0,4) crosses itself at (2,2): edges 1-2 and 3-4.
-TEST(Polygon, NamesTheTwoEdgesThatCross) {
+TEST(Polygon, NamesTheTwoEdgesThatCrossAndWhere) {
   const auto mm = [](std::int64_t x, std::int64_t y) { return at(x * ticks_per_mm, y * ticks_per_mm); };
   const auto result = Polygon::checked({mm(0, 0), mm(4, 4), mm(4, 0), mm(0, 4)});
   ASSERT_FALSE(result.ok());
   EXPECT_EQ(result.problems().front().id, "polygon.crossing");
-  EXPECT_EQ(result.problems().front().message,
-            "the edge from corner 1 to corner 2 and the edge from corner 3 to corner 4 meet");
+  EXPECT_EQ(
+      result.problems().front().message,
+      "the edge from corner 1 to corner 2 and the edge from corner 3 to corner 4 meet at x 2 mm, y 2 mm");
 }
 
 TEST(Polygon, RefusesSpikesAndOutlinesThatTouchThemselves) {

@@ -18,7 +18,8 @@ struct Face {
 
 /// A set of points in plan: the union of faces whose interiors are disjoint, in a canonical order. Closed
 /// unless a function says otherwise. Booleans are made on exact numbers; a corner of a result that falls
-/// off the lattice is rounded once to the nearest tick, and faces thinner than a tick vanish.
+/// off the lattice is rounded once to the nearest tick (slanted edges are led through it where they pass within
+/// half a tick), and faces thinner than a tick vanish. Rectilinear regions stay exact.
 class Region {
  public:
   Region() = default;
@@ -62,14 +63,20 @@ bool overlaps(const Region& a, const Region& b);
 /// No point of `inner` lies outside `outer`; shared borders are fine. Decided before any rounding.
 bool contains(const Region& outer, const Region& inner);
 
-/// Minkowski sum with `polygon` taken relative to the origin.
+/// Minkowski sum with `polygon` (any simple one) taken relative to the origin. O(corners x corners) edges.
 Region swept(const Region& region, const Polygon& polygon);
-/// Everything within `radius` of the region: the disc is a polygon of 64 sides drawn *around* the circle, so
-/// the result is never too small, and too large by at most 0.13 % of `radius`.
+/// The polygon of 64 sides around the circle of `radius` about the origin, corners rounded outward: it covers
+/// the disc, by at most 0.13 % of `radius` and two ticks; reaches exactly `radius` along the axes; looks the
+/// same after mirrors and quarter turns. `radius` must be positive, else std::invalid_argument.
+Polygon disc_around(Length radius);
+/// Everything within `radius` of the region: swept with `disc_around`, so never too small but for the rounding
+/// of inside corners to the tick. std::invalid_argument when `radius` is negative; also below.
 Region grown(const Region& region, Length radius);
-/// What a disc of `radius` about it stays inside of: complement of the grown complement; never too large.
+/// What a disc of `radius` about it stays inside of: complement of the grown complement; never too large but
+/// for the rounding of corners.
 Region shrunk(const Region& region, Length radius);
-/// `grown` then `shrunk`: fills gaps and inside corners that a disc of `radius` cannot enter.
+/// `grown` then `shrunk`, and the region itself: fills gaps and inside corners that a disc of `radius` cannot
+/// enter.
 Region closed(const Region& region, Length radius);
 
 Region moved(const Region& region, Vector by);
