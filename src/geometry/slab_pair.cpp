@@ -149,6 +149,7 @@ Span2 largest_of(const Pair& pair, int sections) {
 }
 
 std::optional<Span2> longest_of(const Pair& pair, double width) {
+  if (pair.high - pair.low < width) return std::nullopt;
   const Bay& a = pair.first;
   const Bay& b = pair.last;
   const auto possible_in = [&](const Bay& bay) {
