@@ -127,16 +127,20 @@ TEST(Disc, MovesWithItsRegionAndSurvivesAMirror) {
   }
 }
 
-// Rounded corners can push two faces across each other by a tick: the slanted sides of these two run from
-// (0, 0) to (1000000, 333333) and from (0, 1) to (1000000, 333332), so they cross halfway. The lower triangle
-// is the wider one: legs 1000000 and 333332 (less a tick), hypotenuse sqrt(1e12 + 333332^2) = 1054092.2, so
-// r = (1000000 + 333332 - 1054092.2) / 2 = 139619.9.
-TEST(Disc, StandsFacesThatCrossByATick) {
-  const Region region =
-      Region::from_faces({{polygon({at(0, 1), at(1'000'000, 1), at(1'000'000, 333'333)}), {}},
-                          {polygon({at(0, 1), at(1'000'000, 333'332), at(0, 200'000)}), {}}});
-  const double radius = ticks(largest_disc(region).value().radius);
-  EXPECT_NEAR(radius, 139'619, 4);
+// Rounded corners can push a hole across the border by a tick: its point at (500000, -1) makes its two long
+// sides cross the bottom edge. The disc beside it is that of the hole which only touches at (500000, 0).
+TEST(Disc, StandsAHoleThatCrossesTheBorderByATick) {
+  const auto radius_with_point_at = [](std::int64_t y) {
+    const Polygon hole = polygon({at(500'000, y), at(700'000, 600'000), at(300'000, 600'000)});
+    return ticks(
+        largest_disc(
+            Region::from_faces(
+                {{polygon({at(0, 0), at(1'000'000, 0), at(1'000'000, 700'000), at(0, 700'000)}), {hole}}}))
+            .value()
+            .radius);
+  };
+  EXPECT_GT(radius_with_point_at(0), 150'000);  // between the hole, 300000 to 500000 away, and two walls
+  EXPECT_NEAR(radius_with_point_at(-1), radius_with_point_at(0), 3);
 }
 
 TEST(Disc, OrderOfFacesDoesNotMatter) {

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -145,6 +146,18 @@ TEST(LargestRectangle, OfAnEllipseIsTwiceTheProductOfItsHalfAxes) {
   }
 }
 
+// Long sides that rise 3 ticks over 75 in (rounded corners) hold 38 in at that slope and 3 ticks less along
+// the axis: no reason to turn a bed.
+TEST(LargestRectangle, IsNotTurnedForAFewTicks) {
+  const Length rise = 100 * one_tick;
+  const Region bed = polygon({{0_in, 0_in}, {75_in, rise}, {75_in, 38_in + rise}, {0_in, 38_in}});
+  const TurnedRectangle r = largest_rectangle(bed).value();
+  expect_inside(r, bed);
+  EXPECT_EQ(r.turn, Turn());
+  EXPECT_EQ(r.length, 75_in);
+  EXPECT_EQ(r.width, 38_in - rise);
+}
+
 // 75 x 38 in along (4, 3): all corners are whole ticks, and the 3-4-5 turn is exact.
 TEST(LargestRectangle, FindsABedTurnedByThreeFourFive) {
   const auto fifth = [](int count) { return Length::inches(count, 5); };
@@ -197,6 +210,10 @@ TEST(LongestRectangle, NoTurnMakesUpForAMissingTick) {
     const auto r = longest_rectangle(bed, 38_in);
     EXPECT_TRUE(!r || reach(*r, 38_in) <= 38_in);
   }
+  const Length rise = 6 * one_tick;  // slanted to hold 38 in between its long sides, but not quite across
+  const Region bed = polygon({{0_in, 0_in}, {75_in, rise}, {75_in, 38_in + rise}, {0_in, 38_in}});
+  const auto r = longest_rectangle(bed, 38_in);
+  EXPECT_TRUE(!r || reach(*r, 38_in) <= 38_in);
 }
 
 // The width may exceed the length: 24 in wide in a strip 10 in high is 24 x 10.
@@ -224,6 +241,28 @@ TEST(LongestRectangle, LiesAcrossTheDiagonalWhereThatIsLonger) {
   EXPECT_NEAR(degrees(r), 45, 1e-3);
 }
 
+// A strip of width w and length l turned by a in a box W x H touches all four sides when
+// l cos a + w sin a = W and l sin a + w cos a = H; the twin finds a by halving.
+TEST(LongestRectangle, FollowsThePeakBetweenTwoDegrees) {
+  for (const auto& [wide, high, width] : {std::array{90, 60, 8}, {77, 70, 11}, {61, 33, 5}}) {
+    SCOPED_TRACE(wide);
+    double low = 0, above = std::numbers::pi / 4;
+    const auto along = [&](double a) { return (wide - width * std::sin(a)) / std::cos(a); };
+    for (int i = 0; i < 60; ++i) {
+      const double a = (low + above) / 2;
+      (along(a) * std::sin(a) + width * std::cos(a) < high ? low : above) = a;
+    }
+    const Region box = Rect{{0_in, 0_in}, {Length::inches(wide), Length::inches(high)}};
+    const TurnedRectangle r = longest_rectangle(box, Length::inches(width)).value();
+    expect_inside(r, box);
+    const double ideal = along(low) * 1'016'000;
+    EXPECT_GT(ideal, wide * 1'016'000);
+    EXPECT_LE(static_cast<double>(r.length.ticks()), ideal + 1);
+    EXPECT_GE(static_cast<double>(r.length.ticks()), ideal - 400);  // 0.01 mm
+    EXPECT_NEAR(std::min(degrees(r), 180 - degrees(r)), low * 180 / std::numbers::pi, 1e-4);
+  }
+}
+
 TEST(LongestRectangle, SeveralWidthsAtOnceGiveTheSame) {
   std::mt19937_64 random(5);
   const Region region = support::random_region(random, 12, 5'000'000);
@@ -247,7 +286,9 @@ TEST(LargestRectangle, OnTheLatticeNoAxisParallelOneIsLarger) {
     SCOPED_TRACE(seed);
     const Region region = support::random_boxes(random, 5 + seed % 9, cells, step);
     if (region.empty()) continue;
-    const Length width = Length::from_ticks(1 + static_cast<std::int64_t>(random() % 5'000'000));
+    // Every other width is a whole number of cells, which fits to the tick or not at all.
+    const auto drawn = static_cast<std::int64_t>(random() % 5'000'000);
+    const Length width = Length::from_ticks(seed % 2 == 0 ? (1 + drawn / step) * step : 1 + drawn);
     const oracle::LatticeBest twin = oracle::lattice_rectangles(region, cells, step, width);
     const TurnedRectangle r = largest_rectangle(region).value();
     expect_inside(r, region);
