@@ -52,6 +52,8 @@ TEST(Offset, SweepsAnLWithASquare) {
 TEST(Offset, AHoleClosesWhenThePolygonDoesNotFitAndShrinksElse) {
   const Region frame = without(box(0, 0, 20, 20), Region(box(5, 5, 9, 15)));
   EXPECT_EQ(swept(frame, Polygon::rectangle(box(0, 0, 5, 1))), Region(box(0, 0, 25, 21)));
+  EXPECT_EQ(swept(frame, Polygon::rectangle(box(0, 0, 5, 11))), Region(box(0, 0, 25, 31)));
+  EXPECT_TRUE(shrunk(Region(box(5, 5, 9, 15)), ticks(20)).empty());
   EXPECT_EQ(swept(frame, Polygon::rectangle(box(0, 0, 4, 1))), Region(box(0, 0, 24, 21)));
   EXPECT_EQ(swept(frame, Polygon::rectangle(box(0, 0, 3, 1))),
             without(box(0, 0, 23, 21), Region(box(8, 6, 9, 15))));
