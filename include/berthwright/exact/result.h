@@ -11,14 +11,14 @@ namespace berthwright {
 
 /// One thing wrong with what a person wrote. Faults in our own code are exceptions, never a Problem.
 struct Problem {
-  std::string id;           ///< stable, for tests and machines: "length.off-lattice"
-  std::string pointer;      ///< JSON pointer of the value, "" for the whole text
-  std::size_t line = 0;     ///< 1-based line in the file; 0 where no file is involved
-  std::size_t column = 0;   ///< 1-based column, in characters; within the value itself when line is 0
-  std::string message;      ///< what is wrong, one sentence without a full stop
-  std::string found;        ///< what stood there, shortened
-  std::string allowed;      ///< what may stand there
-  std::string cure;         ///< how to mend it, with numbers or the nearest known name; may be empty
+  std::string id{};        ///< stable, for tests and machines: "length.off-lattice"
+  std::string pointer{};   ///< JSON pointer of the value, "" for the whole text
+  std::size_t line = 0;    ///< 1-based line in the file; 0 where no file is involved
+  std::size_t column = 0;  ///< 1-based column, in characters; within the value itself when line is 0
+  std::string message{};   ///< what is wrong, one sentence without a full stop
+  std::string found{};     ///< what stood there, shortened
+  std::string allowed{};   ///< what may stand there
+  std::string cure{};      ///< how to mend it, with numbers or the nearest known name; may be empty
 
   friend bool operator==(const Problem&, const Problem&) = default;
 };
@@ -37,8 +37,12 @@ class [[nodiscard]] Result {
   bool ok() const { return std::holds_alternative<T>(state_); }
   explicit operator bool() const { return ok(); }
   /// Throws std::logic_error when there is none: ask `ok()` first.
-  const T& value() const& { return ok() ? std::get<T>(state_) : throw std::logic_error("Result has no value"); }
-  T&& value() && { return ok() ? std::get<T>(std::move(state_)) : throw std::logic_error("Result has no value"); }
+  const T& value() const& {
+    return ok() ? std::get<T>(state_) : throw std::logic_error("Result has no value");
+  }
+  T&& value() && {
+    return ok() ? std::get<T>(std::move(state_)) : throw std::logic_error("Result has no value");
+  }
   const T* operator->() const { return &value(); }
   const T& operator*() const& { return value(); }
   /// Empty exactly when `ok()`.

@@ -59,20 +59,20 @@ struct AppliedDefault {
 
 /// Everything a plan file says. Public so that tests can build one; only `Plan` promises anything.
 struct PlanParts {
-  Title title;
+  Title title{};
   Unit unit = Unit::inch;
   English english = English::american;
   bool drives_on_right = true;
   Paper paper = Paper::letter;
   Interior interior;
-  std::vector<Opening> openings;
-  std::vector<Fixture> fixtures;
-  std::vector<Piece> pieces;
-  std::vector<Configuration> configurations;
-  std::vector<Bed> beds;
-  std::vector<Override> overrides;
-  std::vector<std::string> notes;
-  std::vector<AppliedDefault> defaults;
+  std::vector<Opening> openings{};
+  std::vector<Fixture> fixtures{};
+  std::vector<Piece> pieces{};
+  std::vector<Configuration> configurations{};
+  std::vector<Bed> beds{};
+  std::vector<Override> overrides{};
+  std::vector<std::string> notes{};
+  std::vector<AppliedDefault> defaults{};
 };
 
 /// A checked, immutable plan. Promises: ids are unique over fixtures, pieces and openings; every reference

@@ -1,0 +1,150 @@
+#include <algorithm>
+
+#include <berthwright/exact/measure.h>
+
+#include "plan/in_quotes.h"
+#include "plan/promises.h"
+
+namespace berthwright {
+namespace {
+
+constexpr Length longest_room = 15'000_mm;
+constexpr Length shortest_room = 3_ft;
+constexpr Length shortest_person = 18_in;
+constexpr Length tallest_person = 8_ft;
+
+/// A measure typed in the wrong unit is the usual reason for a size that cannot be.
+std::string unit_cure(Length length, Unit unit, bool too_large) {
+  if (too_large && unit == Unit::inch)
+    return "if millimetres are meant, write mm after it, or \"unit\": \"mm\" at the top: " +
+           exact_text(length, Unit::inch) + " without a unit counts as inches";
+  if (!too_large && unit == Unit::millimetre)
+    return "if inches are meant, write in after it, or \"unit\": \"in\" at the top: " +
+           exact_text(length, Unit::millimetre) + " without a unit counts as millimetres";
+  return "check the measure and its unit";
+}
+
+void check_range(Length length, Length least, Length most, const Problem& fault, const Origin& origin,
+                 const PlanParts& parts, Reading& faults) {
+  if (least <= length && length <= most) return;
+  Problem problem = fault;
+  const bool too_large = length > most;
+  problem.id += too_large ? ".too-large" : ".too-small";
+  problem.message +=
+      " is " + both(length, parts.unit) + ", " + (too_large ? "more" : "less") + " than can be";
+  problem.found = exact_text(length, parts.unit);
+  problem.allowed = both(least, parts.unit) + " to " + both(most, parts.unit);
+  problem.cure = unit_cure(length, parts.unit, too_large);
+  faults.add(origin, std::move(problem));
+}
+
+void check_interior(const PlanParts& parts, Reading& faults) {
+  const Interior& room = parts.interior;
+  const auto check = [&](Length length, const char* field) {
+    check_range(length, shortest_room, longest_room,
+                {.id = "interior", .message = "the " + std::string(field) + " of the interior"},
+                field_of(room.origin, field), parts, faults);
+  };
+  check(room.length, "length");
+  check(room.width, "width");
+  check(room.height, "height");
+  if (room.outline.polygon().bounds() != Rect{{}, {room.length, room.width}} ||
+      room.side_profile.polygon().bounds() != Rect{{}, {room.length, room.height}} ||
+      (room.cross_profile && room.cross_profile->polygon().bounds() != Rect{{}, {room.width, room.height}}))
+    faults.add(room.origin,
+               {.id = "interior.profile",
+                .message = "outline and profiles of the interior do not have its length, width and height",
+                .allowed = "outlines that begin at 0 and end at these sizes"});
+}
+
+void check_opening(const Opening& opening, const PlanParts& parts, Reading& faults) {
+  const bool end = opening.wall == Wall::front || opening.wall == Wall::rear;
+  const Length wall = end ? parts.interior.width : parts.interior.length;
+  if (opening.width <= Length{} || opening.height <= Length{})
+    faults.add(opening.origin,
+               {.id = "size.zero", .message = "an opening needs a width and a height above zero"});
+  const auto report = [&](const char* field, Length end_of_opening, Length end_of_wall, const char* which) {
+    if (end_of_opening <= end_of_wall) return;
+    faults.add(
+        field_of(opening.origin, field),
+        {.id = "opening.outside-wall",
+         .message = in_quotes(opening.id.text()) + " ends at " + both(end_of_opening, parts.unit) +
+                    ", and its wall is " + both(end_of_wall, parts.unit) + " " + which,
+         .found = exact_text(end_of_opening, parts.unit),
+         .allowed = "at most " + exact_text(end_of_wall, parts.unit),
+         .cure = "make it smaller, or move it, by " + exact_text(end_of_opening - end_of_wall, parts.unit)});
+  };
+  report("width", opening.from + opening.width, wall, end ? "wide" : "long");
+  report("height", opening.sill + opening.height, parts.interior.height, "high");
+}
+
+bool within_reach(const Region& region) {
+  if (region.empty()) return true;
+  const Rect bounds = region.bounds();
+  return std::min(bounds.low.x, bounds.low.y) >= -farthest &&
+         std::max(bounds.high.x, bounds.high.y) <= farthest;
+}
+
+void check_pieces(const PlanParts& parts, Reading& faults) {
+  for (const Piece& piece : parts.pieces) {
+    const Rect box{{}, {piece.length, piece.width}};
+    if (piece.thickness <= Length{} || piece.outline.polygon().bounds() != box)
+      faults.add(piece.origin, {.id = "piece.size",
+                                .message = "outline, length, width and thickness of a piece do not agree",
+                                .allowed = "an outline that begins at 0 and has the length and width"});
+  }
+}
+
+void check_places(const PlanParts& parts, Reading& faults) {
+  const Problem too_far{.id = "place.too-far",
+                        .message = "this stands more than 25 m away from the front left corner",
+                        .allowed = "a place within 25 m"};
+  for (const Fixture& fixture : parts.fixtures)
+    if (!within_reach(fixture.solid.outline()) || fixture.solid.top() > farthest ||
+        fixture.solid.base() < -farthest)
+      faults.add(fixture.origin, too_far);
+  for (const Configuration& configuration : parts.configurations) {
+    for (const Pose& pose : configuration.poses) {
+      const bool stowed = pose.manner == Pose::Manner::stowed;
+      if (!within_reach(pose.outline)) faults.add(pose.origin, too_far);
+      if (stowed != pose.outline.empty() || (!stowed && pose.height <= Length{}))
+        faults.add(pose.origin,
+                   {.id = "pose.outline",
+                    .message = "a pose has an outline and a height exactly when it is not stowed"});
+    }
+  }
+}
+
+void check_people(const PlanParts& parts, Reading& faults) {
+  for (const Bed& bed : parts.beds) {
+    for (std::size_t i = 0; i < bed.people.size(); ++i) {
+      const Person& person = bed.people[i];
+      const std::string at = "people/" + std::to_string(i);
+      if (person.stature)
+        check_range(*person.stature, shortest_person, tallest_person,
+                    {.id = "person", .message = "the stature of " + in_quotes(person.name)},
+                    field_of(bed.origin, at + "/stature"), parts, faults);
+      if (person.width <= Length{})
+        faults.add(field_of(bed.origin, at + "/width"),
+                   {.id = "size.zero", .message = "a person needs a width above zero"});
+    }
+  }
+}
+
+}  // namespace
+
+Origin field_of(const Origin& origin, std::string_view field) {
+  Origin place = origin;
+  place.pointer += '/' + std::string(field);
+  return place;
+}
+
+void check_sizes(const PlanParts& parts, Reading& faults) {
+  check_interior(parts, faults);
+  for (const Opening& opening : parts.openings) check_opening(opening, parts, faults);
+  check_pieces(parts, faults);
+  check_places(parts, faults);
+  check_people(parts, faults);
+}
+
+}  // namespace berthwright

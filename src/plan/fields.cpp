@@ -1,0 +1,88 @@
+#include "plan/fields.h"
+
+#include <algorithm>
+
+#include "plan/in_quotes.h"
+#include "plan/nearest_name.h"
+
+namespace berthwright {
+namespace {
+
+const Node nothing{};
+
+bool holds(const std::vector<std::string>& names, std::string_view name) {
+  return std::ranges::find(names, name) != names.end();
+}
+
+std::string listed(const std::vector<std::string>& names) {
+  std::string list;
+  for (const std::string& name : names) list += (list.empty() ? "\"" : ", \"") + name + '"';
+  return list;
+}
+
+}  // namespace
+
+Fields::Fields(const Node* node, Reading& reading, std::string what)
+    : node_(node != nullptr ? node : &nothing), reading_(reading), what_(std::move(what)) {
+  is_object_ = node != nullptr && is_object(*node, reading, what_);
+}
+
+const Node* Fields::find(std::string_view name) {
+  if (!holds(known_, name)) known_.emplace_back(name);
+  return is_object_ ? node_->find(name) : nullptr;
+}
+
+void Fields::require(std::string_view name) { required_.emplace_back(name); }
+
+bool Fields::has(std::string_view name) const { return is_object_ && node_->find(name) != nullptr; }
+
+void Fields::refuse(std::string_view name, std::string why, std::string cure) {
+  if (!has(name)) return;
+  refused_.emplace_back(name);
+  const Node& field = *node_->find(name);
+  Problem problem{.id = "field.misplaced",
+                  .line = field.key_line,
+                  .column = field.key_column,
+                  .message = in_quotes(name) + " cannot stand here: " + std::move(why),
+                  .found = in_quotes(name),
+                  .cure = std::move(cure)};
+  reading_.add(field, std::move(problem));
+}
+
+void Fields::note_default(std::string_view name, std::string spelled, std::string why) {
+  if (!is_object_ || reading_.defaults.size() >= 100 * most_things) return;
+  reading_.defaults.push_back({node_->pointer + pointer_step(name), std::move(spelled), std::move(why)});
+}
+
+void Fields::finish() {
+  if (!is_object_) return;
+  std::vector<std::string> missing;
+  for (const std::string& name : required_)
+    if (!has(name)) missing.push_back(name);
+  for (const Node& child : node_->children)
+    if (!holds(known_, child.key) && !holds(refused_, child.key)) report_unknown(child, missing);
+  for (const std::string& name : missing)
+    reading_.add(*node_, {.id = "field.missing",
+                          .pointer = node_->pointer + pointer_step(name),
+                          .message = what_ + " needs \"" + name + '"',
+                          .found = "nothing",
+                          .allowed = "the field \"" + name + '"',
+                          .cure = "add \"" + name + '"'});
+}
+
+// A misspelled field that is needed is one fault, not two.
+void Fields::report_unknown(const Node& child, std::vector<std::string>& missing) {
+  std::optional<std::string> near = nearest_name(child.key, missing);
+  if (!near) near = nearest_name(child.key, known_);
+  if (near) std::erase(missing, *near);
+  reading_.add(child,
+               {.id = "field.unknown",
+                .line = child.key_line,
+                .column = child.key_column,
+                .message = in_quotes(child.key) + " is not a field of " + what_,
+                .found = in_quotes(child.key),
+                .allowed = listed(known_),
+                .cure = near ? "write \"" + *near + '"' : "take it away, or put the remark in a // comment"});
+}
+
+}  // namespace berthwright

@@ -1,0 +1,251 @@
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include <berthwright/geometry/placement.h>
+
+#include "plan/in_quotes.h"
+#include "plan/readers.h"
+
+namespace berthwright {
+namespace {
+
+using Kind = Fixture::Kind;
+
+constexpr std::array<Word<Kind>, 24> kinds{{
+    {"bench", Kind::bench},
+    {"cabinet", Kind::cabinet},
+    {"locker", Kind::locker},
+    {"shelf", Kind::shelf},
+    {"counter", Kind::counter},
+    {"sink", Kind::sink},
+    {"refrigerator", Kind::refrigerator},
+    {"heater", Kind::heater},
+    {"furnace outlet", Kind::furnace_outlet},
+    {"oven", Kind::oven},
+    {"cooktop", Kind::cooktop},
+    {"outlet", Kind::outlet},
+    {"smoke alarm", Kind::smoke_alarm},
+    {"co alarm", Kind::co_alarm},
+    {"gas alarm", Kind::gas_alarm},
+    {"light", Kind::light},
+    {"tank", Kind::tank},
+    {"battery", Kind::battery},
+    {"leg", Kind::leg},
+    {"ledge", Kind::ledge},
+    {"wheel arch", Kind::wheel_arch},
+    {"protrusion", Kind::protrusion},
+    {"curtain", Kind::curtain},
+    {"wall", Kind::wall},
+}};
+
+bool gives_heat(Kind kind) {
+  return kind == Kind::heater || kind == Kind::furnace_outlet || kind == Kind::oven || kind == Kind::cooktop;
+}
+
+/// A fixture that does not stand anywhere yet.
+struct Unplaced {
+  std::string id;
+  std::string name;
+  Kind kind = Kind::cabinet;
+  Outline outline;
+  Turn turn;
+  Length base;
+  Length top;
+  std::optional<HeatSource> heat;
+  std::optional<Place> place;
+  std::optional<Vector> absolute;  ///< of an outline drawn in the room's own axes
+  Origin origin;
+};
+
+void read_heights(Fields& fields, Unplaced& fixture) {
+  fields.refuse("height", "a fixture is given by the heights of its underside and its top above the floor",
+                "write \"base\" and \"top\"");
+  fixture.base = fields.with_default("base", as_length, Length{}, "0", "it stands on the floor");
+  const std::optional<Length> top = fields.required("top", as_length);
+  fixture.top = top.value_or(fixture.base + 1_in);
+  if (fixture.base < fixture.top) return;
+  fields.reading().add(*fields.find("top"),
+                       {.id = "fixture.upside-down",
+                        .message = "the top is not above the underside",
+                        .found = found_at(*fields.find("top")),
+                        .allowed = "a height above \"base\", both measured from the floor"});
+  fixture.top = fixture.base + 1_in;
+}
+
+void read_standing(Fields& fields, const Shape& shape, Unplaced& fixture) {
+  if (shape.free && !fields.has("at")) {
+    fixture.absolute = shape.written_at;
+    fields.find("at");
+    fields.refuse("turn", "an outline without \"at\" is drawn where it stands",
+                  "draw it turned, or add \"at\"");
+    return;
+  }
+  fixture.place = fields.required("at", as_place);
+  fixture.turn = fields.with_default("turn", as_turn, Turn{}, "0", "not turned");
+}
+
+Unplaced read_fixture(const Node& node, Reading& reading) {
+  Fields fields(&node, reading, "a fixture");
+  const std::optional<std::string> id = fields.required("id", as_id);
+  std::string name = read_name(fields, id.value_or(""));
+  const std::optional<Kind> kind = fields.required("kind", one_of(kinds));
+  const Shape shape = read_shape(fields);
+  Unplaced fixture{id.value_or(""),
+                   std::move(name),
+                   kind.value_or(Kind::cabinet),
+                   shape.outline,
+                   {},
+                   {},
+                   {},
+                   std::nullopt,
+                   std::nullopt,
+                   std::nullopt,
+                   node.origin()};
+  read_standing(fields, shape, fixture);
+  read_heights(fields, fixture);
+  if (!kind || gives_heat(*kind)) {
+    if (kind) fields.require("faces");
+    const HeatSource heat = read_heat(fields);
+    if (kind) fixture.heat = heat;
+    if (kind && !fixture.turn.is_quarter())
+      reading.add(*fields.find("turn"), {.id = "heat.turn",
+                                         .message = "what gives heat can only be turned by quarter turns",
+                                         .found = found_at(*fields.find("turn")),
+                                         .allowed = "0, 90, 180 or 270"});
+  } else {
+    const std::string why = "only heaters, furnace outlets, ovens and cooktops have one";
+    fields.refuse("faces", why, "take it away");
+    fields.refuse("data_plate", why, "take it away");
+  }
+  fields.finish();
+  return fixture;
+}
+
+/// Finds the places of fixtures, each after those it leans on.
+class Surveyor {
+ public:
+  Surveyor(std::vector<Unplaced> fixtures, const Room& room, Reading& reading)
+      : fixtures_(std::move(fixtures)),
+        room_(room),
+        reading_(reading),
+        states_(fixtures_.size(), State::waiting) {
+    for (const Unplaced& fixture : fixtures_) landmarks_.push_back({fixture.id, std::nullopt});
+  }
+
+  std::vector<Fixture> placed() && {
+    shifts_.resize(fixtures_.size());
+    for (std::size_t i = 0; i < fixtures_.size(); ++i) survey(i);
+    std::vector<Fixture> result;
+    for (std::size_t i = 0; i < fixtures_.size(); ++i) result.push_back(fixture(i));
+    return result;
+  }
+
+ private:
+  enum class State { waiting, under_way, done };
+
+  /// Each fixture leans on two others at most, so the walk is a list of fixtures still to be done.
+  void survey(std::size_t first) {
+    std::vector<std::size_t> way;
+    if (states_[first] == State::waiting) way.push_back(first);
+    while (!way.empty()) {
+      const std::size_t i = way.back();
+      states_[i] = State::under_way;
+      const std::optional<std::size_t> next = unfinished_support(i, way);
+      if (next) {
+        way.push_back(*next);
+        continue;
+      }
+      settle(i);
+      states_[i] = State::done;
+      way.pop_back();
+    }
+  }
+
+  std::optional<std::size_t> unfinished_support(std::size_t i, const std::vector<std::size_t>& way) {
+    if (!fixtures_[i].place) return std::nullopt;
+    for (const Measure* measure : leanings(*fixtures_[i].place)) {
+      const auto found = std::ranges::find(landmarks_, measure->fixture, &Landmark::id);
+      if (found == landmarks_.end()) continue;
+      const auto support = static_cast<std::size_t>(found - landmarks_.begin());
+      if (states_[support] == State::waiting) return support;
+      if (states_[support] == State::under_way) report_cycle(*measure, support, way);
+    }
+    return std::nullopt;
+  }
+
+  void report_cycle(const Measure& measure, std::size_t support, const std::vector<std::size_t>& way) {
+    std::string chain;
+    for (auto at = std::ranges::find(way, support); at != way.end(); ++at) chain += fixtures_[*at].id + " → ";
+    chain += fixtures_[support].id;
+    reading_.add(measure.origin, {.id = "place.circle",
+                                  .message = "these fixtures are measured from each other in a circle: " +
+                                             printable(chain, 200),
+                                  .found = in_quotes(measure.fixture),
+                                  .allowed = "a chain of measures that ends at a wall",
+                                  .cure = "measure one of them from a wall"});
+  }
+
+  void settle(std::size_t i) {
+    const Unplaced& fixture = fixtures_[i];
+    const Rect box = Placement{false, fixture.turn, {}}(fixture.outline.polygon()).bounds();
+    shifts_[i] = fixture.absolute;
+    if (fixture.place) {
+      for (const Measure* measure : leanings(*fixture.place))
+        if (std::ranges::find(landmarks_, measure->fixture, &Landmark::id) == landmarks_.end())
+          report_unknown_fixture(*measure, landmarks_, reading_);
+      shifts_[i] = shift_to(*fixture.place, box, room_, landmarks_);
+    }
+    if (shifts_[i] && within_reach(box, *shifts_[i], fixture.origin, reading_))
+      landmarks_[i].bounds = Rect{box.low + *shifts_[i], box.high + *shifts_[i]};
+    else
+      shifts_[i].reset();
+  }
+
+  Fixture fixture(std::size_t i) const {
+    const Unplaced& from = fixtures_[i];
+    const Placement placement{false, from.turn, shifts_[i].value_or(Vector{})};
+    std::vector<Arc> arcs;
+    for (const Arc& arc : from.outline.arcs()) arcs.push_back(placement(arc));
+    return {FixtureId(from.id), from.name,
+            from.kind,          Solid(placement(from.outline.polygon()), from.base, from.top),
+            std::move(arcs),    from.heat,
+            from.origin};
+  }
+
+  std::vector<Unplaced> fixtures_;
+  Room room_;
+  Reading& reading_;
+  std::vector<State> states_;
+  std::vector<Landmark> landmarks_;
+  std::vector<std::optional<Vector>> shifts_;
+};
+
+}  // namespace
+
+HeatSource read_heat(Fields& fields) {
+  HeatSource heat{fields.optional("faces", as_wall).value_or(Wall::rear), std::nullopt};
+  const Node* node = fields.find("data_plate");
+  if (node == nullptr) return heat;
+  Fields plate(node, fields.reading(), "a data plate");
+  heat.plate = DataPlate{plate.optional("front", as_length), plate.optional("back", as_length),
+                         plate.optional("sides", as_length), plate.optional("top", as_length)};
+  plate.finish();
+  if (plate.sound() && node->children.empty())
+    fields.reading().add(
+        *node, {.id = "plate.empty",
+                .message = "the data plate gives no distance",
+                .found = "{ }",
+                .allowed = R"(distances for "front", "back", "sides", "top", as far as the plate gives them)",
+                .cure = "take it away until the plate has been read"});
+  return heat;
+}
+
+std::vector<Fixture> read_fixtures(const Node* node, const Room& room, Reading& reading) {
+  if (node == nullptr || !is_list(*node, reading, "a list of fixtures")) return {};
+  std::vector<Unplaced> fixtures;
+  for (const Node& child : node->children) fixtures.push_back(read_fixture(child, reading));
+  return Surveyor(std::move(fixtures), room, reading).placed();
+}
+
+}  // namespace berthwright

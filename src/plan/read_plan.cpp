@@ -1,0 +1,72 @@
+#include <algorithm>
+#include <utility>
+
+#include <berthwright/plan/plan.h>
+
+#include "plan/promises.h"
+#include "plan/readers.h"
+
+namespace berthwright {
+namespace {
+
+PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string>& unsound) {
+  Fields fields(&root, reading, "a plan");
+  PlanParts parts{.interior = plain_interior({"/interior", root.line, root.column})};
+  read_header(fields, parts);
+  for (const std::string_view name : {"interior", "configurations"}) fields.require(name);
+  if (const Node* interior = fields.find("interior")) parts.interior = read_interior(interior, reading);
+  const Room room{parts.interior.length, parts.interior.width};
+  parts.openings = read_openings(fields.find("openings"), reading);
+  parts.fixtures = read_fixtures(fields.find("fixtures"), room, reading);
+  parts.pieces = read_pieces(fields.find("pieces"), reading);
+  parts.configurations = read_configurations(fields.find("configurations"), parts, reading, unsound);
+  parts.beds = read_beds(fields.find("beds"), reading);
+  parts.overrides = read_overrides(fields.find("rules"), reading);
+  parts.notes = read_notes(fields.find("notes"), reading);
+  fields.finish();
+  return parts;
+}
+
+/// What the parts broke, at the very value where the file breaks it.
+void add_broken_promises(const PlanParts& parts, const std::vector<std::string>& unsound, const Node& root,
+                         Problems& problems) {
+  const bool sound_so_far = problems.empty();
+  for (Problem& problem : broken_promises(parts, unsound)) {
+    // An id or a section that could not be read has been reported as such.
+    if (!sound_so_far && (problem.id == "id.empty" || problem.id == "plan.no-configuration")) continue;
+    const Node& node = innermost(root, problem.pointer);
+    problem.line = node.line;
+    problem.column = node.column;
+    problems.push_back(std::move(problem));
+  }
+}
+
+Problems in_order(Problems problems) {
+  sort_problems(problems);
+  if (problems.size() < most_problems) return problems;
+  problems.resize(most_problems - 1);
+  const Problem& last = problems.back();
+  problems.push_back({"plan.many-faults", "", last.line, last.column,
+                      "there are more faults than are listed here", "", "", "mend these first"});
+  return problems;
+}
+
+}  // namespace
+
+Result<Plan> read_plan(std::string_view text) {
+  Document document = read_document(text);
+  if (!document.root) return document.problems;
+  const Node& root = *document.root;
+  Reading reading;
+  reading.problems = std::move(document.problems);
+  if (!is_object(root, reading, "a plan")) return in_order(std::move(reading.problems));
+  if (!is_known_version(root, reading)) return in_order(std::move(reading.problems));
+  std::vector<std::string> unsound;
+  PlanParts parts = read_parts(root, reading, unsound);
+  add_broken_promises(parts, unsound, root, reading.problems);
+  if (!reading.problems.empty()) return in_order(std::move(reading.problems));
+  parts.defaults = std::move(reading.defaults);
+  return Plan::checked(std::move(parts));
+}
+
+}  // namespace berthwright

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include <berthwright/plan/plan.h>
+
+#include "plan/fields.h"
+#include "plan/place.h"
+#include "plan/shape.h"
+
+namespace berthwright {
+
+// One reader for each part of a plan file. Where a value is at fault something harmless stands in for it and
+// reading goes on, so that one run finds every fault; a plan with a fault is never handed out.
+
+/// A missing version counts as known here; `read_header` asks for it. Any other makes the rest unreadable.
+bool is_known_version(const Node& root, Reading& reading);
+/// Title block, unit, words, side of the road, paper; sets the unit of `fields.reading()`.
+void read_header(Fields& fields, PlanParts& parts);
+/// 10 by 6 by 6 ft: stands in for a room that could not be read.
+Interior plain_interior(const Origin& origin);
+Interior read_interior(const Node* node, Reading& reading);
+std::vector<Opening> read_openings(const Node* node, Reading& reading);
+/// Placed; the places of fixtures may lean on each other in any order of the file.
+std::vector<Fixture> read_fixtures(const Node* node, const Room& room, Reading& reading);
+std::vector<Piece> read_pieces(const Node* node, Reading& reading);
+/// Poses of pieces that could not be read are left out, and the configuration's pointer put into `unsound`.
+std::vector<Configuration> read_configurations(const Node* node, const PlanParts& parts, Reading& reading,
+                                               std::vector<std::string>& unsound);
+std::vector<Bed> read_beds(const Node* node, Reading& reading);
+std::vector<Override> read_overrides(const Node* node, Reading& reading);
+std::vector<std::string> read_notes(const Node* node, Reading& reading);
+
+/// "faces" and "data_plate" of a thing that gives heat.
+HeatSource read_heat(Fields& fields);
+/// "name", or the id in its place.
+std::string read_name(Fields& fields, const std::string& id);
+
+}  // namespace berthwright

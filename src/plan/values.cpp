@@ -1,0 +1,279 @@
+#include "plan/values.h"
+
+#include <algorithm>
+#include <utility>
+
+#include <berthwright/exact/measure.h>
+
+#include "plan/in_quotes.h"
+#include "plan/nearest_name.h"
+
+namespace berthwright {
+namespace {
+
+constexpr std::size_t most_points = 200;
+constexpr std::string_view length_allowed =
+    R"(a length such as "74 1/2 in", "6 ft 2 1/2 in", 1892.3 or "1892.3 mm")";
+
+void wrong_type(const Node& node, Reading& reading, std::string expected, std::string allowed) {
+  reading.add(node, {.id = "value.type",
+                     .message = expected + " is expected here, not " + kind_of(node),
+                     .found = found_at(node),
+                     .allowed = std::move(allowed)});
+}
+
+/// The text of a node that may hold one, or a Problem.
+const std::string* text_of(const Node& node, Reading& reading, std::string expected) {
+  if (node.kind == Node::Kind::text) return &node.text;
+  wrong_type(node, reading, std::move(expected), "a text in double quotes");
+  return nullptr;
+}
+
+std::string code_point(char32_t character) {
+  constexpr std::string_view digits = "0123456789ABCDEF";
+  std::string hex;
+  for (; character != 0 || hex.size() < 4; character /= 16) hex.insert(hex.begin(), digits[character % 16]);
+  return "U+" + hex;
+}
+
+std::optional<std::string> checked_text(const Node& node, Reading& reading, std::size_t longest) {
+  const std::string* text = text_of(node, reading, "a text");
+  if (text == nullptr) return std::nullopt;
+  const std::u32string characters = code_points(*text).text;
+  const std::u32string harmless = code_points(printable(*text, characters.size())).text;
+  const std::size_t at =
+      static_cast<std::size_t>(std::ranges::mismatch(characters, harmless).in1 - characters.begin());
+  if (at < characters.size()) {
+    reading.add(node, {.id = "text.unprintable",
+                       .column = at + 1,
+                       .message = "the character " + code_point(characters[at]) +
+                                  " cannot be printed, or changes how the text around it reads",
+                       .found = found_at(node),
+                       .allowed = "printable characters",
+                       .cure = "type the text anew instead of pasting it"});
+    return std::nullopt;
+  }
+  if (characters.size() > longest) {
+    reading.add(node, {.id = "text.too-long",
+                       .message = "this text has " + std::to_string(characters.size()) + " characters",
+                       .found = found_at(node),
+                       .allowed = "at most " + std::to_string(longest) + " characters",
+                       .cure = "shorten it; longer remarks go into \"notes\""});
+    return std::nullopt;
+  }
+  return *text;
+}
+
+std::optional<std::string> filled(const Node& node, Reading& reading, std::optional<std::string> text) {
+  if (!text || text->find_first_not_of(' ') != std::string::npos) return text;
+  reading.add(node, {.id = "text.empty",
+                     .message = "this text is empty",
+                     .found = "\"\"",
+                     .allowed = "at least one character"});
+  return std::nullopt;
+}
+
+bool fits_limit(const Node& node, Reading& reading) {
+  if (node.children.size() <= most_things) return true;
+  reading.add(node, {.id = "plan.too-many",
+                     .message = "there are " + std::to_string(node.children.size()) + " entries here",
+                     .allowed = "at most " + std::to_string(most_things) + " of a kind"});
+  return false;
+}
+
+std::string listed(std::span<const std::string> words) {
+  std::string list;
+  for (const std::string& word : words) list += (list.empty() ? "\"" : ", \"") + word + '"';
+  return list;
+}
+
+}  // namespace
+
+std::optional<Length> as_length(const Node& node, Reading& reading) {
+  if (node.kind != Node::Kind::text && node.kind != Node::Kind::number) {
+    wrong_type(node, reading, "a length", std::string(length_allowed));
+    return std::nullopt;
+  }
+  const Result<Length> length = read_length(node.text, reading.unit);
+  if (length) return *length;
+  for (Problem problem : length.problems()) reading.add(node, std::move(problem));
+  return std::nullopt;
+}
+
+std::optional<Length> as_size(const Node& node, Reading& reading) {
+  const std::optional<Length> length = as_length(node, reading);
+  if (!length || *length > Length{}) return length;
+  reading.add(node, {.id = "size.zero",
+                     .message = "this size is zero",
+                     .found = found_at(node),
+                     .allowed = "a size above zero"});
+  return std::nullopt;
+}
+
+std::optional<Turn> as_turn(const Node& node, Reading& reading) {
+  if (node.kind != Node::Kind::text && node.kind != Node::Kind::number) {
+    wrong_type(node, reading, "an angle", "an angle in degrees such as 90 or \"12.5\"");
+    return std::nullopt;
+  }
+  const Result<Turn> turn = read_turn(node.text);
+  if (turn) return *turn;
+  for (Problem problem : turn.problems()) reading.add(node, std::move(problem));
+  return std::nullopt;
+}
+
+std::optional<bool> as_flag(const Node& node, Reading& reading) {
+  if (node.kind == Node::Kind::boolean) return node.text == "true";
+  wrong_type(node, reading, "true or false", "true, false");
+  return std::nullopt;
+}
+
+std::optional<std::string> as_text(const Node& node, Reading& reading) {
+  return checked_text(node, reading, longest_name);
+}
+
+std::optional<std::string> as_note(const Node& node, Reading& reading) {
+  return filled(node, reading, checked_text(node, reading, longest_note));
+}
+
+std::optional<std::string> as_name(const Node& node, Reading& reading) {
+  return filled(node, reading, as_text(node, reading));
+}
+
+std::string fault_of_id(std::string_view text) {
+  constexpr std::string_view allowed = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789 -_";
+  if (text.empty()) return "an id is empty";
+  if (text.size() > 40) return "an id is longer than 40 characters";
+  if (text == "floor") return "\"floor\" is the floor of the trailer and cannot be the id of a thing";
+  if (text.front() == ' ' || text.back() == ' ') return "an id begins or ends with a space";
+  if (text.find_first_not_of(allowed) != std::string_view::npos)
+    return "an id holds a character other than letters a to z, digits, spaces, hyphens and underscores";
+  return "";
+}
+
+std::optional<std::string> as_id(const Node& node, Reading& reading) {
+  const std::string* text = text_of(node, reading, "an id");
+  if (text == nullptr) return std::nullopt;
+  const std::string fault = fault_of_id(*text);
+  if (fault.empty()) return *text;
+  reading.add(node, {.id = "id.characters",
+                     .message = fault,
+                     .found = found_at(node),
+                     .allowed = "1 to 40 letters, digits, spaces, hyphens and underscores",
+                     .cure = "keep the id short and write what is printed as \"name\""});
+  return std::nullopt;
+}
+
+std::optional<std::string> as_reference(const Node& node, Reading& reading) {
+  const std::string* text = text_of(node, reading, "the id of a thing");
+  return text == nullptr ? std::nullopt : std::optional(*text);
+}
+
+std::optional<std::vector<std::string>> as_references(const Node& node, Reading& reading) {
+  if (!is_list(node, reading, "a list of ids")) return std::nullopt;
+  std::vector<std::string> ids;
+  bool sound = true;
+  for (const Node& child : node.children) {
+    const std::optional<std::string> id = as_reference(child, reading);
+    sound = sound && id;
+    ids.push_back(id.value_or(""));
+  }
+  return sound ? std::optional(std::move(ids)) : std::nullopt;
+}
+
+std::optional<Wall> as_wall(const Node& node, Reading& reading) {
+  const Wall curb = reading.drives_on_right ? Wall::right : Wall::left;
+  const Wall street = reading.drives_on_right ? Wall::left : Wall::right;
+  const std::array<Word<Wall>, 9> words{{{"front", Wall::front},
+                                         {"rear", Wall::rear},
+                                         {"left", Wall::left},
+                                         {"right", Wall::right},
+                                         {"curb side", curb},
+                                         {"kerb side", curb},
+                                         {"nearside", curb},
+                                         {"street side", street},
+                                         {"offside", street}}};
+  return one_of(words)(node, reading);
+}
+
+std::optional<std::vector<Point>> as_points(const Node& node, Reading& reading) {
+  if (node.kind != Node::Kind::list || node.children.size() > most_points) {
+    wrong_type(node, reading, "a list of points", "3 to 200 points such as [[0, 0], [24, 0], [24, 18]]");
+    return std::nullopt;
+  }
+  std::vector<Point> points;
+  bool sound = true;
+  for (const Node& child : node.children) {
+    if (child.kind != Node::Kind::list || child.children.size() != 2) {
+      wrong_type(child, reading, "a point of two lengths", "a point such as [24, \"18 1/2\"]");
+      sound = false;
+      continue;
+    }
+    const std::optional<Length> x = as_length(child.children[0], reading);
+    const std::optional<Length> y = as_length(child.children[1], reading);
+    sound = sound && x && y;
+    points.push_back({x.value_or(Length{}), y.value_or(Length{})});
+  }
+  return sound ? std::optional(std::move(points)) : std::nullopt;
+}
+
+std::optional<std::size_t> as_choice(const Node& node, Reading& reading, std::span<const std::string> words) {
+  const std::string* text = text_of(node, reading, "a word");
+  if (text == nullptr) return std::nullopt;
+  const auto found = std::ranges::find(words, *text);
+  if (found != words.end()) return static_cast<std::size_t>(found - words.begin());
+  const std::optional<std::string> near = nearest_name(*text, words);
+  reading.add(node, {.id = "value.choice",
+                     .message = in_quotes(*text) + " is none of the words that may stand here",
+                     .found = found_at(node),
+                     .allowed = listed(words),
+                     .cure = near ? "write \"" + *near + '"' : ""});
+  return std::nullopt;
+}
+
+bool is_object(const Node& node, Reading& reading, std::string_view what) {
+  if (node.kind == Node::Kind::object) return fits_limit(node, reading);
+  wrong_type(node, reading, std::string(what), "fields in braces { … }");
+  return false;
+}
+
+bool is_list(const Node& node, Reading& reading, std::string_view what) {
+  if (node.kind == Node::Kind::list) return fits_limit(node, reading);
+  wrong_type(node, reading, std::string(what), "a list in brackets [ … ]");
+  return false;
+}
+
+std::string kind_of(const Node& node) {
+  switch (node.kind) {
+    case Node::Kind::null:
+      return "null";
+    case Node::Kind::boolean:
+      return "true or false";
+    case Node::Kind::number:
+      return "a number";
+    case Node::Kind::text:
+      return "a text";
+    case Node::Kind::list:
+      return "a list";
+    case Node::Kind::object:
+      return "an object";
+  }
+  throw std::logic_error("Node::Kind out of range");
+}
+
+std::string found_at(const Node& node) {
+  switch (node.kind) {
+    case Node::Kind::text:
+      return in_quotes(node.text);
+    case Node::Kind::list:
+      return "[ … ]";
+    case Node::Kind::object:
+      return "{ … }";
+    case Node::Kind::null:
+    case Node::Kind::boolean:
+    case Node::Kind::number:
+      break;
+  }
+  return printable(node.text);
+}
+
+}  // namespace berthwright
