@@ -104,7 +104,7 @@ std::vector<const Measure*> leanings(const Place& place) {
   return result;
 }
 
-std::optional<Vector> shift_to(const Place& place, const Rect& box, const Room& room,
+std::optional<Vector> shift_to(const Place& place, const Rect& box, const RoomExtent& room,
                                std::span<const Landmark> landmarks) {
   std::optional<std::pair<Length, Length>> x_mark;
   std::optional<std::pair<Length, Length>> y_mark;

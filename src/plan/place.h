@@ -13,7 +13,7 @@
 namespace berthwright {
 
 /// The extent of the interior: where the four walls stand plumb.
-struct Room {
+struct RoomExtent {
   Length length;
   Length width;
 };
@@ -48,7 +48,7 @@ struct Landmark {
 };
 
 /// The shift that brings a box to its place; nothing when a landmark has no bounds or is unknown.
-std::optional<Vector> shift_to(const Place& place, const Rect& box, const Room& room,
+std::optional<Vector> shift_to(const Place& place, const Rect& box, const RoomExtent& room,
                                std::span<const Landmark> landmarks);
 
 /// The fixtures that `place` leans on.

@@ -178,7 +178,7 @@ class PoseReader {
 
   const PlanParts& parts_;
   Reading& reading_;
-  Room room_;
+  RoomExtent room_;
   std::vector<Landmark> landmarks_;
 };
 

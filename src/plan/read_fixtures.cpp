@@ -125,7 +125,7 @@ Unplaced read_fixture(const Node& node, Reading& reading) {
 /// Finds the places of fixtures, each after those it leans on.
 class Surveyor {
  public:
-  Surveyor(std::vector<Unplaced> fixtures, const Room& room, Reading& reading)
+  Surveyor(std::vector<Unplaced> fixtures, const RoomExtent& room, Reading& reading)
       : fixtures_(std::move(fixtures)),
         room_(room),
         reading_(reading),
@@ -214,7 +214,7 @@ class Surveyor {
   }
 
   std::vector<Unplaced> fixtures_;
-  Room room_;
+  RoomExtent room_;
   Reading& reading_;
   std::vector<State> states_;
   std::vector<Landmark> landmarks_;
@@ -241,7 +241,7 @@ HeatSource read_heat(Fields& fields) {
   return heat;
 }
 
-std::vector<Fixture> read_fixtures(const Node* node, const Room& room, Reading& reading) {
+std::vector<Fixture> read_fixtures(const Node* node, const RoomExtent& room, Reading& reading) {
   if (node == nullptr || !is_list(*node, reading, "a list of fixtures")) return {};
   std::vector<Unplaced> fixtures;
   for (const Node& child : node->children) fixtures.push_back(read_fixture(child, reading));

@@ -15,7 +15,7 @@ PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string
   read_header(fields, parts);
   for (const std::string_view name : {"interior", "configurations"}) fields.require(name);
   if (const Node* interior = fields.find("interior")) parts.interior = read_interior(interior, reading);
-  const Room room{parts.interior.length, parts.interior.width};
+  const RoomExtent room{parts.interior.length, parts.interior.width};
   parts.openings = read_openings(fields.find("openings"), reading);
   parts.fixtures = read_fixtures(fields.find("fixtures"), room, reading);
   parts.pieces = read_pieces(fields.find("pieces"), reading);

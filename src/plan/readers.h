@@ -23,7 +23,7 @@ Interior plain_interior(const Origin& origin);
 Interior read_interior(const Node* node, Reading& reading);
 std::vector<Opening> read_openings(const Node* node, Reading& reading);
 /// Placed; the places of fixtures may lean on each other in any order of the file.
-std::vector<Fixture> read_fixtures(const Node* node, const Room& room, Reading& reading);
+std::vector<Fixture> read_fixtures(const Node* node, const RoomExtent& room, Reading& reading);
 std::vector<Piece> read_pieces(const Node* node, Reading& reading);
 /// Poses of pieces that could not be read are left out, and the configuration's pointer put into `unsound`.
 std::vector<Configuration> read_configurations(const Node* node, const PlanParts& parts, Reading& reading,
