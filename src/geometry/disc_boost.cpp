@@ -98,7 +98,10 @@ double root(double square) {
 
 // The corners of the segments' diagram: clearance peaks only there, also in a corridor between two parallel
 // edges, whose middle line ends in corners of the diagram.
-std::vector<Guess> guesses(const std::vector<Edge>& border, Point origin) {
+std::vector<Guess> guesses(const std::vector<Edge>& border, const Rect& bounds) {
+  const Point origin = bounds.low;
+  const auto width = static_cast<double>(bounds.width().ticks());
+  const auto height = static_cast<double>(bounds.height().ticks());
   std::vector<Segment> segments;
   for (const Edge& edge : border) {
     const auto at = [&](Point p) {
@@ -111,6 +114,8 @@ std::vector<Guess> guesses(const std::vector<Edge>& border, Point origin) {
   boost::polygon::construct_voronoi(segments.begin(), segments.end(), &diagram);
   std::vector<Guess> result;
   for (const auto& vertex : diagram.vertices()) {
+    // Corners of the diagram may lie kilometres away, where whole ticks would overflow.
+    if (!(vertex.x() > 0 && vertex.x() < width && vertex.y() > 0 && vertex.y() < height)) continue;
     const Segment& nearest = segments[vertex.incident_edge()->cell()->source_index()];
     const double clearance = root(distance_squared(vertex.x(), vertex.y(), nearest));
     if (clearance > 0.1) result.push_back({vertex.x(), vertex.y(), clearance});
@@ -143,15 +148,15 @@ std::int64_t whole_below(double value) {
 std::optional<Disc> largest_disc(const Region& region) {
   if (region.empty()) return std::nullopt;
   const std::vector<Edge> border = edges_of(cut_at_ends(strands(edges(region))));
-  const Point origin = region.bounds().low;
+  const Rect bounds = region.bounds();
   Disc best{std::min_element(border.begin(), border.end())->from, Length{}};
-  for (const Guess& guess : guesses(uncrossed(border), origin)) {
+  for (const Guess& guess : guesses(uncrossed(border), bounds)) {
     // Rounding the centre moves it by less than a tick.
     if (guess.clearance + 1 < static_cast<double>(best.radius.ticks())) break;
     for (const int right : {0, 1})
       for (const int up : {0, 1}) {
-        const Point centre = origin + Vector{Length::from_ticks(whole_below(guess.x) + right),
-                                             Length::from_ticks(whole_below(guess.y) + up)};
+        const Point centre = bounds.low + Vector{Length::from_ticks(whole_below(guess.x) + right),
+                                                 Length::from_ticks(whole_below(guess.y) + up)};
         const std::optional<Disc> disc = disc_about(centre, region, border);
         if (disc && is_better(*disc, best)) best = *disc;
       }
