@@ -1,0 +1,21 @@
+#pragma once
+
+#include <optional>
+#include <span>
+
+#include <berthwright/solve/room/arrangement.h>
+
+namespace berthwright {
+
+/// Where one piece comes to rest upon the things that stand already.
+struct Rest {
+  Length base;
+  std::vector<std::string> carried_by;  ///< greatest bearing first; "floor"
+  std::vector<std::string> pressed_by;
+};
+
+/// Design 4.15 and 4.16, as told at `arranged`. None: the pose names carriers, and none of them is beneath
+/// it.
+std::optional<Rest> rest_of(const Piece& piece, const Pose& pose, std::span<const Placed* const> standing);
+
+}  // namespace berthwright
