@@ -10,6 +10,7 @@ struct Bedding {
   std::vector<Solid> bare;
   std::vector<Solid> made_up;  ///< bare pieces and overhang
 };
-Bedding bedding_of(const Plan& plan, const Arrangement& arrangement, const Bed& bed, const Mattress& mattress);
+Bedding bedding_of(const Plan& plan, const Arrangement& arrangement, const Bed& bed,
+                   const Mattress& mattress);
 
 }  // namespace berthwright

@@ -1,0 +1,137 @@
+#include <berthwright/solve/heat/distances.h>
+
+#include <algorithm>
+#include <tuple>
+
+#include "solve/heat/plate.h"
+
+namespace berthwright {
+namespace {
+
+// Design 2: chords stray at most this far from their arc. 0.05 mm.
+constexpr Length arc_error = Length::from_ticks(ticks_per_mm / 20);
+
+struct Burnable {
+  std::string id;
+  HeatDistance::Kind kind = HeatDistance::Kind::cushion;
+  bool made_up = false;
+  std::vector<Solid> solids;
+  bool has_arcs = false;
+};
+
+const HeatSource* heat_of(const Placed& thing) {
+  const auto& heat = thing.fixture != nullptr ? thing.fixture->heat : thing.piece->heat;
+  return heat ? &*heat : nullptr;
+}
+
+bool is_stowed(const Placed& thing) {
+  return thing.pose != nullptr &&
+         (thing.pose->manner == Pose::Manner::stowed || thing.pose->state == Pose::State::stowed);
+}
+
+bool has_arcs(const Placed& thing) {
+  return !(thing.fixture != nullptr ? thing.fixture->arcs : thing.pose->arcs).empty();
+}
+
+std::vector<Burnable> burnables_in(const Arrangement& arrangement,
+                                   const std::vector<std::pair<const Bed*, Bedding>>& beds) {
+  std::vector<Burnable> burnables;
+  for (const auto& [bed, bedding] : beds) {
+    const bool arcs = std::ranges::any_of(bed->pieces, [&](const PieceId& id) {
+      const Placed* placed = arrangement.find(id.text());
+      return placed != nullptr && has_arcs(*placed);
+    });
+    burnables.push_back({bed->id.text(), HeatDistance::Kind::bed, false, bedding.bare, arcs});
+    burnables.push_back({bed->id.text(), HeatDistance::Kind::bed, true, bedding.made_up, arcs});
+  }
+  const auto in_a_bed = [&](const std::string& id) {
+    return std::ranges::any_of(beds, [&](const auto& entry) {
+      return std::ranges::find(entry.first->pieces, PieceId(id)) != entry.first->pieces.end();
+    });
+  };
+  for (const Placed& thing : arrangement.things) {
+    const bool curtain = thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::curtain;
+    if (curtain || (thing.is_soft() && !in_a_bed(thing.id)))
+      burnables.push_back({thing.id,
+                           curtain ? HeatDistance::Kind::curtain : HeatDistance::Kind::cushion,
+                           false,
+                           {thing.solid},
+                           has_arcs(thing)});
+  }
+  return burnables;
+}
+
+// The way the source's front looks; none when it does not stand upright and square, as its plate means it to.
+std::optional<Wall> front_of(const Placed& source) {
+  if (source.fixture != nullptr) return source.fixture->heat->faces;
+  const Pose& pose = *source.pose;
+  const bool upright = pose.manner == Pose::Manner::flat && !pose.placement.flipped;
+  return upright && pose.placement.turn.is_quarter() ? pose.faces : std::nullopt;
+}
+
+Nearest least_distance(const Solid& source, const std::vector<Solid>& solids) {
+  std::optional<Nearest> least;
+  for (const Solid& solid : solids) {
+    const Nearest next = nearest(source, solid);
+    const auto order = least ? next.squared <=> least->squared : std::strong_ordering::less;
+    if (order < 0 || (order == 0 && std::tie(next.from, next.to) < std::tie(least->from, least->to)))
+      least = next;
+  }
+  return *least;
+}
+
+void compare_with_plate(const Placed& source, const Burnable& burnable, Length inexact, HeatDistance& entry) {
+  const DataPlate* plate = plate_of(source);
+  if (plate == nullptr) return;
+  const std::optional<Wall> front = front_of(source);
+  if (!front) {
+    entry.plate_incomplete = true;
+    return;
+  }
+  const Solid& solid = source.solid;
+  const SourceBox box{solid.outline().bounds(), solid.base(), solid.top(), *front};
+  const PlateReading reading = plate_reading(box, *plate, burnable.solids);
+  entry.plate_incomplete = reading.incomplete;
+  if (!reading.least) return;
+  entry.plate_margin = reading.least->margin - inexact;
+  entry.plate_required = reading.least->required;
+  entry.plate_nearest = reading.least->nearest;
+}
+
+HeatDistance distance_between(const Placed& source, const Burnable& burnable) {
+  const Length inexact =
+      (has_arcs(source) ? arc_error : Length{}) + (burnable.has_arcs ? arc_error : Length{});
+  HeatDistance entry;
+  entry.source = source.id;
+  entry.nearest_to = burnable.id;
+  entry.kind = burnable.kind;
+  entry.made_up = burnable.made_up;
+  entry.nearest = least_distance(source.solid, burnable.solids);
+  entry.distance = std::max(entry.nearest.squared.floor() - inexact, Length{});
+  compare_with_plate(source, burnable, inexact, entry);
+  return entry;
+}
+
+}  // namespace
+
+const DataPlate* plate_of(const Placed& source) {
+  const HeatSource* heat = heat_of(source);
+  return heat != nullptr && heat->plate ? &*heat->plate : nullptr;
+}
+
+std::vector<HeatDistance> heat_distances(const Plan&, const Arrangement& arrangement,
+                                         const std::vector<std::pair<const Bed*, Bedding>>& beds) {
+  const std::vector<Burnable> burnables = burnables_in(arrangement, beds);
+  std::vector<HeatDistance> distances;
+  for (const Placed& source : arrangement.things) {
+    if (heat_of(source) == nullptr || is_stowed(source)) continue;
+    for (const Burnable& burnable : burnables)
+      if (!burnable.solids.empty()) distances.push_back(distance_between(source, burnable));
+  }
+  std::ranges::sort(distances, {}, [](const HeatDistance& entry) {
+    return std::tuple(entry.source, entry.nearest_to, entry.kind, entry.made_up);
+  });
+  return distances;
+}
+
+}  // namespace berthwright
