@@ -1,0 +1,71 @@
+#include <berthwright/solve/answer.h>
+
+#include <algorithm>
+#include <stdexcept>
+#include <utility>
+
+#include "solve/findings.h"
+
+namespace berthwright {
+namespace {
+
+ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
+  ConfigurationAnswer answer;
+  answer.configuration = arrangement.configuration;
+  answer.arrangement = std::move(arrangement);
+  answer.collisions = find_collisions(answer.arrangement);
+  answer.overreach = find_overreach(plan, answer.arrangement);
+  std::vector<std::pair<const Bed*, Bedding>> beddings;
+  for (const Bed& bed : plan->beds) {
+    if (bed.configuration != answer.configuration->id) continue;
+    BedAnswer one;
+    one.bed = &bed;
+    one.mattress = mattress_of(plan, answer.arrangement, bed);
+    one.room = sleeping_room(plan, answer.arrangement, bed, one.mattress);
+    one.bedding = bedding_of(plan, answer.arrangement, bed, one.mattress);
+    beddings.emplace_back(&bed, one.bedding);
+    answer.beds.push_back(std::move(one));
+  }
+  answer.heat = heat_distances(plan, answer.arrangement, beddings);
+  return answer;
+}
+
+Weight weight_of(const Finding& finding) {
+  const Rule* rule = find_rule(finding.rule.text());
+  if (rule == nullptr) throw std::logic_error("a finding names no rule: " + finding.rule.text());
+  return rule->weight;
+}
+
+}  // namespace
+
+Result<Answer> answered(const Plan& plan) {
+  Answer answer;
+  Problems problems;
+  for (const Configuration& configuration : plan->configurations) {
+    Result<Arrangement> arrangement = arranged(plan, configuration);
+    if (arrangement)
+      answer.configurations.push_back(answered(plan, std::move(arrangement).value()));
+    else
+      problems.insert(problems.end(), arrangement.problems().begin(), arrangement.problems().end());
+  }
+  if (!problems.empty()) return problems;
+  for (const ConfigurationAnswer& one : answer.configurations) {
+    add_room_findings(plan, one, answer.findings);
+    add_bed_findings(plan, one, answer.findings);
+    add_heat_findings(plan, one, answer.findings);
+  }
+  add_missing_plates(plan, answer.findings);
+  sort_findings(answer.findings);
+  return answer;
+}
+
+int exit_code(const Answer& answer) {
+  const auto any = [&](Status status) {
+    return std::ranges::any_of(answer.findings, [&](const Finding& finding) {
+      return finding.status == status && weight_of(finding) == Weight::alert;
+    });
+  };
+  return any(Status::not_met) ? 1 : any(Status::unknown) ? 2 : 0;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,47 @@
+#include "solve/comparing.h"
+
+#include <stdexcept>
+#include <string>
+
+namespace berthwright {
+namespace {
+
+const Rule& rule_named(std::string_view id) {
+  const Rule* rule = find_rule(id);
+  if (rule == nullptr) throw std::logic_error("there is no rule " + std::string(id));
+  return *rule;
+}
+
+}  // namespace
+
+Finding finding_of(const Plan& plan, std::string_view rule_id) {
+  const Rule& rule = rule_named(rule_id);
+  Finding finding;
+  finding.rule = rule.id;
+  finding.source = rule.source;
+  if (const Override* own = plan.override_of(rule)) finding.override_reason = own->reason;
+  return finding;
+}
+
+void compare(const Plan& plan, Finding& finding, Length measured) {
+  compare(finding, measured, plan.limit(rule_named(finding.rule.text())));
+}
+
+void compare(Finding& finding, Length measured, Length required) {
+  const Rule& rule = rule_named(finding.rule.text());
+  const Length margin = rule.at_least ? measured - required : required - measured;
+  finding.measured = measured;
+  finding.compared = required;
+  finding.margin = margin;
+  finding.status = margin < Length{}            ? Status::not_met
+                   : margin < rule.close_within ? Status::close
+                                                : Status::met;
+}
+
+Length marked_out(Length length, Unit unit) {
+  const std::int64_t step = unit == Unit::inch ? ticks_per_inch / 8 : ticks_per_mm;
+  const std::int64_t steps = length.ticks() / step + (length.ticks() % step > 0 ? 1 : 0);
+  return Length::from_ticks(steps * step);
+}
+
+}  // namespace berthwright

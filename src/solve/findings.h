@@ -1,0 +1,22 @@
+#pragma once
+
+#include <berthwright/solve/answer.h>
+
+namespace berthwright {
+
+/// What stands outside the room or in another thing's space; one met finding of each rule where nothing does.
+void add_room_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
+
+/// Surface, size, heights and people of every bed of the configuration.
+void add_bed_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
+
+/// Distances of every heat source of the configuration: one finding for bare beds, one for made-up beds, one
+/// for other cushions and one for curtains, each the worst of its kind; and the sources that are stowed.
+/// The published 3 ft is asked of heaters only; ovens, cooktops and furnace outlets have no published figure,
+/// so without a data plate they are unknown.
+void add_heat_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
+
+/// Sources of the trailer whose data plate the plan does not give at all.
+void add_missing_plates(const Plan& plan, std::vector<Finding>& findings);
+
+}  // namespace berthwright

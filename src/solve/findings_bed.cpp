@@ -1,0 +1,291 @@
+#include <algorithm>
+#include <optional>
+
+#include "solve/comparing.h"
+#include "solve/findings.h"
+#include "solve/room/room_shape.h"
+
+namespace berthwright {
+namespace {
+
+// 16 CFR 1213.3(a): the rail's top stands at least this far above the mattress.
+constexpr Length rail_above_mattress = 5_in;
+// `SleepingRoom::longest` is this wide.
+constexpr Length berth_width = 24_in;
+// A named size that misses by no more than this is reported as missed; one that misses by more is no
+// question.
+constexpr Length nearly = 2_in;
+
+/// All that findings about one bed share.
+struct Scene {
+  const Plan& plan;
+  const ConfigurationAnswer& answer;
+  const BedAnswer& bed;
+  std::vector<Finding>& findings;
+
+  const Mattress& mattress() const { return bed.mattress; }
+  const SleepingRoom& room() const { return bed.room; }
+  Point3 at_level(Point plan_point) const { return {plan_point, mattress().level}; }
+  std::vector<Point3> corners_of(const TurnedRectangle& rectangle) const {
+    std::vector<Point3> corners;
+    for (const Point corner : rectangle.corners) corners.push_back(at_level(corner));
+    return corners;
+  }
+
+  Finding begin(std::string_view rule) const {
+    Finding finding = finding_of(plan, rule);
+    finding.configuration = answer.configuration->id;
+    finding.bed = bed.bed->id;
+    return finding;
+  }
+  /// Nothing of the kind was found: the rule is met with nothing measured.
+  void none_of(std::string_view rule) const {
+    Finding finding = begin(rule);
+    finding.compared = plan.limit(*find_rule(rule));
+    finding.status = Status::met;
+    findings.push_back(std::move(finding));
+  }
+  Cure cure(Cure::Kind kind, std::string subject, Length by) const {
+    return {kind, std::move(subject), marked_out(by, plan->unit)};
+  }
+};
+
+// The pieces of the surface that a gap borders on.
+std::vector<std::string> around(const Scene& scene, const Gap& gap) {
+  std::vector<std::string> pieces;
+  for (const PieceId& id : scene.mattress().in_surface) {
+    const Placed* placed = scene.answer.arrangement.find(id.text());
+    if (placed != nullptr && nearest(gap.region, placed->solid.outline()).squared == Length{})
+      pieces.push_back(id.text());
+  }
+  if (pieces.empty()) pieces.push_back(scene.bed.bed->id.text());
+  return pieces;
+}
+
+void add_gaps(const Scene& scene) {
+  bool any = false;
+  for (const Gap& gap : scene.mattress().gaps) {
+    Finding finding = scene.begin(gap.at_wall ? "bed.wall-gap" : "bed.gap");
+    finding.subjects = around(scene, gap);
+    finding.where = {scene.at_level(gap.where)};
+    compare(scene.plan, finding, gap.width);
+    if (gap.at_corner) {  // design 4.16: reported, closed for lying
+      finding.variant = "rounded corners";
+      finding.compared.reset();
+      finding.margin.reset();
+      finding.status = Status::met;
+    }
+    if (finding.status == Status::not_met)
+      finding.cure = scene.cure(Cure::Kind::widen, finding.subjects.front(), -*finding.margin);
+    any = any || !gap.at_wall;
+    scene.findings.push_back(std::move(finding));
+  }
+  if (!any) scene.none_of("bed.gap");
+}
+
+void add_ridges(const Scene& scene) {
+  for (const Ridge& ridge : scene.mattress().ridges) {
+    Finding finding = scene.begin("bed.ridge");
+    finding.subjects = {ridge.lower.text(), ridge.higher.text()};
+    finding.where = {scene.at_level(ridge.where)};
+    compare(scene.plan, finding, ridge.step);
+    if (finding.status != Status::met) finding.cure = Cure{Cure::Kind::raise, ridge.cure_subject, ridge.step};
+    scene.findings.push_back(std::move(finding));
+  }
+  if (scene.mattress().ridges.empty()) scene.none_of("bed.ridge");
+}
+
+void add_dropped_pieces(const Scene& scene) {
+  for (const PieceId& id : scene.mattress().dropped_out) {
+    const Placed* placed = scene.answer.arrangement.find(id.text());
+    if (placed == nullptr) continue;
+    Finding finding = scene.begin("bed.dropped-piece");
+    const Length off = scene.mattress().level - placed->solid.top();
+    const Rect bounds = placed->solid.outline().bounds();
+    finding.subjects = {id.text()};
+    finding.where = {
+        {{half(bounds.low.x + bounds.high.x), half(bounds.low.y + bounds.high.y)}, placed->solid.top()}};
+    compare(scene.plan, finding, abs(off));
+    const bool on_floor = placed->carried_by.empty() || placed->carried_by.front() == "floor";
+    finding.cure = Cure{off > Length{} ? Cure::Kind::raise : Cure::Kind::lower,
+                        on_floor ? id.text() : placed->carried_by.front(), abs(off)};
+    scene.findings.push_back(std::move(finding));
+  }
+  if (scene.mattress().dropped_out.empty()) scene.none_of("bed.dropped-piece");
+}
+
+// The side along which a person lies: the one that is not `width`, should the rectangle be shorter than that.
+Length length_beside(const std::optional<TurnedRectangle>& rectangle, Length width) {
+  if (!rectangle) return {};
+  const bool along = abs(rectangle->width - width) <= abs(rectangle->length - width);
+  return along ? rectangle->length : rectangle->width;
+}
+
+void add_sizes(const Scene& scene) {
+  Finding area = scene.begin("bed.area");
+  area.measured = scene.room().area;
+  area.status = Status::met;
+  scene.findings.push_back(std::move(area));
+
+  const auto& largest = scene.room().largest;
+  Finding size = scene.begin("bed.size");
+  Finding width = scene.begin("bed.berth-width");
+  size.measured = largest ? Sides{largest->length, largest->width} : Sides{};
+  size.status = Status::met;
+  compare(scene.plan, width, largest ? largest->width : Length{});
+  if (largest) size.where = width.where = scene.corners_of(*largest);
+
+  Finding length = scene.begin("bed.berth-length");
+  Finding vessel = scene.begin("bed.vessel-length");
+  const auto& longest = scene.room().longest;
+  compare(scene.plan, length, length_beside(longest, berth_width));
+  compare(scene.plan, vessel, length_beside(longest, berth_width));
+  if (longest) length.where = vessel.where = scene.corners_of(*longest);
+  for (Finding* finding : {&width, &length, &vessel})
+    if (finding->status == Status::not_met)
+      finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), -*finding->margin);
+  for (Finding* finding : {&size, &width, &length, &vessel}) scene.findings.push_back(std::move(*finding));
+}
+
+// Underside of what carries the mattress: the lowest of what the cushions of the surface stand on. What
+// stands on the floor itself has its underside there.
+Length underside_of(const Scene& scene) {
+  Length lowest = scene.mattress().level;
+  for (const PieceId& id : scene.mattress().in_surface) {
+    const Placed* cushion = scene.answer.arrangement.find(id.text());
+    if (cushion == nullptr) continue;
+    if (cushion->carried_by.empty()) lowest = std::min(lowest, cushion->solid.base());
+    for (const std::string& carrier : cushion->carried_by) {
+      const Placed* below = scene.answer.arrangement.find(carrier);
+      lowest = std::min(lowest, below == nullptr ? Length{} : below->solid.base());
+    }
+  }
+  return lowest;
+}
+
+void add_heights(const Scene& scene) {
+  Finding aid = scene.begin("bed.access-aid");
+  compare(scene.plan, aid, scene.mattress().level);
+  if (aid.status == Status::not_met)
+    aid.cure = scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), -*aid.margin);
+  Finding rail = scene.begin("bed.guard-rail");
+  compare(scene.plan, rail, underside_of(scene));
+  if (rail.status == Status::not_met)
+    rail.cure = Cure{Cure::Kind::add_guard_rail, scene.bed.bed->id.text(), rail_above_mattress};
+  scene.findings.push_back(std::move(aid));
+  scene.findings.push_back(std::move(rail));
+}
+
+// Least height over the whole surface, for a bed on which nobody can lie at all.
+Length height_over_surface(const Scene& scene) {
+  const Length level = scene.mattress().level;
+  const Region below = common(scene.mattress().surface, room_at(scene.plan->interior, level));
+  if (below.empty()) return {};
+  Length lowest = roof_over(scene.plan->interior, below, level);
+  for (const Placed& thing : scene.answer.arrangement.things)
+    if (thing.solid.base() >= level && overlaps(thing.solid.outline(), below))
+      lowest = std::min(lowest, thing.solid.base());
+  return lowest - level;
+}
+
+void add_clear_height(const Scene& scene) {
+  Finding finding = scene.begin("bed.clear-height");
+  compare(scene.plan, finding,
+          scene.room().lying.empty() ? height_over_surface(scene) : scene.room().least_clear_height);
+  scene.findings.push_back(std::move(finding));
+}
+
+// Lengthwise the longest place of the person's own width; across, an equal share of the widest rectangle,
+// in the proportion of the widths people take.
+void add_people(const Scene& scene) {
+  Length taken;
+  Length widest = scene.room().largest ? scene.room().largest->width : Length{};
+  if (scene.room().abreast) widest = std::max(widest, scene.room().abreast->width);
+  for (const PersonRoom& room : scene.room().people) taken += room.person->width;
+
+  for (const PersonRoom& room : scene.room().people) {
+    const Person& person = *room.person;
+    Finding length = scene.begin("bed.person-length");
+    Finding width = scene.begin("bed.person-width");
+    length.subjects = width.subjects = {person.name};
+    if (room.place) length.where = scene.corners_of(*room.place);
+    if (person.stature) {
+      compare(scene.plan, length, length_beside(room.place, person.width) - *person.stature);
+    } else {
+      length.compared = scene.plan.limit(*find_rule("bed.person-length"));
+      length.cure = Cure{Cure::Kind::state_measure, person.name, {}};
+    }
+    const Length alone = room.place ? std::max(widest, room.place->width) : widest;
+    const Length total = scene.room().people.size() == 1 ? alone : widest;
+    const Int128 share = Int128{total.ticks()} * person.width.ticks() / taken.ticks();
+    compare(scene.plan, width, Length::from_ticks(static_cast<std::int64_t>(share)));
+    for (Finding* finding : {&length, &width}) {
+      if (finding->status == Status::not_met)
+        finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), -*finding->margin);
+      scene.findings.push_back(std::move(*finding));
+    }
+  }
+}
+
+// What is spare at the tighter side of a size that is held; of one that is not, the least that is short at
+// one side with the other side full.
+Length spare_of(const SizeHeld& held) {
+  const Length along = held.spare_length.value_or(-held.size->length);
+  const Length across = held.spare_width.value_or(-held.size->width);
+  return held.held ? std::max(std::min(along, across), Length{}) : std::max(along, across);
+}
+
+// The sides the bed has for the size: each with the other one full, so both only where the size is held.
+Sides sides_for(const SizeHeld& held) {
+  const Length along = held.size->length + held.spare_length.value_or(-held.size->length);
+  const Length across = held.size->width + held.spare_width.value_or(-held.size->width);
+  if (held.held) return {along, across};
+  return spare_of(held) == held.spare_width ? Sides{held.size->length, across}
+                                            : Sides{along, held.size->width};
+}
+
+// Sizes that are held, and those missed by a little; where there is none, the one missed by least.
+void add_named_sizes(const Scene& scene) {
+  const auto& sizes = scene.room().sizes;
+  const auto is_worth_saying = [](const SizeHeld& held) { return held.held || spare_of(held) >= -nearly; };
+  const bool any = std::ranges::any_of(sizes, is_worth_saying);
+  const auto closest = std::ranges::max_element(sizes, {}, spare_of);
+  for (auto held = sizes.begin(); held != sizes.end(); ++held) {
+    if (any ? !is_worth_saying(*held) : held != closest) continue;
+    Finding finding = scene.begin("bed.named-size");
+    finding.variant = held->size->name;
+    finding.source = held->size->source;
+    finding.compared = Sides{held->size->length, held->size->width};
+    finding.measured = sides_for(*held);
+    finding.margin = spare_of(*held);
+    finding.status = held->held ? Status::met : Status::not_met;
+    scene.findings.push_back(std::move(finding));
+  }
+}
+
+void add_shares(const Scene& scene) {
+  Finding finding = scene.begin("bed.fits-people");
+  finding.measured = scene.room().fits;
+  finding.status = Status::met;
+  scene.findings.push_back(std::move(finding));
+}
+
+}  // namespace
+
+void add_bed_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings) {
+  for (const BedAnswer& bed : answer.beds) {
+    const Scene scene{plan, answer, bed, findings};
+    add_sizes(scene);
+    add_people(scene);
+    add_shares(scene);
+    if (bed.mattress.surface.empty()) continue;
+    add_gaps(scene);
+    add_ridges(scene);
+    add_dropped_pieces(scene);
+    add_heights(scene);
+    add_clear_height(scene);
+    add_named_sizes(scene);
+  }
+}
+
+}  // namespace berthwright

@@ -1,0 +1,365 @@
+#include <berthwright/solve/answer.h>
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <map>
+#include <random>
+#include <set>
+
+#include "support/plan_builder.h"
+#include "support/trailer_text.h"
+
+namespace berthwright {
+namespace {
+
+// A bunk of `length` x `width` in, 4 in of foam on a board of 1 in whose underside is at `underside`, in the
+// front left corner of a room 96 in high.
+TrailerText bunk(const std::string& length, const std::string& width, const std::string& underside,
+                 const std::string& top) {
+  TrailerText text;
+  text.interior = R"({"length": 120, "width": 76, "height": 96})";
+  text.fixtures = {R"({"id": "bunk", "kind": "shelf", "length": ")" + length + R"(", "width": ")" + width +
+                   R"(", "at": {"front": 0, "left": 0}, "base": ")" + underside + R"(", "top": ")" + top +
+                   R"("})"};
+  text.pieces = {R"({"id": "M", "kind": "cushion", "length": ")" + length + R"(", "width": ")" + width +
+                 R"(", "thickness": 4})"};
+  text.night = {R"({"piece": "M", "at": {"front": 0, "left": 0}, "on": "bunk"})"};
+  text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["M"]})"};
+  return text;
+}
+
+// 16 CFR 1213.2 and 1213.3(a): over 30 in (762 mm) from the floor to the underside of the mattress support it
+// is a bunk bed and needs rails at least 5 in above the mattress; 30.0 in is none, 30.5 in is one.
+TEST(Findings, AGuardRailIsAskedForOverThirtyInches) {
+  EXPECT_EQ(Answered(bunk("75", "24", "29", "30")).one("bed.guard-rail").status, Status::met);
+  EXPECT_EQ(Answered(bunk("75", "24", "30", "31")).one("bed.guard-rail").status, Status::close);
+  const Answered high(bunk("75", "24", "30.5", "31.5"));
+  const Finding finding = high.one("bed.guard-rail");
+  EXPECT_EQ(finding.status, Status::not_met);
+  EXPECT_EQ(finding.margin, -Length::inches(1, 2));
+  EXPECT_EQ(finding.cure, (Cure{Cure::Kind::add_guard_rail, "bed", 5_in}));
+  EXPECT_EQ(exit_code(high.answer), 1);
+}
+
+// 46 CFR 116.810(a), (b): a berth of at least 74 x 24 in with 24 in above it; more than 60 in above the deck
+// it needs an aid for access. A berth of 74 x 24 in at 61 in: its size holds, an aid is asked for.
+TEST(Findings, ABerthAtSixtyOneInchesNeedsAnAidForAccess) {
+  const Answered made(bunk("74", "24", "56", "57"));
+  const Finding aid = made.one("bed.access-aid");
+  EXPECT_EQ(aid.measured, Quantity(61_in));
+  EXPECT_EQ(aid.status, Status::not_met);
+  EXPECT_EQ(made.one("bed.vessel-length").status, Status::close);  // exactly 74 in
+  EXPECT_EQ(made.one("bed.berth-width").status, Status::close);    // exactly 24 in
+  EXPECT_EQ(made.one("bed.clear-height").status, Status::met);     // 96 - 61 = 35 in
+  EXPECT_EQ(made.one("bed.clear-height").measured, Quantity(35_in));
+  EXPECT_EQ(Answered(bunk("74", "24", "55", "56")).one("bed.access-aid").status, Status::close);
+  EXPECT_EQ(Answered(bunk("74", "24", "20", "21")).one("bed.access-aid").status, Status::met);
+}
+
+// 49 CFR 393.76(a), berths installed after 30 September 1975: 75 x 24 in, 24 in clear above the mattress. A
+// berth of 75 x 22 with 22 in above fails on width and height.
+TEST(Findings, ATruckBerthOfTwentyTwoInchesFailsOnWidthAndHeight) {
+  TrailerText text = bunk("75", "22", "10", "11");
+  const auto overhead = [](const char* base) {
+    return std::string(R"({"id": "locker", "kind": "locker", "length": 75, "width": 24,
+                           "at": {"front": 0, "left": 0}, "base": )") +
+           base + R"(, "top": 50})";
+  };
+  EXPECT_EQ(Answered(text).one("bed.berth-width").measured, Quantity(22_in));
+  EXPECT_EQ(Answered(text).one("bed.berth-width").status, Status::not_met);
+  text.fixtures.push_back(overhead("37"));  // 15 in level, 22 in clear
+  const Finding clear = Answered(text).one("bed.clear-height");
+  EXPECT_EQ(clear.measured, Quantity(22_in));
+  EXPECT_EQ(clear.status, Status::not_met);
+
+  TrailerText enough = bunk("75", "24", "10", "11");
+  enough.fixtures.push_back(overhead("39"));
+  const Answered made(enough);
+  EXPECT_EQ(made.one("bed.clear-height").measured, Quantity(24_in));
+  EXPECT_EQ(made.one("bed.clear-height").status, Status::close);
+  EXPECT_EQ(made.one("bed.berth-width").measured, Quantity(24_in));
+  EXPECT_EQ(made.one("bed.berth-length").measured, Quantity(75_in));
+  EXPECT_EQ(made.one("bed.berth-length").status, Status::close);
+  EXPECT_EQ(Answered(bunk("74", "24", "10", "11")).one("bed.berth-length").status, Status::not_met);
+  EXPECT_EQ(Answered(bunk("76", "30", "10", "11")).one("bed.berth-length").status, Status::met);
+}
+
+// Two cushions of 75 x 24 in on two benches, the left one 14 in high, `gap` apart; three sleepers, a heater.
+TrailerText two_benches(const std::string& gap, const std::string& right_top) {
+  TrailerText text;
+  const auto bench = [](const char* id, const std::string& across, const std::string& top) {
+    return std::string(R"({"id": ")") + id +
+           R"(", "kind": "bench", "length": 75, "width": 24, "at": {"front": 0, )" + across +
+           R"(}, "top": ")" + top + R"("})";
+  };
+  text.fixtures = {bench("left bench", R"("left": 0)", "14"),
+                   bench("right bench", R"("right_of": ["left bench", )" + gap + "]", right_top)};
+  text.pieces = {R"({"id": "A", "kind": "cushion", "length": 75, "width": 24, "thickness": 4})",
+                 R"({"id": "B", "kind": "cushion", "length": 75, "width": 24, "thickness": 4})",
+                 R"({"id": "H", "kind": "heater", "length": 8, "width": 10, "height": 15, "faces": "rear"})"};
+  text.night = {R"({"piece": "A", "at": {"front": 0, "left": 0}, "on": "left bench"})",
+                R"({"piece": "B", "at": {"front": 0, "right_of": ["left bench", )" + gap +
+                    R"(]}, "on": "right bench"})"};
+  text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["A", "B"], "people": [
+                  {"name": "Ada", "stature": "5 ft 7"}, {"name": "Ben", "stature": "6 ft 2"}, {"name": "Cy"}]})"};
+  return text;
+}
+
+TEST(Findings, AGapIsComparedWithAnInchAndTheCureNamesItsNeighbour) {
+  const Answered closed(two_benches("0", "14"));
+  EXPECT_EQ(closed.one("bed.gap").status, Status::met);
+  EXPECT_TRUE(closed.one("bed.gap").subjects.empty());
+  const Finding close = Answered(two_benches("1", "14")).one("bed.gap");
+  EXPECT_EQ(close.status, Status::close);
+  EXPECT_EQ(close.subjects, (std::vector<std::string>{"A", "B"}));
+  const Finding wide = Answered(two_benches("2", "14")).one("bed.gap");
+  EXPECT_EQ(wide.status, Status::not_met);
+  EXPECT_EQ(wide.cure->kind, Cure::Kind::widen);
+  EXPECT_GE(wide.cure->by, 1_in);
+  EXPECT_LE(wide.cure->by, 1_in + Length::inches(1, 8));
+}
+
+TEST(Findings, ARidgeNamesWhatToRaise) {
+  const Finding none = Answered(two_benches("0", "14")).one("bed.ridge");
+  EXPECT_EQ(none.status, Status::met);
+  EXPECT_FALSE(none.measured.has_value());
+  EXPECT_EQ(Answered(two_benches("0", "14 1/4")).one("bed.ridge").status, Status::met);
+  const Finding close = Answered(two_benches("0", "14 1/2")).one("bed.ridge");
+  EXPECT_EQ(close.status, Status::close);
+  EXPECT_EQ(close.subjects, (std::vector<std::string>{"A", "B"}));
+  EXPECT_EQ(close.cure, (Cure{Cure::Kind::raise, "left bench", Length::inches(1, 2)}));
+}
+
+// B lies 3 in higher; equal areas make the higher level the bed's, so A has dropped out: raise its bench
+// by 3.
+TEST(Findings, ADroppedPieceNamesWhatToRaise) {
+  const Answered made(two_benches("0", "17"));
+  const Finding dropped = made.one("bed.dropped-piece");
+  EXPECT_EQ(dropped.status, Status::not_met);
+  EXPECT_EQ(dropped.measured, Quantity(3_in));
+  EXPECT_EQ(dropped.cure, (Cure{Cure::Kind::raise, "left bench", 3_in}));
+  EXPECT_EQ(Answered(two_benches("0", "14")).one("bed.dropped-piece").status, Status::met);
+}
+
+// A bed of 75 x 48 in: Ada is 67 in and keeps 8 in, Ben is 74 in and keeps 1 of the 4 asked: 3 in short. Of
+// three people of 24 in each, everyone gets 48 / 3 = 16 in: 8 in short.
+TEST(Findings, PeopleGetTheirLengthAndTheirShareOfTheWidth) {
+  const Answered made(two_benches("0", "14"));
+  std::map<std::string, Finding> length;
+  for (const Finding& f : made.of("bed.person-length")) length[f.subjects.at(0)] = f;
+  EXPECT_EQ(length["Ada"].measured, Quantity(8_in));
+  EXPECT_EQ(length["Ada"].status, Status::met);
+  EXPECT_EQ(length["Ben"].status, Status::not_met);
+  EXPECT_EQ(length["Ben"].margin, -3_in);
+  EXPECT_EQ(length["Ben"].cure, (Cure{Cure::Kind::widen, "bed", 3_in}));
+  EXPECT_EQ(length["Cy"].status, Status::unknown);
+  EXPECT_EQ(length["Cy"].cure, (Cure{Cure::Kind::state_measure, "Cy", {}}));
+  ASSERT_EQ(made.of("bed.person-width").size(), 3U);
+  for (const Finding& f : made.of("bed.person-width")) {
+    EXPECT_EQ(f.measured, Quantity(16_in));
+    EXPECT_EQ(f.status, Status::not_met);
+  }
+}
+
+TEST(Findings, SizeAreaAndSharesAreReported) {
+  const Answered made(two_benches("0", "14"));
+  EXPECT_EQ(made.one("bed.size").measured, Quantity(Sides{75_in, 48_in}));
+  EXPECT_EQ(made.one("bed.area").measured, Quantity(Area::rectangle(75_in, 48_in)));
+  EXPECT_TRUE(std::holds_alternative<Shares>(*made.one("bed.fits-people").measured));
+  for (const char* rule : {"bed.size", "bed.area", "bed.fits-people"}) {
+    EXPECT_EQ(made.one(rule).status, Status::met);
+    EXPECT_FALSE(made.one(rule).compared.has_value());
+  }
+  const std::vector<Finding> sizes = made.of("bed.named-size");
+  EXPECT_TRUE(std::ranges::any_of(sizes, [](const Finding& f) { return f.status == Status::met; }));
+  EXPECT_TRUE(std::ranges::all_of(sizes, [](const Finding& f) { return f.compared && !f.variant.empty(); }));
+}
+
+// A bed of 75 x 46 in holds the twin of 75 x 38; the three-quarter of 75 x 48 misses by 2 in and is named,
+// the full of 75 x 54 misses by 8 and is not. A cot of 60 x 20 in holds nothing: the size it misses by least
+// is named.
+TEST(Findings, NamesTheSizesThatAreHeldAndThoseThatMissByALittle) {
+  std::map<std::string, Finding> sizes;
+  for (const Finding& f : Answered(bunk("75", "46", "10", "11")).of("bed.named-size")) sizes[f.variant] = f;
+  const auto of_sides = [&](Length length, Length width) -> const Finding* {
+    for (const auto& [name, f] : sizes)
+      if (f.compared == Quantity(Sides{length, width})) return &f;
+    return nullptr;
+  };
+  ASSERT_NE(of_sides(75_in, 38_in), nullptr);
+  EXPECT_EQ(of_sides(75_in, 38_in)->status, Status::met);
+  ASSERT_NE(of_sides(75_in, 48_in), nullptr);
+  EXPECT_EQ(of_sides(75_in, 48_in)->status, Status::not_met);
+  EXPECT_EQ(of_sides(75_in, 48_in)->margin, -2_in);
+  EXPECT_EQ(of_sides(75_in, 48_in)->measured, Quantity(Sides{75_in, 46_in}));
+  EXPECT_EQ(of_sides(75_in, 54_in), nullptr);
+  const std::vector<Finding> none = Answered(bunk("60", "20", "10", "11")).of("bed.named-size");
+  ASSERT_EQ(none.size(), 1U);
+  EXPECT_EQ(none[0].status, Status::not_met);
+}
+
+// 1/4 in of foam into foam is what a joint gives: shown, and close; 2 in are too much.
+TEST(Findings, WhatFoamGivesIsClose) {
+  TrailerText text = two_benches("0", "14");
+  const auto overlap = [&](const char* from_left) {
+    text.night[1] = std::string(R"({"piece": "B", "at": {"front": 0, "left": ")") + from_left +
+                    R"("}, "on": ["left bench", "right bench"]})";
+    return Answered(text).one_in("night", "room.overlap");
+  };
+  EXPECT_EQ(overlap("23 3/4").status, Status::close);
+  EXPECT_EQ(overlap("23 3/4").measured, Quantity(Length::inches(1, 4)));
+  EXPECT_FALSE(overlap("23 3/4").cure.has_value());
+  EXPECT_EQ(overlap("22").status, Status::not_met);
+}
+
+TEST(Findings, TheRoomIsCheckedInEveryConfiguration) {
+  TrailerText text = two_benches("0", "14");
+  Answered clear(text);
+  ASSERT_EQ(clear.of("room.inside").size(), 2U);
+  ASSERT_EQ(clear.of("room.overlap").size(), 2U);
+  EXPECT_EQ(exit_code(clear.answer), 0);
+  text.day = {R"({"piece": "H", "at": {"front": 115, "left": 60}, "on": "floor"})"};
+  const Answered outside(text);
+  const Finding reach = outside.of("room.inside").front();
+  EXPECT_EQ(reach.configuration.text(), "day");
+  EXPECT_EQ(reach.status, Status::not_met);
+  EXPECT_EQ(reach.measured, Quantity(3_in));
+  EXPECT_EQ(reach.cure, (Cure{Cure::Kind::move_apart, "H", 3_in}));
+  EXPECT_EQ(exit_code(outside.answer), 1);
+  text.day = {R"({"piece": "H", "at": {"front": 73, "left": 0}, "base": 0})"};
+  const Finding overlap = Answered(text).of("room.overlap").front();
+  EXPECT_EQ(overlap.status, Status::not_met);
+  EXPECT_EQ(overlap.subjects, (std::vector<std::string>{"left bench", "H"}));
+  EXPECT_EQ(overlap.cure, (Cure{Cure::Kind::move_apart, "H", 2_in}));
+}
+
+TEST(Findings, OnlyAlertsChangeTheExitCode) {
+  const auto code = [](std::vector<std::pair<const char*, Status>> entries) {
+    Answer answer;
+    for (const auto& [rule, status] : entries) {
+      Finding finding;
+      finding.rule = RuleId(rule);
+      finding.status = status;
+      answer.findings.push_back(finding);
+    }
+    return exit_code(answer);
+  };
+  EXPECT_EQ(code({}), 0);
+  EXPECT_EQ(code({{"heat.three-feet", Status::met}, {"room.inside", Status::close}}), 0);
+  EXPECT_EQ(code({{"bed.ridge", Status::not_met}, {"bed.area", Status::unknown}}), 0);
+  EXPECT_EQ(code({{"heat.data-plate", Status::unknown}, {"bed.ridge", Status::not_met}}), 2);
+  EXPECT_EQ(code({{"heat.data-plate", Status::unknown}, {"room.inside", Status::not_met}}), 1);
+}
+
+TEST(Answer, CollectsTheFaultsOfAllConfigurations) {
+  TrailerText text = two_benches("0", "14");
+  const std::string in_the_air = R"({"piece": "H", "at": {"front": 100, "left": 60}, "on": "left bench"})";
+  text.day = {in_the_air};
+  text.night.push_back(in_the_air);
+  const Plan plan = text.plan();
+  EXPECT_EQ(answered(plan).problems().size(), 2U);
+}
+
+// Everything but the place of a finding, which a mirror or a shift must move.
+std::vector<std::string> without_places(const Answer& answer) {
+  std::vector<std::string> lines;
+  for (const Finding& f : answer.findings) {
+    std::string line = f.rule.text() + '|' + f.configuration.text() + '|' + f.bed.text() + '|' + f.variant +
+                       '|' + std::to_string(static_cast<int>(f.status));
+    for (const std::string& subject : f.subjects) line += '|' + subject;
+    if (f.margin) line += "|margin " + std::to_string(f.margin->ticks());
+    if (f.measured && std::holds_alternative<Length>(*f.measured))
+      line += "|length " + std::to_string(std::get<Length>(*f.measured).ticks());
+    if (f.cure) line += "|cure " + f.cure->subject + ' ' + std::to_string(f.cure->by.ticks());
+    lines.push_back(line);
+  }
+  return lines;
+}
+
+// A trailer drawn at random: a bed on an island, cabinets around it, two heaters, a cooktop, a curtain.
+TrailerText random_trailer(unsigned seed, int shift) {
+  std::mt19937 random(seed);
+  const auto draw = [&](int low, int high) {
+    return std::to_string(std::uniform_int_distribution<int>(low, high)(random));
+  };
+  const auto place = [&](int low, int high) {
+    return R"("at": {"front": )" + std::to_string(std::stoi(draw(low, high)) + shift) + R"(, "left": )" +
+           std::to_string(std::stoi(draw(10, 60)) + shift) + "}";
+  };
+  TrailerText text;
+  text.interior = R"({"length": 300, "width": 120, "height": 90})";
+  const std::string bed_place = R"("at": {"front": )" + std::to_string(100 + shift) + R"(, "left": )" +
+                                std::to_string(20 + shift) + "}";
+  text.fixtures = {
+      R"({"id": "bench", "kind": "bench", "length": 76, "width": 40, )" + bed_place + R"(, "top": 14})",
+      R"({"id": "chest", "kind": "cabinet", "length": 12, "width": 10, )" + place(177, 185) + R"(, "top": )" +
+          draw(5, 30) + "}",
+      R"({"id": "hob", "kind": "cooktop", "length": 18, "width": 16, "faces": "right", )" + place(200, 220) +
+          R"(, "base": 30, "top": 34, "data_plate": {"front": 2, "sides": )" + draw(4, 60) +
+          R"(, "top": 30}})",
+      R"({"id": "drape", "kind": "curtain", "length": 1, "width": 20, )" + place(230, 240) +
+          R"(, "base": 5, "top": 40})"};
+  text.pieces = {R"({"id": "A", "kind": "cushion", "length": 76, "width": 40, "thickness": 4})",
+                 R"({"id": "B", "kind": "bolster", "length": 8, "width": 20, "thickness": 8})",
+                 R"({"id": "H", "kind": "heater", "length": 8, "width": 10, "height": 15, "faces": "left",
+                     "data_plate": {"front": )" +
+                     draw(10, 60) + R"(, "back": 12, "sides": )" + draw(5, 40) + R"(, "top": 36}})",
+                 R"({"id": "K", "kind": "heater", "length": 8, "width": 10, "height": 15, "faces": "rear"})"};
+  const std::string cushion = R"({"piece": "A", )" + bed_place + R"(, "on": "bench"})";
+  const std::string bolster = R"({"piece": "B", )" + place(20, 40) + R"(, "on": "floor"})";
+  const std::string heater = R"({"piece": "H", )" + place(50, 80) + R"(, "on": "floor"})";
+  text.day = {cushion, bolster, heater, R"({"piece": "K", )" + place(200, 250) + R"(, "base": 45})"};
+  text.night = {cushion, bolster, heater};
+  text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["A"],
+                   "people": [{"name": "Ada", "stature": "5 ft 7"}]})"};
+  return text;
+}
+
+TEST(Answer, IsTheSameInTheMirror) {
+  for (unsigned seed = 0; seed < 6; ++seed) {
+    SCOPED_TRACE(seed);
+    const TrailerText text = random_trailer(seed, 0);
+    EXPECT_EQ(without_places(Answered(text).answer), without_places(Answered(text.mirrored()).answer));
+  }
+}
+
+TEST(Answer, IsTheSameSomewhereElse) {
+  for (unsigned seed = 0; seed < 6; ++seed) {
+    SCOPED_TRACE(seed);
+    EXPECT_EQ(without_places(Answered(random_trailer(seed, 0)).answer),
+              without_places(Answered(random_trailer(seed, 7)).answer));
+  }
+}
+
+TEST(Answer, DoesNotDependOnTheOrderOfThePlan) {
+  for (unsigned seed = 0; seed < 4; ++seed) {
+    SCOPED_TRACE(seed);
+    TrailerText text = random_trailer(seed, 0);
+    const auto expected = without_places(Answered(text).answer);
+    std::mt19937 random(seed);
+    std::ranges::shuffle(text.fixtures, random);
+    std::ranges::shuffle(text.pieces, random);
+    std::ranges::shuffle(text.day, random);
+    std::ranges::shuffle(text.night, random);
+    EXPECT_EQ(without_places(Answered(text).answer), expected);
+  }
+}
+
+TEST(Answer, EveryRuleIsProducedBySomePlan) {
+  std::set<std::string> produced;
+  const auto note = [&](const TrailerText& text) {
+    for (const Finding& f : Answered(text).answer.findings) produced.insert(f.rule.text());
+  };
+  note(random_trailer(1, 0));
+  TrailerText off_the_wall = two_benches("1", "14 1/4");
+  off_the_wall.fixtures.push_back(R"({"id": "wall", "kind": "wall", "length": 75, "width": 2,
+                                      "at": {"front": 0, "right_of": ["right bench", 2]}, "top": 76})");
+  note(off_the_wall);
+  std::set<std::string> rules;
+  for (const Rule& rule : all_rules()) rules.insert(rule.id.text());
+  EXPECT_EQ(produced, rules);
+}
+
+}  // namespace
+}  // namespace berthwright
