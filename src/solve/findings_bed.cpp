@@ -195,6 +195,14 @@ void add_clear_height(const Scene& scene) {
   scene.findings.push_back(std::move(finding));
 }
 
+// A width that the plan states for a person is the plan's own number; a number for the rule goes before it.
+void compare_width(const Scene& scene, Finding& finding, const Person& person, Length measured) {
+  const Rule& rule = *find_rule("bed.person-width");
+  const bool stated = scene.plan.override_of(rule) == nullptr && person.width != rule.limit;
+  compare(finding, measured, stated ? person.width : scene.plan.limit(rule));
+  if (stated) finding.override_reason = "width of " + person.name;
+}
+
 // Lengthwise the longest place of the person's own width; across, an equal share of the widest rectangle,
 // in the proportion of the widths people take.
 void add_people(const Scene& scene) {
@@ -218,7 +226,7 @@ void add_people(const Scene& scene) {
     const Length alone = room.place ? std::max(widest, room.place->width) : widest;
     const Length total = scene.room().people.size() == 1 ? alone : widest;
     const Int128 share = Int128{total.ticks()} * person.width.ticks() / taken.ticks();
-    compare(scene.plan, width, Length::from_ticks(static_cast<std::int64_t>(share)));
+    compare_width(scene, width, person, Length::from_ticks(static_cast<std::int64_t>(share)));
     for (Finding* finding : {&length, &width}) {
       if (finding->status == Status::not_met)
         finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), -*finding->margin);

@@ -162,6 +162,21 @@ TEST(Findings, PeopleGetTheirLengthAndTheirShareOfTheWidth) {
   }
 }
 
+TEST(Findings, APersonsOwnWidthIsTheNumberAsked) {
+  TrailerText text = bunk("75", "24", "10", "11");
+  text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["M"],
+                   "people": [{"name": "Fay", "width": 20}]})"};
+  const Finding own = Answered(text).one("bed.person-width");
+  EXPECT_EQ(own.compared, Quantity(20_in));
+  EXPECT_EQ(own.status, Status::met);
+  EXPECT_FALSE(own.override_reason.empty());
+  text.rules = {R"("bed.person-width": {"limit": 26, "reason": "broad shoulders"})"};
+  const Finding ruled = Answered(text).one("bed.person-width");
+  EXPECT_EQ(ruled.compared, Quantity(26_in));
+  EXPECT_EQ(ruled.status, Status::not_met);
+  EXPECT_EQ(ruled.override_reason, "broad shoulders");
+}
+
 TEST(Findings, SizeAreaAndSharesAreReported) {
   const Answered made(two_benches("0", "14"));
   EXPECT_EQ(made.one("bed.size").measured, Quantity(Sides{75_in, 48_in}));

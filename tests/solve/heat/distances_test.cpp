@@ -139,6 +139,29 @@ TEST(HeatDistances, ArcsCostATwentiethOfAMillimetreEach) {
   EXPECT_EQ(Answered(text).one("heat.three-feet").measured, Quantity(36_in - 2 * arc));
 }
 
+// Design 4.6: a cabinet in between never shortens the distance.
+TEST(HeatDistances, WhatStandsInBetweenShortensNothing) {
+  TrailerText text = heater_and_cushion("100", "55");
+  text.fixtures = {R"({"id": "screen", "kind": "cabinet", "length": 4, "width": 60, "at": {"front": 80,
+                       "left": 40}, "top": 90})"};
+  const Finding finding = Answered(text).one("heat.three-feet");
+  EXPECT_EQ(finding.measured, Quantity(30_in));
+  EXPECT_EQ(finding.status, Status::not_met);
+}
+
+// The front looks to the rear as the heater is drawn; a quarter turn counter-clockwise makes it look right.
+TEST(HeatDistances, ATurnedHeaterTurnsItsPlate) {
+  TrailerText text = heater_and_cushion("100", "62");
+  text.pieces[1] = R"({"id": "C", "kind": "cushion", "length": 20, "width": 6, "thickness": 4})";
+  text.pieces[0].insert(text.pieces[0].size() - 1,
+                        R"(, "data_plate": {"front": 36, "back": 1, "sides": 2, "top": 1})");
+  for (const auto& [turn, margin] : {std::pair{"0", -6_in}, {"90", 28_in}, {"180", 28_in}, {"270", 28_in}}) {
+    TrailerText turned = text;
+    turned.day[0].insert(turned.day[0].size() - 1, std::string(R"(, "turn": ")") + turn + '"');
+    EXPECT_EQ(Answered(turned).one("heat.data-plate").margin, margin) << turn;
+  }
+}
+
 TEST(HeatDistances, CurtainsBurnToo) {
   TrailerText text = heater_and_cushion("150", "100");
   text.fixtures = {R"({"id": "drape", "kind": "curtain", "length": 1, "width": 20,

@@ -119,6 +119,21 @@ TEST(Plate, NamesBothNearestPoints) {
   EXPECT_EQ(reading.least->required, 12_in);
 }
 
+// A box in one far corner of all that a plan may hold and a sliver that fills the other: every product must
+// still fit its 128 bits.
+TEST(Plate, HoldsAtTheFarthestCorners) {
+  const Length f = farthest;
+  const SourceBox source{{{f - 10_in, f - 10_in}, {f, f}}, f - 10_in, f, Wall::rear};
+  const auto sliver = Polygon::checked({{-f, Length{}}, {-f, -f}, {Length{}, -f}});
+  const PlateReading reading =
+      plate_reading(source, all_three_feet, {Solid(Region(*sliver), -f, -f + one_tick)});
+  ASSERT_TRUE(reading.least.has_value());
+  // Plan distance from (f - 10 in, f - 10 in) to the line x + y = -f is (3 f - 20 in) / sqrt(2); the sliver's
+  // top lies 2 f - 10 in - 1 tick below the box. f = 1e9 ticks, 10 in = 10,160,000 ticks:
+  // sqrt((3e9 - 20,320,000)^2 / 2 + (2e9 - 10,160,001)^2) = 2,898,052,738.1 ticks, less 36 in.
+  EXPECT_EQ(reading.least->margin, Length::from_ticks(2'898'052'738) - 36_in);
+}
+
 std::optional<Length> drawn_face(std::mt19937& random) {
   const auto draw = std::uniform_int_distribution<int>(-1, 10)(random);
   return draw < 0 ? std::nullopt : std::optional(Length::inches(4 * draw));
