@@ -52,10 +52,10 @@ void check_ids(const PlanParts& parts, Reading& faults) {
   for (const Bed& bed : parts.beds) beds.enter(bed.id.text(), bed.origin);
 }
 
-/// Reports that `name` is unknown, with the nearest of `names`.
-void unknown(const Origin& origin, const std::string& name, const std::string& what,
-             const std::vector<std::string>& names, Reading& faults) {
-  if (faults.full()) return;
+/// Reports that `name` is unknown, with the nearest of `names`, which it gives.
+std::string unknown(const Origin& origin, const std::string& name, const std::string& what,
+                    const std::vector<std::string>& names, Reading& faults) {
+  if (faults.full()) return "";
   const std::optional<std::string> near = nearest_name(name, names);
   std::string list;
   for (std::size_t i = 0; i < std::min<std::size_t>(names.size(), 12); ++i)
@@ -65,7 +65,8 @@ void unknown(const Origin& origin, const std::string& name, const std::string& w
                       .message = "no " + what + " is called " + in_quotes(name),
                       .found = in_quotes(name),
                       .allowed = list.empty() ? "nothing: the plan has no " + what : list,
-                      .cure = near ? "write \"" + *near + '"' : ""});
+                      .cure = near ? "write \"" + *near + '"' : "use one of these, or add it to the plan"});
+  return near.value_or("");
 }
 
 template <class Things>
@@ -91,11 +92,12 @@ class PoseCheck {
     std::map<std::string, const Pose*> all;
     for (const Pose& pose : configuration.poses) all.emplace(pose.piece.text(), &pose);
     std::set<std::string> laid;
+    std::set<std::string> meant;
     for (const Pose& pose : configuration.poses) {
       const std::string& id = pose.piece.text();
       const Origin origin = field_of(pose.origin, "piece");
       if (!pieces_.contains(id))
-        unknown(origin, id, "piece", piece_ids_, faults_);
+        meant.insert(unknown(origin, id, "piece", piece_ids_, faults_));
       else if (laid.contains(id))
         faults_.add(origin, {.id = "pose.twice",
                              .message = "the piece " + in_quotes(id) + " is already posed in line " +
@@ -106,6 +108,7 @@ class PoseCheck {
       for (std::size_t i = 0; i < pose.on.size(); ++i) check_support(pose, i, all, laid);
       laid.insert(id);
     }
+    laid.merge(meant);
     if (sound) check_complete(configuration, laid);
   }
 
@@ -115,7 +118,10 @@ class PoseCheck {
     const std::string& id = pose.on[i];
     const Origin origin = field_of(pose.origin, "on/" + std::to_string(i));
     if (fixtures_.contains(id)) return;
-    if (!pieces_.contains(id)) return unknown(origin, id, "fixture or piece", supports_, faults_);
+    if (!pieces_.contains(id)) {
+      unknown(origin, id, "fixture or piece", supports_, faults_);
+      return;
+    }
     const auto support = all.find(id);
     std::string why;
     if (id == pose.piece.text())
@@ -128,13 +134,13 @@ class PoseCheck {
       why = "the piece " + in_quotes(id) +
             " is laid later, and the poses stand in the order in which they are laid";
     if (why.empty()) return;
-    faults_.add(
-        origin,
-        {.id = "pose.support",
-         .message = why,
-         .found = in_quotes(id),
-         .allowed = "a fixture, or a piece that is laid before this one",
-         .cure = laid.contains(id) || support == all.end() ? "" : "move its pose further up the list"});
+    faults_.add(origin, {.id = "pose.support",
+                         .message = why,
+                         .found = in_quotes(id),
+                         .allowed = "a fixture, or a piece that is laid before this one",
+                         .cure = support != all.end() && !laid.contains(id) && id != pose.piece.text()
+                                     ? "move the pose of the support further up the list"
+                                     : "name what carries it here, or leave \"on\" away"});
   }
 
   void check_complete(const Configuration& configuration, const std::set<std::string>& laid) {
@@ -173,7 +179,10 @@ const Pose* pose_of(const Configuration& configuration, const PieceId& piece) {
 void check_bed_piece(const Origin& origin, const PieceId& id, const Configuration* configuration,
                      const PlanParts& parts, Reading& faults) {
   const auto piece = std::ranges::find(parts.pieces, id, &Piece::id);
-  if (piece == parts.pieces.end()) return unknown(origin, id.text(), "piece", ids_of(parts.pieces), faults);
+  if (piece == parts.pieces.end()) {
+    unknown(origin, id.text(), "piece", ids_of(parts.pieces), faults);
+    return;
+  }
   if (!piece->is_soft() && piece->kind != Piece::Kind::board)
     faults.add(origin,
                {.id = "bed.piece-kind",
@@ -201,7 +210,8 @@ void check_bed(const Bed& bed, const PlanParts& parts, Reading& faults) {
     faults.add(field_of(bed.origin, "pieces"), {.id = "bed.empty",
                                                 .message = "a bed needs at least one piece to lie on",
                                                 .found = "[ ]",
-                                                .allowed = "the ids of cushions, bolsters and boards"});
+                                                .allowed = "the ids of cushions, bolsters and boards",
+                                                .cure = "name what people lie on, or take the bed away"});
   std::set<PieceId> seen;
   for (std::size_t i = 0; i < bed.pieces.size(); ++i) {
     const Origin origin = field_of(bed.origin, "pieces/" + std::to_string(i));
@@ -210,7 +220,8 @@ void check_bed(const Bed& bed, const PlanParts& parts, Reading& faults) {
                  {.id = "bed.piece-twice",
                   .message = "the piece " + in_quotes(bed.pieces[i].text()) + " stands twice in one bed",
                   .found = in_quotes(bed.pieces[i].text()),
-                  .allowed = "each piece once"});
+                  .allowed = "each piece once",
+                  .cure = "take one of the two away"});
     else
       check_bed_piece(origin, bed.pieces[i], configuration, parts, faults);
   }
@@ -233,8 +244,11 @@ void check_overrides(const PlanParts& parts, Reading& faults) {
                               .allowed = "a rule with a limit",
                               .cure = "take it away"});
     if (own.reason.empty() || !seen.insert(own.rule).second)
-      faults.add(own.origin,
-                 {.id = "rule.reason", .message = "a number of your own is given once, with its reason"});
+      faults.add(own.origin, {.id = "rule.reason",
+                              .message = "a number of your own is given once, with its reason",
+                              .found = in_quotes(own.rule.text()),
+                              .allowed = "one limit and one reason",
+                              .cure = "say why the number was chosen"});
   }
 }
 
@@ -250,7 +264,8 @@ void check_references(const PlanParts& parts, const std::vector<std::string>& un
                {.id = "plan.no-configuration",
                 .message = "the plan has no configuration, so nothing stands anywhere",
                 .found = "nothing",
-                .allowed = R"(at least one, as in "configurations": {"day": [ … ], "night": [ … ]})"});
+                .allowed = R"(at least one, as in "configurations": {"day": [ … ], "night": [ … ]})",
+                .cure = "say where every piece is by day"});
   for (const Bed& bed : parts.beds) check_bed(bed, parts, faults);
   check_overrides(parts, faults);
 }

@@ -54,15 +54,20 @@ void check_interior(const PlanParts& parts, Reading& faults) {
     faults.add(room.origin,
                {.id = "interior.profile",
                 .message = "outline and profiles of the interior do not have its length, width and height",
-                .allowed = "outlines that begin at 0 and end at these sizes"});
+                .found = "other sizes",
+                .allowed = "outlines that begin at 0 and end at these sizes",
+                .cure = "measure outline and profiles from the same corner"});
 }
 
 void check_opening(const Opening& opening, const PlanParts& parts, Reading& faults) {
   const bool end = opening.wall == Wall::front || opening.wall == Wall::rear;
   const Length wall = end ? parts.interior.width : parts.interior.length;
   if (opening.width <= Length{} || opening.height <= Length{})
-    faults.add(opening.origin,
-               {.id = "size.zero", .message = "an opening needs a width and a height above zero"});
+    faults.add(opening.origin, {.id = "size.zero",
+                                .message = "an opening needs a width and a height above zero",
+                                .found = "zero or less",
+                                .allowed = "sizes above zero",
+                                .cure = "give the clear width and height"});
   const auto report = [&](const char* field, Length end_of_opening, Length end_of_wall, const char* which) {
     if (end_of_opening <= end_of_wall) return;
     faults.add(
@@ -91,14 +96,18 @@ void check_pieces(const PlanParts& parts, Reading& faults) {
     if (piece.thickness <= Length{} || piece.outline.polygon().bounds() != box)
       faults.add(piece.origin, {.id = "piece.size",
                                 .message = "outline, length, width and thickness of a piece do not agree",
-                                .allowed = "an outline that begins at 0 and has the length and width"});
+                                .found = "other sizes",
+                                .allowed = "an outline that begins at 0 and has the length and width",
+                                .cure = "give the outline its length and width"});
   }
 }
 
 void check_places(const PlanParts& parts, Reading& faults) {
   const Problem too_far{.id = "place.too-far",
                         .message = "this stands more than 25 m away from the front left corner",
-                        .allowed = "a place within 25 m"};
+                        .found = "a place farther away",
+                        .allowed = "a place within 25 m",
+                        .cure = "check the distances and the unit of the plan"};
   for (const Fixture& fixture : parts.fixtures)
     if (!within_reach(fixture.solid.outline()) || fixture.solid.top() > farthest ||
         fixture.solid.base() < -farthest)
@@ -110,7 +119,10 @@ void check_places(const PlanParts& parts, Reading& faults) {
       if (stowed != pose.outline.empty() || (!stowed && pose.height <= Length{}))
         faults.add(pose.origin,
                    {.id = "pose.outline",
-                    .message = "a pose has an outline and a height exactly when it is not stowed"});
+                    .message = "a pose has an outline and a height exactly when it is not stowed",
+                    .found = "one without the other",
+                    .allowed = "an outline and a height, or stowed",
+                    .cure = "give both, or stow it"});
     }
   }
 }
@@ -125,8 +137,11 @@ void check_people(const PlanParts& parts, Reading& faults) {
                     {.id = "person", .message = "the stature of " + in_quotes(person.name)},
                     field_of(bed.origin, at + "/stature"), parts, faults);
       if (person.width <= Length{})
-        faults.add(field_of(bed.origin, at + "/width"),
-                   {.id = "size.zero", .message = "a person needs a width above zero"});
+        faults.add(field_of(bed.origin, at + "/width"), {.id = "size.zero",
+                                                         .message = "a person needs a width above zero",
+                                                         .found = "zero or less",
+                                                         .allowed = "a width above zero",
+                                                         .cure = "give the width at the shoulders"});
     }
   }
 }

@@ -144,7 +144,7 @@ class TreeBuilder final : public nlohmann::json_sax<Json> {
   Node* begin(Node::Kind kind) {
     cursor_.to_token();
     if (++values_ > most_values) {
-      add({"json.too-many-values", "", 0, 0, "the file holds more than 200,000 values", "",
+      add({"json.too-many-values", "", 0, 0, "the file holds more than 200,000 values", "more",
            "at most 200,000 values", "split it into several plans"});
       return nullptr;
     }
@@ -179,8 +179,8 @@ class TreeBuilder final : public nlohmann::json_sax<Json> {
     Node* node = begin(kind);
     if (node == nullptr) return false;
     if (levels_.size() == deepest_nesting) {
-      add({"json.too-deep", "", 0, 0, "lists and objects stand more than 64 deep in each other", "",
-           "at most 64 levels", "look for a bracket that is never closed"});
+      add({"json.too-deep", "", 0, 0, "lists and objects stand more than 64 deep in each other",
+           "a 65th level", "at most 64 levels", "look for a bracket that is never closed"});
       return false;
     }
     cursor_.take(kind);

@@ -36,17 +36,19 @@ void Fields::require(std::string_view name) { required_.emplace_back(name); }
 
 bool Fields::has(std::string_view name) const { return is_object_ && node_->find(name) != nullptr; }
 
-void Fields::refuse(std::string_view name, std::string why, std::string cure) {
+void Fields::refuse(std::string_view name, std::string why, std::string cure, std::string_view instead) {
   if (!has(name)) return;
   refused_.emplace_back(name);
+  if (!instead.empty()) replaced_.emplace_back(instead);
   const Node& field = *node_->find(name);
-  Problem problem{.id = "field.misplaced",
-                  .line = field.key_line,
-                  .column = field.key_column,
-                  .message = in_quotes(name) + " cannot stand here: " + std::move(why),
-                  .found = in_quotes(name),
-                  .cure = std::move(cure)};
-  reading_.add(field, std::move(problem));
+  refusals_.push_back({.id = "field.misplaced",
+                       .pointer = field.pointer,
+                       .line = field.key_line,
+                       .column = field.key_column,
+                       .message = in_quotes(name) + " cannot stand here: " + std::move(why),
+                       .found = in_quotes(name),
+                       .allowed = "no " + in_quotes(name) + " in this place",
+                       .cure = std::move(cure)});
 }
 
 void Fields::note_default(std::string_view name, std::string spelled, std::string why) {
@@ -58,9 +60,13 @@ void Fields::finish() {
   if (!is_object_) return;
   std::vector<std::string> missing;
   for (const std::string& name : required_)
-    if (!has(name)) missing.push_back(name);
+    if (!has(name) && !holds(replaced_, name)) missing.push_back(name);
+  bool misspelled = false;
   for (const Node& child : node_->children)
-    if (!holds(known_, child.key) && !holds(refused_, child.key)) report_unknown(child, missing);
+    if (!holds(known_, child.key) && !holds(refused_, child.key))
+      misspelled = report_unknown(child, missing) || misspelled;
+  if (!misspelled)
+    for (const Problem& refusal : refusals_) reading_.add(*node_, refusal);
   for (const std::string& name : missing)
     reading_.add(*node_, {.id = "field.missing",
                           .pointer = node_->pointer + pointer_step(name),
@@ -70,8 +76,8 @@ void Fields::finish() {
                           .cure = "add \"" + name + '"'});
 }
 
-// A misspelled field that is needed is one fault, not two.
-void Fields::report_unknown(const Node& child, std::vector<std::string>& missing) {
+// A misspelled field that is needed is one fault, not two. Gives whether it is a known one misspelled.
+bool Fields::report_unknown(const Node& child, std::vector<std::string>& missing) {
   std::optional<std::string> near = nearest_name(child.key, missing);
   if (!near) near = nearest_name(child.key, known_);
   if (near) std::erase(missing, *near);
@@ -83,6 +89,7 @@ void Fields::report_unknown(const Node& child, std::vector<std::string>& missing
                 .found = in_quotes(child.key),
                 .allowed = listed(known_),
                 .cure = near ? "write \"" + *near + '"' : "take it away, or put the remark in a // comment"});
+  return near.has_value();
 }
 
 }  // namespace berthwright

@@ -39,8 +39,9 @@ class Fields {
   const Node* find(std::string_view name);  ///< makes it an allowed field
   void require(std::string_view name);      ///< `finish` reports it when it is missing
   bool has(std::string_view name) const;    ///< without allowing it
-  /// Reports the field if it is there; `why` says when it may be.
-  void refuse(std::string_view name, std::string why, std::string cure);
+  /// `finish` reports the field if it is there, unless a misspelled one may be the reason; `why` says when it
+  /// may stand. A field that should stand `instead` then counts as given.
+  void refuse(std::string_view name, std::string why, std::string cure, std::string_view instead = {});
   void note_default(std::string_view name, std::string spelled, std::string why);
   void finish();
 
@@ -49,7 +50,7 @@ class Fields {
   Reading& reading() { return reading_; }
 
  private:
-  void report_unknown(const Node& child, std::vector<std::string>& missing);
+  bool report_unknown(const Node& child, std::vector<std::string>& missing);
 
   const Node* node_;
   Reading& reading_;
@@ -58,6 +59,8 @@ class Fields {
   std::vector<std::string> known_;
   std::vector<std::string> required_;
   std::vector<std::string> refused_;
+  Problems refusals_;
+  std::vector<std::string> replaced_;
 };
 
 }  // namespace berthwright

@@ -19,18 +19,42 @@ struct Direction {
 constexpr Direction along{"along the trailer", {"front", "rear", "behind", "ahead_of"}};
 constexpr Direction across{"across the trailer", {"left", "right", "right_of", "left_of"}};
 
+bool along_or_across(std::string_view word) {
+  return std::ranges::find(along.words, word) != along.words.end() ||
+         std::ranges::find(across.words, word) != across.words.end();
+}
+
+/// A distance from a wall or a face.
+std::optional<Length> as_distance(const Node& node, Reading& reading) {
+  const std::size_t before = reading.problems.size();
+  const std::optional<Length> distance = as_length(node, reading);
+  if (reading.problems.size() > before && reading.problems.back().id == "length.negative")
+    reading.problems.back().cure =
+        "what reaches past one face is measured from another one, or from the opposite wall";
+  return distance;
+}
+
 std::optional<Measure> as_leaning(const Node& node, From from, Reading& reading) {
   if (node.kind != Node::Kind::list || node.children.size() != 2) {
     reading.add(node, {.id = "value.type",
                        .message = "a fixture and a distance are expected here, not " + kind_of(node),
                        .found = found_at(node),
-                       .allowed = R"(a list such as ["galley", "2"])"});
+                       .allowed = R"(a list such as ["galley", "2"])",
+                       .cure = "name the fixture and the distance from its face"});
     return std::nullopt;
   }
   const std::optional<std::string> fixture = as_reference(node.children[0], reading);
-  const std::optional<Length> distance = as_length(node.children[1], reading);
+  const std::optional<Length> distance = as_distance(node.children[1], reading);
   if (!fixture || !distance) return std::nullopt;
   return Measure{from, *distance, *fixture, node.children[0].origin()};
+}
+
+/// Is there a name that was probably meant as one of the words?
+bool is_misspelled(const Node& place, const Direction& direction) {
+  const std::vector<std::string> words(direction.words.begin(), direction.words.end());
+  return std::ranges::any_of(place.children, [&](const Node& child) {
+    return !along_or_across(child.key) && nearest_name(child.key, words).has_value();
+  });
 }
 
 std::optional<Measure> one_measure(Fields& fields, const Direction& direction) {
@@ -43,11 +67,11 @@ std::optional<Measure> one_measure(Fields& fields, const Direction& direction) {
     const auto from = static_cast<From>(i);
     if (i >= 2) {
       measure = as_leaning(*node, from, fields.reading());
-    } else if (const auto distance = as_length(*node, fields.reading())) {
+    } else if (const auto distance = as_distance(*node, fields.reading())) {
       measure = Measure{from, *distance, {}, node->origin()};
     }
   }
-  if (given == 1) return measure;
+  if (given == 1 || (given == 0 && is_misspelled(fields.node(), direction))) return measure;
   const auto& words = direction.words;
   std::string list;
   for (const std::string_view word : words) list += (list.empty() ? "\"" : ", \"") + std::string(word) + '"';
@@ -127,6 +151,7 @@ bool within_reach(const Rect& box, Vector shift, const Origin& origin, Reading& 
   if (std::min(low.x, low.y) >= -farthest && std::max(high.x, high.y) <= farthest) return true;
   reading.add(origin, {.id = "place.too-far",
                        .message = "this stands more than 25 m away from the front left corner",
+                       .found = "a place farther away",
                        .allowed = "a place within 25 m",
                        .cure = "check the distances and the unit of the plan"});
   return false;

@@ -50,6 +50,8 @@ class PoseReader {
     const Piece* piece = find_piece(pose.piece);
     if (piece == nullptr) {
       allow_everything(fields);
+      pose.outline = Region(Rect{{}, {1_in, 1_in}});
+      pose.height = 1_in;
     } else {
       read_state(fields, *piece, pose);
       if (pose.manner == Manner::stowed)
@@ -127,7 +129,8 @@ class PoseReader {
       reading_.add(*fields.find("turn"), {.id = "heat.turn",
                                           .message = "what gives heat can only be turned by quarter turns",
                                           .found = found_at(*fields.find("turn")),
-                                          .allowed = "0, 90, 180 or 270"});
+                                          .allowed = "0, 90, 180 or 270",
+                                          .cure = "turn it by the nearest of these"});
       placement.turn = Turn{};
     }
     const Rect box = placement(piece.outline.polygon()).bounds();
@@ -197,7 +200,8 @@ std::vector<Configuration> read_configurations(const Node* node, const PlanParts
                           .column = child.key_column,
                           .message = fault,
                           .found = in_quotes(child.key),
-                          .allowed = "1 to 40 letters, digits, spaces, hyphens and underscores"});
+                          .allowed = "1 to 40 letters, digits, spaces, hyphens and underscores",
+                          .cure = "choose a short name such as day or night"});
     if (!is_list(child, reading, "a list of poses")) {
       unsound.push_back(child.pointer);
     } else {

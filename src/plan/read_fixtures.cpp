@@ -69,7 +69,8 @@ void read_heights(Fields& fields, Unplaced& fixture) {
                        {.id = "fixture.upside-down",
                         .message = "the top is not above the underside",
                         .found = found_at(*fields.find("top")),
-                        .allowed = "a height above \"base\", both measured from the floor"});
+                        .allowed = "a height above \"base\", both measured from the floor",
+                        .cure = "exchange the two, or correct one"});
   fixture.top = fixture.base + 1_in;
 }
 
@@ -112,7 +113,8 @@ Unplaced read_fixture(const Node& node, Reading& reading) {
       reading.add(*fields.find("turn"), {.id = "heat.turn",
                                          .message = "what gives heat can only be turned by quarter turns",
                                          .found = found_at(*fields.find("turn")),
-                                         .allowed = "0, 90, 180 or 270"});
+                                         .allowed = "0, 90, 180 or 270",
+                                         .cure = "turn it by the nearest of these"});
   } else {
     const std::string why = "only heaters, furnace outlets, ovens and cooktops have one";
     fields.refuse("faces", why, "take it away");

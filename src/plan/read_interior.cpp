@@ -42,13 +42,13 @@ bool starts_at_zero(const Node& node, Point low, std::string_view x, std::string
   return false;
 }
 
-void check_profile(const Node& node, const Outline& outline, const Profile& profile, Length height,
-                   Reading& reading) {
+bool profile_fits(const Node& node, const Outline& outline, const Profile& profile, Length height,
+                  Reading& reading) {
   const Rect& bounds = outline.polygon().bounds();
   if (!starts_at_zero(node, bounds.low, profile.across == "length" ? "front wall" : "left wall", "floor",
                       reading))
-    return;
-  if (bounds.high == Point{profile.extent, height}) return;
+    return false;
+  if (bounds.high == Point{profile.extent, height}) return true;
   reading.add(
       node,
       {.id = "interior.profile",
@@ -58,6 +58,7 @@ void check_profile(const Node& node, const Outline& outline, const Profile& prof
        .found = exact_text(bounds.high.x, reading.unit) + " by " + exact_text(bounds.high.y, reading.unit),
        .allowed = "the " + profile.across + " and the height of the interior",
        .cure = "let the profile and the interior have the same " + profile.across + " and height"});
+  return false;
 }
 
 }  // namespace
@@ -71,34 +72,30 @@ Interior plain_interior(const Origin& origin) {
 
 Interior read_interior(const Node* node, Reading& reading) {
   Fields fields(node, reading, "the interior");
-  const Shape shape = read_shape(fields);
+  const Shape shape = read_shape(fields, 6_ft);
   if (shape.free && shape.sound)
     starts_at_zero(*fields.find("outline"), Point{} + shape.written_at, "front wall", "left wall", reading);
   const Node* side = fields.find("side_profile");
   const Node* cross = fields.find("cross_profile");
   const std::optional<Length> height = fields.required("height", as_size);
-  const Length high = height.value_or(1_in);
+  const Length high = height.value_or(6_ft);
   const bool sound = shape.sound && height;
-  Interior interior = plain_interior(fields.node().origin());
-  if (sound) {
-    interior.outline = shape.outline;
-    interior.side_profile = read_worked(nullptr, {{}, {shape.length, high}}, side_corners, reading).value();
-    interior.length = shape.length;
-    interior.width = shape.width;
-    interior.height = high;
-  }
+  const Rect side_box{{}, {shape.length, high}};
+  Interior interior{shape.outline,         read_worked(nullptr, side_box, side_corners, reading).value(),
+                    std::nullopt,          shape.length,
+                    shape.width,           high,
+                    fields.node().origin()};
   const Profile sides{"side_profile", side_corners, "length", shape.length};
   const Profile ends{"cross_profile", cross_corners, "width", shape.width};
   if (side == nullptr) {
     fields.note_default("side_profile", "square corners", "upright front and rear walls under a flat roof");
   } else if (const auto profile = read_profile(*side, sides, high, reading)) {
-    if (sound) check_profile(*side, *profile, sides, high, reading);
-    if (sound) interior.side_profile = *profile;
+    if (sound && profile_fits(*side, *profile, sides, high, reading)) interior.side_profile = *profile;
   }
   if (cross != nullptr) {
     const std::optional<Outline> profile = read_profile(*cross, ends, high, reading);
-    if (sound && profile) check_profile(*cross, *profile, ends, high, reading);
-    if (sound) interior.cross_profile = profile;
+    if (sound && profile && profile_fits(*cross, *profile, ends, high, reading))
+      interior.cross_profile = profile;
   }
   fields.finish();
   return interior;

@@ -22,7 +22,7 @@ Length read_from(Fields& fields, Wall wall) {
   fields.refuse(end ? "from_front" : "from_left",
                 end ? "the front and rear walls are measured from the left"
                     : "the side walls are measured from the front",
-                end ? "write \"from_left\"" : "write \"from_front\"");
+                end ? "write \"from_left\"" : "write \"from_front\"", end ? "from_left" : "from_front");
   return fields.required(end ? "from_left" : "from_front", as_length).value_or(Length{});
 }
 
@@ -43,7 +43,8 @@ void read_swing(Fields& fields, Opening& opening) {
   fields.reading().add(*node, {.id = "opening.hinge",
                                .message = "the hinge cannot stand on that side of an opening in this wall",
                                .found = found_at(*node),
-                               .allowed = is_end_wall(opening.wall) ? "left or right" : "front or rear"});
+                               .allowed = is_end_wall(opening.wall) ? "left or right" : "front or rear",
+                               .cure = "name the side of the opening on which the hinge stands"});
   opening.hinge.reset();
 }
 

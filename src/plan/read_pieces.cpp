@@ -19,7 +19,7 @@ constexpr std::array<Word<Kind>, 6> kinds{{{"cushion", Kind::cushion},
 Length read_thickness(Fields& fields, bool heater) {
   fields.refuse(heater ? "thickness" : "height",
                 heater ? "a heater has a height" : "a piece that can lie flat has a thickness",
-                heater ? "write \"height\"" : "write \"thickness\"");
+                heater ? "write \"height\"" : "write \"thickness\"", heater ? "height" : "thickness");
   return fields.required(heater ? "height" : "thickness", as_size).value_or(1_in);
 }
 

@@ -35,6 +35,7 @@ void add_broken_promises(const PlanParts& parts, const std::vector<std::string>&
     // An id or a section that could not be read has been reported as such.
     if (!sound_so_far && (problem.id == "id.empty" || problem.id == "plan.no-configuration")) continue;
     const Node& node = innermost(root, problem.pointer);
+    if (problem.id == "bed.empty" && node.kind != Node::Kind::list) continue;
     problem.line = node.line;
     problem.column = node.column;
     problems.push_back(std::move(problem));
@@ -45,9 +46,10 @@ Problems in_order(Problems problems) {
   sort_problems(problems);
   if (problems.size() < most_problems) return problems;
   problems.resize(most_problems - 1);
-  const Problem& last = problems.back();
+  const Problem last = problems.back();
   problems.push_back({"plan.many-faults", "", last.line, last.column,
-                      "there are more faults than are listed here", "", "", "mend these first"});
+                      "there are more faults than are listed here", "more faults", "none",
+                      "mend these first"});
   return problems;
 }
 

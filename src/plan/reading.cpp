@@ -4,11 +4,14 @@
 #include <tuple>
 #include <utility>
 
+#include "plan/values.h"
+
 namespace berthwright {
 
 void Reading::add(const Node& node, Problem problem) {
   if (full()) return;
   if (problem.pointer.empty()) problem.pointer = node.pointer;
+  if (problem.found.empty()) problem.found = found_at(node);
   if (problem.line == 0) {
     const bool told = problem.column > 0 && !node.escaped;
     const std::size_t quote = node.kind == Node::Kind::text ? 1 : 0;

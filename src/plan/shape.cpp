@@ -6,7 +6,14 @@
 namespace berthwright {
 namespace {
 
-Outline inch_square() { return Outline::worked({.length = 1_in, .width = 1_in, .corners = {}}).value(); }
+Shape stand_in(Length length, Length width) {
+  return {Outline::worked({.length = length, .width = width, .corners = {}}).value(),
+          length,
+          width,
+          false,
+          false,
+          {}};
+}
 
 /// One length for both sides, or a list of two.
 std::optional<Vector> as_pair(const Node& node, Reading& reading) {
@@ -19,7 +26,8 @@ std::optional<Vector> as_pair(const Node& node, Reading& reading) {
                 {.id = "value.type",
                  .message = "two lengths are expected here, not " + std::to_string(node.children.size()),
                  .found = found_at(node),
-                 .allowed = R"(one length for both ways, or two such as ["4", "6"]: along and across)"});
+                 .allowed = R"(one length for both ways, or two such as ["4", "6"]: along and across)",
+                 .cure = "give the length along and the length across"});
     return std::nullopt;
   }
   const std::optional<Length> along = as_size(node.children[0], reading);
@@ -43,22 +51,26 @@ std::optional<Corner> as_corner(const Node& node, Reading& reading) {
   reading.add(node, {.id = "corner.one-way",
                      .message = "a corner is worked in one way, not in " + std::to_string(ways),
                      .found = found_at(node),
-                     .allowed = R"({"round": "6"}, {"clip": ["4", "4"]} or {"notch": ["4", "4"]})"});
+                     .allowed = R"({"round": "6"}, {"clip": ["4", "4"]} or {"notch": ["4", "4"]})",
+                     .cure = "keep one way"});
   return std::nullopt;
 }
 
 std::optional<Outline> taken(const Node& node, const Result<Outline>& outline, Reading& reading) {
   if (outline) return *outline;
-  for (Problem problem : outline.problems()) reading.add(node, std::move(problem));
+  for (Problem problem : outline.problems()) {
+    if (problem.cure.empty()) problem.cure = "keep to what is allowed, or make the sides longer";
+    reading.add(node, std::move(problem));
+  }
   return std::nullopt;
 }
 
-Shape free_shape(Fields& fields, const Node& points) {
+Shape free_shape(Fields& fields, const Node& points, Length side) {
   for (const std::string_view name : {"length", "width", "corners"})
     fields.refuse(name, "the outline already gives the shape",
                   "keep either \"outline\" or the length and width");
   const std::optional<Outline> outline = read_free(points, fields.reading());
-  if (!outline) return {inch_square(), 1_in, 1_in, false, true, {}};
+  if (!outline) return stand_in(side, side);
   const Rect& bounds = outline->polygon().bounds();
   const Vector low = bounds.low - Point{};
   std::vector<Point> shifted;
@@ -90,15 +102,16 @@ std::optional<Outline> read_worked(const Node* corners, Rect bounds, const Corne
   return sound ? taken(*corners, Outline::worked(rectangle), reading) : std::nullopt;
 }
 
-Shape read_shape(Fields& fields) {
-  if (const Node* points = fields.find("outline")) return free_shape(fields, *points);
+Shape read_shape(Fields& fields, Length side) {
+  if (const Node* points = fields.find("outline")) return free_shape(fields, *points, side);
   const std::optional<Length> length = fields.required("length", as_size);
   const std::optional<Length> width = fields.required("width", as_size);
   const Node* corners = fields.find("corners");
-  const Rect bounds{{}, {length.value_or(1_in), width.value_or(1_in)}};
-  if (!length || !width) return {inch_square(), bounds.width(), bounds.height(), false, false, {}};
+  if (!length || !width) return stand_in(length.value_or(side), width.value_or(side));
+  const Rect bounds{{}, {*length, *width}};
   const std::optional<Outline> outline = read_worked(corners, bounds, plan_corners, fields.reading());
-  return {outline.value_or(inch_square()), *length, *width, outline.has_value(), false, {}};
+  if (!outline) return stand_in(*length, *width);
+  return {*outline, *length, *width, true, false, {}};
 }
 
 }  // namespace berthwright

@@ -10,7 +10,7 @@
 
 namespace berthwright {
 
-/// An outline in its own frame, bounds from (0, 0). Where the plan is at fault an inch square stands in.
+/// An outline in its own frame, bounds from (0, 0). Where the plan is at fault a rectangle stands in.
 struct Shape {
   Outline outline;
   Length length;
@@ -24,8 +24,8 @@ struct Shape {
 using CornerNames = std::array<std::string_view, 4>;
 inline constexpr CornerNames plan_corners{"front left", "rear left", "rear right", "front right"};
 
-/// Reads "length", "width" and "corners", or "outline".
-Shape read_shape(Fields& fields);
+/// Reads "length", "width" and "corners", or "outline". `side` stands in for a side that cannot be read.
+Shape read_shape(Fields& fields, Length side = 1_in);
 
 /// A rectangle with the corners that `corners` describes (none: all square), or nothing after a Problem.
 std::optional<Outline> read_worked(const Node* corners, Rect bounds, const CornerNames& names,

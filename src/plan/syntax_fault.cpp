@@ -68,7 +68,7 @@ std::string cure_for(std::string_view text, std::size_t token, std::string_view 
   if (reason.find("invalid literal") != std::string_view::npos ||
       reason.find("invalid number") != std::string_view::npos)
     return "put texts, and lengths with a fraction or a unit, in double quotes, as in \"74 1/2 in\"";
-  return "";
+  return "look for a missing comma, quote or bracket just before this place";
 }
 
 }  // namespace
@@ -90,6 +90,7 @@ SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, std:
     fault.message = "this number is larger than any that can be read";
     fault.found = token_at(text, token);
     fault.allowed = "a length such as 24.5 or \"24 1/2 in\"";
+    fault.cure = "write the number in plain digits";
     return fault;
   }
   if (reason.starts_with("invalid string") && reason.find("must be escaped") == std::string_view::npos &&
@@ -99,7 +100,8 @@ SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, std:
                   (reason.starts_with("unexpected ") ? "here stands " + in_our_words(reason.substr(11))
                                                      : printable(reason, 120));
   fault.found = token_at(text, token);
-  fault.allowed = in_our_words(expected);
+  fault.allowed = expected.empty() ? "JSON: names and texts in double quotes, commas between values"
+                                   : in_our_words(expected);
   fault.cure = cure_for(text, token, reason, expected);
   return fault;
 }

@@ -15,17 +15,18 @@ constexpr std::size_t most_points = 200;
 constexpr std::string_view length_allowed =
     R"(a length such as "74 1/2 in", "6 ft 2 1/2 in", 1892.3 or "1892.3 mm")";
 
-void wrong_type(const Node& node, Reading& reading, std::string expected, std::string allowed) {
+void wrong_type(const Node& node, Reading& reading, const std::string& expected, const std::string& allowed) {
   reading.add(node, {.id = "value.type",
                      .message = expected + " is expected here, not " + kind_of(node),
                      .found = found_at(node),
-                     .allowed = std::move(allowed)});
+                     .allowed = allowed,
+                     .cure = "write " + allowed});
 }
 
 /// The text of a node that may hold one, or a Problem.
-const std::string* text_of(const Node& node, Reading& reading, std::string expected) {
+const std::string* text_of(const Node& node, Reading& reading, const std::string& expected) {
   if (node.kind == Node::Kind::text) return &node.text;
-  wrong_type(node, reading, std::move(expected), "a text in double quotes");
+  wrong_type(node, reading, expected, "a text in double quotes");
   return nullptr;
 }
 
@@ -69,7 +70,8 @@ std::optional<std::string> filled(const Node& node, Reading& reading, std::optio
   reading.add(node, {.id = "text.empty",
                      .message = "this text is empty",
                      .found = "\"\"",
-                     .allowed = "at least one character"});
+                     .allowed = "at least one character",
+                     .cure = "write something, or take it away"});
   return std::nullopt;
 }
 
@@ -77,7 +79,9 @@ bool fits_limit(const Node& node, Reading& reading) {
   if (node.children.size() <= most_things) return true;
   reading.add(node, {.id = "plan.too-many",
                      .message = "there are " + std::to_string(node.children.size()) + " entries here",
-                     .allowed = "at most " + std::to_string(most_things) + " of a kind"});
+                     .found = std::to_string(node.children.size()) + " entries",
+                     .allowed = "at most " + std::to_string(most_things) + " of a kind",
+                     .cure = "split the plan"});
   return false;
 }
 
@@ -106,7 +110,8 @@ std::optional<Length> as_size(const Node& node, Reading& reading) {
   reading.add(node, {.id = "size.zero",
                      .message = "this size is zero",
                      .found = found_at(node),
-                     .allowed = "a size above zero"});
+                     .allowed = "a size above zero",
+                     .cure = "give the size as measured"});
   return std::nullopt;
 }
 
@@ -226,7 +231,7 @@ std::optional<std::size_t> as_choice(const Node& node, Reading& reading, std::sp
                      .message = in_quotes(*text) + " is none of the words that may stand here",
                      .found = found_at(node),
                      .allowed = listed(words),
-                     .cure = near ? "write \"" + *near + '"' : ""});
+                     .cure = near ? "write \"" + *near + '"' : "choose one of these words"});
   return std::nullopt;
 }
 

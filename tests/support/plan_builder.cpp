@@ -19,8 +19,10 @@ Plan small_plan(std::string_view sections) {
   return plan_from(text + std::string(sections) + "}");
 }
 
+std::string repository_path(std::string_view path) { return PROJECT_ROOT "/" + std::string(path); }
+
 std::string repository_text(std::string_view path) {
-  std::ifstream file(std::string(PROJECT_ROOT) + '/' + std::string(path), std::ios::binary);
+  std::ifstream file(repository_path(path), std::ios::binary);
   if (!file) throw std::invalid_argument("cannot open " + std::string(path));
   std::ostringstream text;
   text << file.rdbuf();

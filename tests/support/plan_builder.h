@@ -15,6 +15,7 @@ Plan plan_from(std::string_view json);
 /// box of a room, 120 x 76 x 76 in, are added.
 Plan small_plan(std::string_view sections);
 
+std::string repository_path(std::string_view path);
 /// The text of a file of the repository, such as "tests/plan/example.json".
 std::string repository_text(std::string_view path);
 
