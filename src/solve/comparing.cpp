@@ -38,6 +38,8 @@ void compare(Finding& finding, Length measured, Length required) {
                                                 : Status::met;
 }
 
+Length shortfall(const Finding& finding) { return -finding.margin.value_or(Length{}); }
+
 Length marked_out(Length length, Unit unit) {
   const std::int64_t step = unit == Unit::inch ? ticks_per_inch / 8 : ticks_per_mm;
   const std::int64_t steps = length.ticks() / step + (length.ticks() % step > 0 ? 1 : 0);

@@ -17,6 +17,10 @@ void compare(const Plan& plan, Finding& finding, Length measured);
 /// As above, against `required` in place of the limit.
 void compare(Finding& finding, Length measured, Length required);
 
+/// How much is missing where the rule is not met, else how much is to spare, as a negative length; zero where
+/// nothing was compared.
+Length shortfall(const Finding& finding);
+
 /// The least length not below `length` that a shop marks out: the next 1/8 in, or the next millimetre.
 Length marked_out(Length length, Unit unit);
 

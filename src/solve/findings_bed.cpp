@@ -28,6 +28,7 @@ struct Scene {
   Point3 at_level(Point plan_point) const { return {plan_point, mattress().level}; }
   std::vector<Point3> corners_of(const TurnedRectangle& rectangle) const {
     std::vector<Point3> corners;
+    corners.reserve(rectangle.corners.size());
     for (const Point corner : rectangle.corners) corners.push_back(at_level(corner));
     return corners;
   }
@@ -76,7 +77,7 @@ void add_gaps(const Scene& scene) {
       finding.status = Status::met;
     }
     if (finding.status == Status::not_met)
-      finding.cure = scene.cure(Cure::Kind::widen, finding.subjects.front(), -*finding.margin);
+      finding.cure = scene.cure(Cure::Kind::widen, finding.subjects.front(), shortfall(finding));
     any = any || !gap.at_wall;
     scene.findings.push_back(std::move(finding));
   }
@@ -143,7 +144,7 @@ void add_sizes(const Scene& scene) {
   if (longest) length.where = vessel.where = scene.corners_of(*longest);
   for (Finding* finding : {&width, &length, &vessel})
     if (finding->status == Status::not_met)
-      finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), -*finding->margin);
+      finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), shortfall(*finding));
   for (Finding* finding : {&size, &width, &length, &vessel}) scene.findings.push_back(std::move(*finding));
 }
 
@@ -167,7 +168,7 @@ void add_heights(const Scene& scene) {
   Finding aid = scene.begin("bed.access-aid");
   compare(scene.plan, aid, scene.mattress().level);
   if (aid.status == Status::not_met)
-    aid.cure = scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), -*aid.margin);
+    aid.cure = scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), shortfall(aid));
   Finding rail = scene.begin("bed.guard-rail");
   compare(scene.plan, rail, underside_of(scene));
   if (rail.status == Status::not_met)
@@ -229,7 +230,7 @@ void add_people(const Scene& scene) {
     compare_width(scene, width, person, Length::from_ticks(static_cast<std::int64_t>(share)));
     for (Finding* finding : {&length, &width}) {
       if (finding->status == Status::not_met)
-        finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), -*finding->margin);
+        finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), shortfall(*finding));
       scene.findings.push_back(std::move(*finding));
     }
   }

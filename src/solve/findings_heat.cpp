@@ -55,7 +55,7 @@ struct Scene {
     Finding finding = begin("heat.three-feet", entry);
     finding.where = {entry.nearest.from, entry.nearest.to};
     compare(plan, finding, entry.distance);
-    if (finding.status == Status::not_met) finding.cure = cure_of(-*finding.margin);
+    if (finding.status == Status::not_met) finding.cure = cure_of(shortfall(finding));
     return finding;
   }
 
@@ -69,7 +69,7 @@ struct Scene {
       finding.compared = plan.limit(*find_rule("heat.data-plate"));
     }
     if (finding.status == Status::not_met) {
-      finding.cure = cure_of(-*finding.margin);
+      finding.cure = cure_of(shortfall(finding));
     } else if (entry.plate_incomplete || plate_of(source) == nullptr) {
       finding.status = Status::unknown;
       finding.cure = Cure{Cure::Kind::state_plate, source.id, {}};

@@ -15,7 +15,7 @@ void weigh(const Plan& plan, Finding& finding, Length depth, bool tolerated, con
   compare(plan, finding, depth);
   if (finding.status == Status::not_met && tolerated) finding.status = Status::close;
   if (finding.status == Status::not_met)
-    finding.cure = Cure{Cure::Kind::move_apart, mover, marked_out(-*finding.margin, plan->unit)};
+    finding.cure = Cure{Cure::Kind::move_apart, mover, marked_out(shortfall(finding), plan->unit)};
 }
 
 Point3 middle_of(const Collision& collision) {

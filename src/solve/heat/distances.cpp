@@ -20,8 +20,8 @@ struct Burnable {
 };
 
 const HeatSource* heat_of(const Placed& thing) {
-  const auto& heat = thing.fixture != nullptr ? thing.fixture->heat : thing.piece->heat;
-  return heat ? &*heat : nullptr;
+  if (thing.fixture != nullptr) return thing.fixture->heat ? &*thing.fixture->heat : nullptr;
+  return thing.piece != nullptr && thing.piece->heat ? &*thing.piece->heat : nullptr;
 }
 
 bool is_stowed(const Placed& thing) {
@@ -30,7 +30,8 @@ bool is_stowed(const Placed& thing) {
 }
 
 bool has_arcs(const Placed& thing) {
-  return !(thing.fixture != nullptr ? thing.fixture->arcs : thing.pose->arcs).empty();
+  if (thing.fixture != nullptr) return !thing.fixture->arcs.empty();
+  return thing.pose != nullptr && !thing.pose->arcs.empty();
 }
 
 std::vector<Burnable> burnables_in(const Arrangement& arrangement,
@@ -63,7 +64,7 @@ std::vector<Burnable> burnables_in(const Arrangement& arrangement,
 
 // The way the source's front looks; none when it does not stand upright and square, as its plate means it to.
 std::optional<Wall> front_of(const Placed& source) {
-  if (source.fixture != nullptr) return source.fixture->heat->faces;
+  if (source.fixture != nullptr) return heat_of(source)->faces;
   const Pose& pose = *source.pose;
   const bool upright = pose.manner == Pose::Manner::flat && !pose.placement.flipped;
   return upright && pose.placement.turn.is_quarter() ? pose.faces : std::nullopt;

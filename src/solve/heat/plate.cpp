@@ -172,8 +172,9 @@ std::optional<Nearest> nearest_in_cell(const SourceBox& box, const Solid& solid,
   CellSearch search(box.plan, part_of(box.plan.low.x, box.plan.high.x, cell.x),
                     part_of(box.plan.low.y, box.plan.high.y, cell.y));
   search.visit(solid.outline());
-  if (!search.least()) return std::nullopt;
-  Nearest nearest = *search.least();
+  std::optional<Nearest> in_plan = search.least();
+  if (!in_plan) return std::nullopt;
+  Nearest& nearest = *in_plan;
   nearest.to.z = cell.z < 0 ? shared.high : shared.low;
   nearest.from.z = std::clamp(nearest.to.z, box.base, box.top);
   nearest.squared = nearest.squared.plus_square_of(gap({box.base, box.top}, nearest.to.z));

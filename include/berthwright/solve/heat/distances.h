@@ -7,17 +7,17 @@ namespace berthwright {
 /// The distance of one heat source to one kind of thing that can burn, in one configuration.
 struct HeatDistance {
   enum class Kind { bed, cushion, curtain };
-  std::string source;                ///< id of the heater, oven…
-  std::string nearest_to;            ///< id of the bed, cushion or curtain
-  Kind kind = Kind::cushion;         ///< of `nearest_to`
-  bool made_up = false;              ///< bedding with overhang and drop
-  Nearest nearest;                   ///< from the source to what can burn, as drawn with chords
-  Length distance;                   ///< the one to print and compare: rounded down, less 0.05 mm an arc
+  std::string source;      ///< id of the heater, oven…
+  std::string nearest_to;  ///< id of the bed, cushion or curtain
+  Nearest nearest;         ///< from the source to what can burn, as drawn with chords
+  Nearest plate_nearest;   ///< where the plate's margin is least; valid when `plate_margin` is set
+  Length distance;         ///< the one to print and compare: rounded down, less 0.05 mm an arc
   /// Least margin of the data plate: distance less the required one of the face, edge or corner region in
   /// which each point lies; rounded down, less 0.05 mm an arc. None when no face in question is given.
   std::optional<Length> plate_margin;
   std::optional<Length> plate_required;  ///< the distance required where the margin is least
-  Nearest plate_nearest;                 ///< where it is least; valid when `plate_margin` is set
+  Kind kind = Kind::cushion;             ///< of `nearest_to`
+  bool made_up = false;                  ///< bedding with overhang and drop
   /// Something lies before a face the plate does not give, or the source does not stand upright and square to
   /// the room, as every plate means it to.
   bool plate_incomplete = false;
