@@ -93,4 +93,8 @@ std::vector<Banks> windings(std::span<const Strand> noded) {
   return result;
 }
 
+Region wound_round(std::span<const Edge> edges) {
+  return overlaid(strands(edges), [](Winding w) { return w.first > 0; });
+}
+
 }  // namespace berthwright

@@ -36,4 +36,7 @@ Region overlaid(std::vector<Strand> strands, Inside inside) {
   return bounded_by(border);
 }
 
+/// The places that the edges wind round counter-clockwise more often than clockwise.
+Region wound_round(std::span<const Edge> edges);
+
 }  // namespace berthwright

@@ -157,6 +157,46 @@ TEST(Offset, AgreesWithMitredOffsetsOfGeosOnBoxes) {
   }
 }
 
+// Oracle: GEOS unites what a convex polygon covers along every edge. Each corner is off by a tick at most,
+// and no border is longer than that of all these parts.
+TEST(Offset, AgreesWithGeosOnSumsWithConvexPolygons) {
+  for (unsigned seed = 0; seed < 300; ++seed) {
+    SCOPED_TRACE(seed);
+    std::mt19937_64 random(seed);
+    const std::int64_t step = 10'007;
+    const Region region =
+        seed % 3 == 0 ? support::random_boxes(random, 8, 8, step) : support::random_region(random, 8, step);
+    const Polygon tool = support::random_polygon(random, 3, 3, step);
+    const double border = 2 * static_cast<double>(edges(region).size() * (12 + 3 * 5) * step);
+    ASSERT_NEAR(number(swept(region, tool).area()), oracle::geos_swept_area(region, tool), border);
+  }
+}
+
+// One hole touches the middle of an outer edge and a corner of the second, the third an outer corner.
+TEST(Offset, SweepsHolesThatTouch) {
+  const std::int64_t s = 1000;
+  const std::vector<Region> holes{polygon({at(2 * s, 2 * s), at(6 * s, 2 * s), at(4 * s, 8 * s)}),
+                                  polygon({at(6 * s, 2 * s), at(7 * s, 3 * s), at(7 * s, 5 * s)}),
+                                  polygon({at(0, 0), at(2 * s, s), at(s, 2 * s)})};
+  const Region frame = without(box(0, 0, 8 * s, 8 * s), united(holes));
+  ASSERT_EQ(frame.faces().size(), 1u);
+  ASSERT_EQ(frame.faces()[0].holes.size(), 3u);
+  for (const std::int64_t by : {1, 100, 300, 3000}) {
+    SCOPED_TRACE(by);
+    const Polygon tool = polygon({at(-by, 0), at(by, -by), at(0, by)});
+    EXPECT_NEAR(number(swept(frame, tool).area()), oracle::geos_swept_area(frame, tool), 200.0 * s);
+  }
+}
+
+// Of five holes the tool of 3 x 3 fits into the second, 4 x 4, and the last, 5 x 5: 1 x 1 and 2 x 2 are left.
+TEST(Offset, ClosesEachHoleThatIsTooSmallAndNoOther) {
+  const std::vector<Region> holes{box(2, 3, 3, 4), box(8, 3, 12, 7), box(16, 3, 17, 4), box(20, 3, 22, 5),
+                                  box(30, 3, 35, 8)};
+  const Region frame = without(box(0, 0, 40, 10), united(holes));
+  const Region left = united(Region(box(11, 6, 12, 7)), Region(box(33, 6, 35, 8)));
+  EXPECT_EQ(swept(frame, Polygon::rectangle(box(0, 0, 3, 3))), without(box(0, 0, 43, 13), left));
+}
+
 // Oracle: round offsets of GEOS, whose arcs lie inside the circle: ours cover them and exceed by 0.13 % of r.
 TEST(Offset, LiesBetweenRoundOffsetsOfGeos) {
   for (unsigned seed = 0; seed < 300; ++seed) {

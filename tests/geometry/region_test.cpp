@@ -183,11 +183,13 @@ TEST(Region, AgreesWithARasterOnBoxes) {
 // Oracle: GEOS areas. Ours differ by the rounding of corners, at most a tick along the border.
 void expect_areas_of_geos(const Region& a, const Region& b, double tolerance) {
   using enum oracle::Operation;
-  ASSERT_NEAR(number(united(a, b).area()), oracle::geos_area(unite, a, b), tolerance);
-  ASSERT_NEAR(number(common(a, b).area()), oracle::geos_area(intersect, a, b), tolerance);
-  ASSERT_NEAR(number(without(a, b).area()), oracle::geos_area(subtract, a, b), tolerance);
-  for (const Region& result : {united(a, b), common(a, b), without(a, b)})
-    ASSERT_TRUE(oracle::geos_is_valid(result));
+  const Region all = united(a, b), both = common(a, b), rest = without(a, b);
+  ASSERT_NEAR(number(all.area()), oracle::geos_area(unite, a, b), tolerance);
+  ASSERT_NEAR(number(both.area()), oracle::geos_area(intersect, a, b), tolerance);
+  ASSERT_NEAR(number(rest.area()), oracle::geos_area(subtract, a, b), tolerance);
+  for (const Region& result : {all, both, rest}) ASSERT_TRUE(oracle::geos_is_valid(result));
+  ASSERT_EQ(overlaps(a, both), !both.empty());
+  ASSERT_EQ(overlaps(a, b), oracle::geos_interiors_meet(a, b));
 }
 
 TEST(Region, AgreesWithGeosOnPolygonsOfACoarseLattice) {
@@ -199,9 +201,7 @@ TEST(Region, AgreesWithGeosOnPolygonsOfACoarseLattice) {
     const Region b = support::random_polygon(random, 3 + static_cast<int>(seed % 4), 8, step);
     // Border at most 2 x 8 edges of 8 x 1.42 steps.
     expect_areas_of_geos(a, b, 182.0 * static_cast<double>(step));
-    ASSERT_EQ(overlaps(a, b), oracle::geos_interiors_meet(a, b));
     ASSERT_EQ(contains(a, b), oracle::geos_covers(a, b));
-    ASSERT_EQ(overlaps(a, common(a, b)), !common(a, b).empty());
   }
 }
 
@@ -226,7 +226,7 @@ void expect_corners_near_borders(const Region& result, std::span<const Edge> bor
 
 // Coordinates of a few ticks: nearly every corner is rounded, faces collapse, rings touch.
 TEST(Region, StaysValidWhereAlmostEverythingIsRounded) {
-  for (unsigned seed = 0; seed < 1500; ++seed) {
+  for (unsigned seed = 0; seed < 400; ++seed) {
     SCOPED_TRACE(seed);
     std::mt19937_64 random(seed);
     std::vector<Region> some;
@@ -250,7 +250,7 @@ TEST(Region, StaysValidWhereAlmostEverythingIsRounded) {
 }
 
 TEST(Region, DoesNotCareAboutMirrorShiftOrOrder) {
-  for (unsigned seed = 0; seed < 200; ++seed) {
+  for (unsigned seed = 0; seed < 150; ++seed) {
     SCOPED_TRACE(seed);
     std::mt19937_64 random(seed);
     const Region a = support::random_boxes(random, 8, 12, 5);

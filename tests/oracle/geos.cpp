@@ -108,6 +108,21 @@ double geos_mitred_area(const Region& region, double by) {
                                          GEOSBUF_JOIN_MITRE, 10)));
 }
 
+double geos_swept_area(const Region& region, const Polygon& convex) {
+  std::vector<GEOSGeometry*> parts{shape(moved(region, convex.vertices().front() - Point{})).release()};
+  for (const Edge& edge : edges(region)) {
+    std::vector<Point> corners;
+    for (const Point& p : convex.vertices()) {
+      corners.push_back(edge.from + (p - Point{}));
+      corners.push_back(edge.to + (p - Point{}));
+    }
+    parts.push_back(kept(GEOSConvexHull_r(context(), kept(ring(corners)).get())).release());
+  }
+  const Shape all = kept(GEOSGeom_createCollection_r(context(), GEOS_GEOMETRYCOLLECTION, parts.data(),
+                                                     static_cast<unsigned>(parts.size())));
+  return area(kept(GEOSUnaryUnion_r(context(), all.get())));
+}
+
 double geos_round_area(const Region& region, double by) {
   return area(kept(GEOSBuffer_r(context(), shape(region).get(), by, 64)));
 }

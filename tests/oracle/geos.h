@@ -21,6 +21,9 @@ bool geos_covers(const Region& outer, const Region& inner);
 bool geos_is_valid(const Region& region);
 /// Area of the offset with mitred corners.
 double geos_mitred_area(const Region& region, double by);
+/// Area of the Minkowski sum with a convex polygon: the union of the region, moved, and of what the polygon
+/// covers along each edge.
+double geos_swept_area(const Region& region, const Polygon& convex);
 /// Area of the offset with arcs of 64 chords a quarter.
 double geos_round_area(const Region& region, double by);
 /// Radius of the largest inscribed disc, at most `tolerance` too small.

@@ -17,9 +17,9 @@ struct Face {
 };
 
 /// A set of points in plan: the union of faces whose interiors are disjoint, in a canonical order. Closed
-/// unless a function says otherwise. Booleans are made on exact numbers; a corner of a result that falls
-/// off the lattice is rounded once to the nearest tick (slanted edges are led through it where they pass within
-/// half a tick), and faces thinner than a tick vanish. Rectilinear regions stay exact.
+/// unless a function says otherwise. Rectilinear regions stay exact. Else results are made on exact fractions,
+/// then corners are rounded once to the nearest tick and slanted edges led through corners within half a tick:
+/// a border moves by a tick in each axis at most, and faces thinner than that may vanish.
 class Region {
  public:
   Region() = default;
@@ -63,7 +63,7 @@ bool overlaps(const Region& a, const Region& b);
 /// No point of `inner` lies outside `outer`; shared borders are fine. Decided before any rounding.
 bool contains(const Region& outer, const Region& inner);
 
-/// Minkowski sum with `polygon` (any simple one) taken relative to the origin. O(corners x corners) edges.
+/// Minkowski sum with `polygon` (any simple one) taken relative to the origin; rounded as Booleans are.
 Region swept(const Region& region, const Polygon& polygon);
 /// The polygon of 64 sides around the circle of `radius` about the origin, corners rounded outward: it covers
 /// the disc, by at most 0.13 % of `radius` and two ticks; reaches exactly `radius` along the axes; looks the
