@@ -10,8 +10,13 @@ namespace berthwright {
 /// The sheet as true-scale SVG: width and height in mm, viewBox in tenths of a mm.
 std::string svg(const Sheet& sheet);
 
-/// The check as text for people, ending with the caution line. `detailed` adds sources, places and defaults.
-std::string check_text(const Plan& plan, const Answer& answer, bool detailed);
+/// What a check prints beyond the usual.
+struct ReportOptions {
+  bool details = false;   ///< rule ids, places and shares of the population
+  bool defaults = false;  ///< every default the reader applied
+};
+/// The check as text for people, at most 100 columns wide, ending with the caution line.
+std::string check_text(const Plan& plan, const Answer& answer, ReportOptions options = {});
 /// The same as one JSON object (schema: plans/check.schema.json).
 std::string check_json(const Plan& plan, const Answer& answer);
 
@@ -22,5 +27,8 @@ std::string problems_json(const std::string& file, const Problems& problems);
 /// Everything about one rule: what is measured, the number, who says so, the caution.
 std::string explain_text(const Rule& rule, Unit own);
 std::string explain_json(const Rule& rule);
+/// One line for each rule: its id, weight and title.
+std::string rules_text();
+std::string rules_json();
 
 }  // namespace berthwright

@@ -1,0 +1,220 @@
+#include <berthwright/write/outputs.h>
+
+#include <nlohmann/json.hpp>
+
+#include <berthwright/exact/measure.h>
+#include <berthwright/view/words.h>
+
+namespace berthwright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+constexpr int schema_version = 1;
+
+/// Whole ticks divided once: the shortest decimal that prints it is the exact one, on every machine.
+double millimetres(Length length) { return static_cast<double>(length.ticks()) / ticks_per_mm; }
+
+Json place(const Point& p) { return {{"x_mm", millimetres(p.x)}, {"y_mm", millimetres(p.y)}}; }
+Json place(const Point3& p) {
+  return {{"x_mm", millimetres(p.plan.x)}, {"y_mm", millimetres(p.plan.y)}, {"z_mm", millimetres(p.z)}};
+}
+
+struct InJson {
+  Json operator()(Length length) const { return {{"mm", millimetres(length)}}; }
+  Json operator()(Area area) const {
+    const Int128 micro = area.doubled() / (2 * Int128{ticks_per_mm} * ticks_per_mm / 1000);
+    return {{"mm2", static_cast<double>(micro) / 1000.0}};
+  }
+  Json operator()(const Sides& sides) const {
+    return {{"length_mm", millimetres(sides.length)}, {"width_mm", millimetres(sides.width)}};
+  }
+  Json operator()(const Shares& shares) const {
+    return {{"men_thousandths", shares.men}, {"women_thousandths", shares.women}};
+  }
+};
+
+Json quantity(const Quantity& value, Unit own, Rounding rounding) {
+  Json json = std::visit(InJson{}, value);
+  json["text"] = quantity_text(value, own, rounding);
+  return json;
+}
+
+std::string_view kind_word(Source::Kind kind) {
+  switch (kind) {
+    case Source::Kind::published:
+      return "published";
+    case Source::Kind::maker:
+      return "maker";
+    case Source::Kind::common_practice:
+      return "common practice";
+    case Source::Kind::from_memory:
+      return "from memory";
+    case Source::Kind::own_choice:
+      return "own choice";
+  }
+  throw std::logic_error("Source::Kind out of range");
+}
+
+Json source_json(const Source& source) {
+  return {{"kind", kind_word(source.kind)},
+          {"text", source.text},
+          {"edition", source.edition},
+          {"address", source.address}};
+}
+
+Json rectangle_json(const TurnedRectangle& rectangle) {
+  Json corners = Json::array();
+  for (const Point& corner : rectangle.corners) corners.push_back(place(corner));
+  return {{"length_mm", millimetres(rectangle.length)},
+          {"width_mm", millimetres(rectangle.width)},
+          {"turn_degrees", static_cast<double>(rectangle.turn.microdegrees()) / 1e6},
+          {"corners", corners}};
+}
+
+Json maybe(const std::optional<TurnedRectangle>& rectangle) {
+  return rectangle ? rectangle_json(*rectangle) : Json(nullptr);
+}
+
+Json finding_json(const Plan& plan, const Finding& finding) {
+  const Rule& rule = *find_rule(finding.rule.text());
+  const Rounding measured = rule.at_least ? Rounding::down : Rounding::up;
+  const Rounding compared = rule.at_least ? Rounding::up : Rounding::down;
+  Json json{{"rule", finding.rule.text()},
+            {"weight", word(term_of(rule.weight), English::american)},
+            {"status", word(term_of(finding.status), English::american)},
+            {"configuration", finding.configuration.text()},
+            {"bed", finding.bed.text()},
+            {"subjects", finding.subjects},
+            {"variant", finding.variant}};
+  json["measured"] = finding.measured ? quantity(*finding.measured, plan->unit, measured) : Json(nullptr);
+  json["compared"] = finding.compared ? quantity(*finding.compared, plan->unit, compared) : Json(nullptr);
+  json["margin_mm"] = finding.margin ? Json(millimetres(*finding.margin)) : Json(nullptr);
+  json["source"] = source_json(finding.source);
+  json["override_reason"] = finding.override_reason;
+  json["where"] = Json::array();
+  for (const Point3& at : finding.where) json["where"].push_back(place(at));
+  json["sentence"] = sentence(plan, finding);
+  json["cure"] = cure_sentence(plan, finding);
+  return json;
+}
+
+Json bed_json(const Plan& plan, const BedAnswer& answer) {
+  const SleepingRoom& room = answer.room;
+  Json json{{"id", answer.bed->id.text()},
+            {"name", answer.bed->name},
+            {"configuration", answer.bed->configuration.text()},
+            {"level_mm", millimetres(answer.mattress.level)},
+            {"area", quantity(room.area, plan->unit, Rounding::down)},
+            {"largest_rectangle", maybe(room.largest)},
+            {"longest_24_in_wide", maybe(room.longest)},
+            {"fits", quantity(room.fits, plan->unit, Rounding::down)},
+            {"least_clear_height_mm", millimetres(room.least_clear_height)}};
+  json["sizes_held"] = Json::array();
+  for (const SizeHeld& size : room.sizes)
+    if (size.held) json["sizes_held"].push_back(size.size->name);
+  json["people"] = Json::array();
+  for (const PersonRoom& person : room.people)
+    json["people"].push_back({{"name", person.person->name},
+                              {"place", maybe(person.place)},
+                              {"suits_stature_mm", millimetres(person.suits_stature)}});
+  json["gaps"] = Json::array();
+  for (const Gap& gap : answer.mattress.gaps)
+    json["gaps"].push_back({{"width_mm", millimetres(gap.width)},
+                            {"where", place(gap.where)},
+                            {"at_wall", gap.at_wall},
+                            {"at_corner", gap.at_corner}});
+  json["ridges"] = Json::array();
+  for (const Ridge& ridge : answer.mattress.ridges)
+    json["ridges"].push_back({{"lower", ridge.lower.text()},
+                              {"higher", ridge.higher.text()},
+                              {"step_mm", millimetres(ridge.step)},
+                              {"where", place(ridge.where)}});
+  return json;
+}
+
+Json configuration_json(const ConfigurationAnswer& answer) {
+  Json json{{"id", answer.configuration->id.text()}, {"name", answer.configuration->name}};
+  json["pieces"] = Json::array();
+  for (const Placed& thing : answer.arrangement.things)
+    if (thing.piece != nullptr)
+      json["pieces"].push_back({{"id", thing.id},
+                                {"base_mm", millimetres(thing.solid.base())},
+                                {"top_mm", millimetres(thing.solid.top())},
+                                {"carried_by", thing.carried_by}});
+  json["heat"] = Json::array();
+  for (const HeatDistance& heat : answer.heat)
+    json["heat"].push_back(
+        {{"source", heat.source},
+         {"nearest_to", heat.nearest_to},
+         {"made_up", heat.made_up},
+         {"distance_mm", millimetres(heat.nearest.squared.floor())},
+         {"from", place(heat.nearest.from)},
+         {"to", place(heat.nearest.to)},
+         {"plate_margin_mm", heat.plate_margin ? Json(millimetres(*heat.plate_margin)) : Json(nullptr)}});
+  return json;
+}
+
+Json rule_json(const Rule& rule) {
+  return {{"rule", rule.id.text()},
+          {"weight", word(term_of(rule.weight), English::american)},
+          {"title", rule.title},
+          {"meaning", rule.meaning},
+          {"limit_mm", rule.limit ? Json(millimetres(*rule.limit)) : Json(nullptr)},
+          {"at_least", rule.at_least},
+          {"close_within_mm", millimetres(rule.close_within)},
+          {"source", source_json(rule.source)},
+          {"caution", rule.caution}};
+}
+
+/// Bytes that are not UTF-8 can only come from a file name; they are replaced, never printed.
+std::string text_of(const Json& json) {
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace
+
+std::string check_json(const Plan& plan, const Answer& answer) {
+  Json json{{"schema_version", schema_version},
+            {"title", plan->title.title},
+            {"unit", plan->unit == Unit::inch ? "in" : "mm"},
+            {"exit_code", exit_code(answer)}};
+  json["beds"] = Json::array();
+  json["configurations"] = Json::array();
+  json["findings"] = Json::array();
+  json["defaults"] = Json::array();
+  for (const ConfigurationAnswer& configuration : answer.configurations) {
+    json["configurations"].push_back(configuration_json(configuration));
+    for (const BedAnswer& bed : configuration.beds) json["beds"].push_back(bed_json(plan, bed));
+  }
+  for (const Finding& finding : answer.findings) json["findings"].push_back(finding_json(plan, finding));
+  for (const AppliedDefault& applied : plan->defaults)
+    json["defaults"].push_back(
+        {{"pointer", applied.pointer}, {"value", applied.value}, {"why", applied.why}});
+  json["caution"] = caution_line(plan->english);
+  return text_of(json);
+}
+
+std::string problems_json(const std::string& file, const Problems& problems) {
+  Json json{{"schema_version", schema_version}, {"file", file}};
+  json["problems"] = Json::array();
+  for (const Problem& problem : problems)
+    json["problems"].push_back({{"id", problem.id},
+                                {"pointer", problem.pointer},
+                                {"line", problem.line},
+                                {"column", problem.column},
+                                {"message", problem.message},
+                                {"found", problem.found},
+                                {"allowed", problem.allowed},
+                                {"cure", problem.cure}});
+  return text_of(json);
+}
+
+std::string explain_json(const Rule& rule) { return text_of(rule_json(rule)); }
+
+std::string rules_json() {
+  Json json = Json::array();
+  for (const Rule& rule : all_rules()) json.push_back(rule_json(rule));
+  return text_of(json);
+}
+
+}  // namespace berthwright

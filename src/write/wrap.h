@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace berthwright {
+
+/// How a paragraph is set: `first` before its first line, `rest` before the others.
+struct Indent {
+  std::string_view first;
+  std::string_view rest;
+};
+inline constexpr std::size_t report_columns = 100;
+
+/// `text` broken at spaces into lines of at most `report_columns` characters (a longer word stays whole),
+/// each ending in a line feed.
+std::string wrapped(std::string_view text, Indent indent);
+
+/// `text` with what a terminal would obey instead of show (control characters, bidi controls, broken UTF-8)
+/// replaced by U+FFFD.
+std::string printable(std::string_view text);
+
+}  // namespace berthwright
