@@ -1,0 +1,107 @@
+#include "yard/commands.h"
+
+#include <filesystem>
+#include <map>
+#include <ostream>
+
+#include <berthwright/view/sheets.h>
+#include <berthwright/write/outputs.h>
+
+#include "yard/files.h"
+
+namespace berthwright {
+namespace {
+
+constexpr std::size_t most_bytes = 4U << 20U;  // the reader's own limit, so that it and not we refuse more
+
+/// A plan stood up, or the exit code after its faults were told.
+struct StoodUp {
+  std::optional<Plan> plan;
+  std::optional<Answer> answer;
+  int code = exit_fine;
+};
+
+int told(const std::string& file, const Problems& problems, bool json, std::ostream& out, std::ostream& err) {
+  if (json)
+    out << problems_json(file, problems);
+  else
+    err << problems_text(file, problems);
+  return exit_plan;
+}
+
+void tell(const Problems& problems, std::ostream& err) {
+  for (const Problem& problem : problems)
+    err << "berthwright: " << problem.message << "\n    " << problem.cure << "\n";
+}
+
+/// Fills `stood` in place: the answer points into the plan, which therefore must not move afterwards.
+void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& out, std::ostream& err) {
+  const Result<std::string> text = read_file(file, most_bytes);
+  if (!text) {
+    tell(text.problems(), err);
+    stood.code = exit_input;
+    return;
+  }
+  Result<Plan> plan = read_plan(*text);
+  if (!plan) {
+    stood.code = told(file, plan.problems(), json, out, err);
+    return;
+  }
+  stood.plan = std::move(plan).value();
+  Result<Answer> answer = answered(*stood.plan);
+  if (!answer)
+    stood.code = told(file, answer.problems(), json, out, err);
+  else
+    stood.answer = std::move(answer).value();
+}
+
+std::string default_folder(const std::string& plan) {
+  const std::string stem = std::filesystem::path(plan).stem().string();
+  return "out/" + (plan == "-" || stem.empty() ? "plan" : stem);
+}
+
+}  // namespace
+
+int run_check(const CheckRequest& request, std::ostream& out, std::ostream& err) {
+  StoodUp stood;
+  stand_up(stood, request.plan, request.json, out, err);
+  if (!stood.answer) return stood.code;
+  out << (request.json ? check_json(*stood.plan, *stood.answer)
+                       : check_text(*stood.plan, *stood.answer,
+                                    {.details = request.details, .defaults = request.defaults}));
+  return exit_code(*stood.answer);
+}
+
+int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
+  StoodUp stood;
+  stand_up(stood, request.plan, false, out, err);
+  if (!stood.answer) return stood.code;
+  std::map<std::string, std::string> files;
+  for (const Sheet& sheet : sheets(*stood.plan, *stood.answer)) files[sheet.file + ".svg"] = svg(sheet);
+  const std::string folder = request.folder.empty() ? default_folder(request.plan) : request.folder;
+  const Result<Written> written = write_files(folder, files);
+  if (!written) {
+    tell(written.problems(), err);
+    return written.problems().front().id == "output.create" ? exit_create : exit_write;
+  }
+  for (const auto& [name, bytes] : files) out << folder << '/' << name << '\n';
+  if (exit_code(*stood.answer) != 0)
+    err << "Alerts are not met or unknown: berthwright check " << request.plan << '\n';
+  return exit_fine;
+}
+
+int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err) {
+  if (request.rule.empty()) {
+    out << (request.json ? rules_json() : rules_text());
+    return exit_fine;
+  }
+  const Rule* rule = find_rule(request.rule);
+  if (rule == nullptr) {
+    err << "berthwright: no rule is called " << request.rule << "; the rules are:\n" << rules_text();
+    return exit_usage;
+  }
+  out << (request.json ? explain_json(*rule) : explain_text(*rule, Unit::inch));
+  return exit_fine;
+}
+
+}  // namespace berthwright

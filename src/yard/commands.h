@@ -1,0 +1,36 @@
+#pragma once
+
+#include <iosfwd>
+#include <string>
+
+namespace berthwright {
+
+/// Exit codes above those of a check itself (0, 1, 2); the values of sysexits.h.
+inline constexpr int exit_fine = 0;
+inline constexpr int exit_usage = 64;
+inline constexpr int exit_plan = 65;
+inline constexpr int exit_input = 66;
+inline constexpr int exit_own_fault = 70;
+inline constexpr int exit_create = 73;
+inline constexpr int exit_write = 74;
+
+struct CheckRequest {
+  std::string plan;
+  bool json = false;
+  bool details = false;
+  bool defaults = false;
+};
+struct DrawRequest {
+  std::string plan;
+  std::string folder;  ///< empty: out/ and the stem of the plan's file name
+};
+struct ExplainRequest {
+  std::string rule;  ///< empty: list all
+  bool json = false;
+};
+
+int run_check(const CheckRequest& request, std::ostream& out, std::ostream& err);
+int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err);
+int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
+
+}  // namespace berthwright

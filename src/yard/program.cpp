@@ -1,0 +1,91 @@
+#include <berthwright/yard/program.h>
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <exception>
+#include <ostream>
+
+#include "yard/commands.h"
+
+namespace berthwright {
+namespace {
+
+struct Asked {
+  CheckRequest check;
+  DrawRequest draw;
+  ExplainRequest explain;
+};
+
+constexpr auto plan_help = "plan file, or - for standard input";
+
+CLI::App* define_check(CLI::App& app, CheckRequest& check) {
+  CLI::App* verb =
+      app.add_subcommand("check", "Stand the plan up by day and by night and compare every figure");
+  verb->add_option("PLAN", check.plan, plan_help)->required();
+  verb->add_flag("--json", check.json, "one JSON object instead of text (plans/check.schema.json)");
+  verb->add_flag("--details", check.details, "add rule names, places and shares of the population");
+  verb->add_flag("--defaults", check.defaults, "list every default that was applied");
+  verb->footer(
+      "Example:\n  berthwright check plans/sanderling.json\n\n"
+      "Exit code: 0 every alert met or close; 1 an alert not met; 2 none not met but one unknown;\n"
+      "65 the plan is wrong; 66 it cannot be read. With --json a wrong plan gives {\"problems\": [...]}.");
+  return verb;
+}
+
+CLI::App* define_draw(CLI::App& app, DrawRequest& draw) {
+  CLI::App* verb = app.add_subcommand("draw", "Draw every configuration to scale as SVG, one sheet each");
+  verb->add_option("PLAN", draw.plan, plan_help)->required();
+  verb->add_option("--out", draw.folder, "folder for the drawings (default: out/ and the plan's file name)");
+  verb->footer(
+      "Example:\n  berthwright draw plans/sanderling.json --out drawings\n\n"
+      "Exit code: 0 drawn, whatever the check says; 65 the plan is wrong; 66 it cannot be read;\n"
+      "73 the folder or a file cannot be made; 74 it could not be written whole (old drawings stay).");
+  return verb;
+}
+
+CLI::App* define_explain(CLI::App& app, ExplainRequest& explain) {
+  CLI::App* verb = app.add_subcommand("explain", "Tell what a rule measures, its number and who says so");
+  verb->add_option("RULE", explain.rule, "name of a rule; without it all rules are listed");
+  verb->add_flag("--json", explain.json, "JSON instead of text");
+  verb->footer("Example:\n  berthwright explain heat.three-feet");
+  return verb;
+}
+
+int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std::ostream& err) {
+  Asked asked;
+  CLI::App app{"Berthwright turns the measures of a small travel trailer into checked day and night plans.",
+               "berthwright"};
+  app.set_version_flag("-V,--version", "berthwright " BERTHWRIGHT_VERSION);
+  app.require_subcommand(1);
+  app.footer("Example:\n  berthwright check plans/sanderling.json\n\n'berthwright VERB --help' tells more.");
+  const CLI::App* check = define_check(app, asked.check);
+  const CLI::App* draw = define_draw(app, asked.draw);
+  const CLI::App* explain = define_explain(app, asked.explain);
+  try {
+    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+  } catch (const CLI::ParseError& error) {
+    return app.exit(error, out, err) == 0 ? exit_fine : exit_usage;
+  }
+  if (check->parsed()) return run_check(asked.check, out, err);
+  if (draw->parsed()) return run_draw(asked.draw, out, err);
+  return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
+}
+
+}  // namespace
+
+int run(const std::vector<std::string>& arguments, std::ostream& out, std::ostream& err) {
+  try {
+    const int code = dispatched(arguments, out, err);
+    out.flush();
+    if (out) return code;
+    err << "berthwright: the result could not be written to standard output\n";
+    return exit_write;
+  } catch (const std::exception& error) {
+    err << "berthwright: a fault of our own, not of your plan: " << error.what() << "\n"
+        << "Please report it with the plan file that shows it.\n";
+    return exit_own_fault;
+  }
+}
+
+}  // namespace berthwright
