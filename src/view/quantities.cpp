@@ -1,0 +1,50 @@
+#include <berthwright/view/words.h>
+
+#include <berthwright/exact/measure.h>
+
+namespace berthwright {
+namespace {
+
+std::string whole_percent(int thousandths) { return std::to_string((thousandths + 5) / 10) + " %"; }
+
+struct InWords {
+  Unit own;
+  Rounding rounding;
+
+  std::string operator()(Length length) const { return both(length, own, {.rounding = rounding}); }
+  std::string operator()(Area area) const { return area_text(area, own); }
+  std::string operator()(const Sides& sides) const {
+    const LengthStyle style{.rounding = rounding, .feet = false};
+    const std::string inches = imperial(sides.length, style) + " × " + imperial(sides.width, style);
+    const std::string mm = metric(sides.length, rounding) + " × " + metric(sides.width, rounding);
+    return own == Unit::inch ? inches + " (" + mm + ")" : mm + " (" + inches + ")";
+  }
+  std::string operator()(const Shares& shares) const {
+    return whole_percent(shares.men) + " of men, " + whole_percent(shares.women) + " of women";
+  }
+};
+
+}  // namespace
+
+std::string quantity_text(const Quantity& quantity, Unit own, Rounding rounding) {
+  return std::visit(InWords{own, rounding}, quantity);
+}
+
+std::string source_text(const Source& source) {
+  const std::string named = source.edition.empty() ? source.text : source.text + ", " + source.edition;
+  switch (source.kind) {
+    case Source::Kind::published:
+      return named;
+    case Source::Kind::maker:
+      return named.empty() ? "the maker's data plate" : named;
+    case Source::Kind::common_practice:
+      return named.empty() ? "common practice, no source" : named + ", common practice, no source";
+    case Source::Kind::from_memory:
+      return named + ", from memory, not re-read";
+    case Source::Kind::own_choice:
+      return "our own choice";
+  }
+  throw std::logic_error("Source::Kind out of range");
+}
+
+}  // namespace berthwright
