@@ -8,8 +8,8 @@
 namespace berthwright {
 namespace {
 
-std::string line(std::string_view name, const std::string& value) {
-  return value.empty() ? std::string{} : wrapped(std::string(name) + value, {"  ", "              "});
+std::string line(std::string_view label, const std::string& value) {
+  return value.empty() ? std::string{} : wrapped(value, {label, "              "});
 }
 
 std::string kind_text(Source::Kind kind) {
@@ -32,23 +32,23 @@ std::string kind_text(Source::Kind kind) {
 
 std::string explain_text(const Rule& rule, Unit own) {
   std::string text = rule.id.text() + "\n";
-  text += line("what:       ", rule.title);
-  text += line("weight:     ", std::string(word(term_of(rule.weight), English::american)));
-  text += line("measured:   ", rule.meaning);
+  text += line("  what:       ", rule.title);
+  text += line("  weight:     ", std::string(word(term_of(rule.weight), English::american)));
+  text += line("  measured:   ", rule.meaning);
   if (rule.limit) {
     const Rounding rounding = rule.at_least ? Rounding::up : Rounding::down;
-    text += line("asked:      ",
+    text += line("  asked:      ",
                  (rule.at_least ? "at least " : "at most ") + both(*rule.limit, own, {.rounding = rounding}));
     if (rule.close_within > Length{})
-      text += line("close:      ", "met with less than " + both(rule.close_within, own) + " to spare");
+      text += line("  close:      ", "met with less than " + both(rule.close_within, own) + " to spare");
   } else {
-    text += line("asked:      ", "nothing: this rule only reports");
+    text += line("  asked:      ", "nothing: this rule only reports");
   }
-  text += line("source:     ", rule.source.text);
-  text += line("edition:    ", rule.source.edition);
-  text += line("read at:    ", rule.source.address);
-  text += line("standing:   ", kind_text(rule.source.kind));
-  text += line("caution:    ", rule.caution);
+  text += line("  source:     ", rule.source.text);
+  text += line("  edition:    ", rule.source.edition);
+  text += line("  read at:    ", rule.source.address);
+  text += line("  standing:   ", kind_text(rule.source.kind));
+  text += line("  caution:    ", rule.caution);
   return text;
 }
 

@@ -5,9 +5,8 @@
 namespace berthwright {
 namespace {
 
-std::string detail(std::string_view name, const std::string& value) {
-  return value.empty() ? std::string{}
-                       : wrapped(std::string(name) + printable(value), {"    ", "             "});
+std::string detail(std::string_view label, const std::string& value) {
+  return value.empty() ? std::string{} : wrapped(printable(value), {label, "             "});
 }
 
 }  // namespace
@@ -18,10 +17,10 @@ std::string problems_text(const std::string& file, const Problems& problems) {
     std::string place = printable(file);
     if (problem.line > 0) place += ':' + std::to_string(problem.line) + ':' + std::to_string(problem.column);
     text += wrapped(place + ": " + printable(problem.message) + " [" + problem.id + "]", {"", "    "});
-    text += detail("where:   ", problem.pointer);
-    text += detail("found:   ", problem.found);
-    text += detail("allowed: ", problem.allowed);
-    text += detail("mend:    ", problem.cure);
+    text += detail("    where:   ", problem.pointer);
+    text += detail("    found:   ", problem.found);
+    text += detail("    allowed: ", problem.allowed);
+    text += detail("    mend:    ", problem.cure);
   }
   const std::string count = problems.size() == 1 ? "1 fault" : std::to_string(problems.size()) + " faults";
   return text + count + " in " + printable(file) + "; nothing was computed.\n";
