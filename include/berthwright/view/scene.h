@@ -45,21 +45,28 @@ struct PaperPoint {
 /// What a mark stands for. Line widths, dashes, fills and lettering are decided by the writer's one table.
 enum class Ink {
   frame,
-  wall,
+  rule,  ///< thin lines of the title block
+  wall,  ///< a band of which the inner half is covered by the floor
+  floor,
   opening,
   fixture,
-  overhead,
+  overhead,  ///< hangs above; seen through
   cushion,
   board,
+  table,
   appliance,
+  grain,  ///< lines that tell boards from cushions
   bed_outline,
   sleeping_rectangle,
-  person,
   heat_line,
-  heat_zone,
   gap,
+  ridge,
+  alert,  ///< the triangle before what is not met
   dimension,
+  tick,  ///< the oblique stroke that ends a dimension
   leader,
+  leader_dot,
+  balloon,  ///< the ring around a number
   scale_bar_light,
   scale_bar_dark,
   direction,
@@ -68,11 +75,13 @@ enum class Ink {
   note,
   caution
 };
+/// Lines of 0.5 mm and more: no lettering over them.
+bool is_heavy(Ink ink);
 
 /// One stretch of a path: straight to `to`, or a circular arc to it.
 struct Stretch {
   PaperPoint to;
-  PaperLength radius;      ///< zero: straight
+  PaperLength radius;      ///< zero: straight; else an arc of at most half a turn
   bool clockwise = false;  ///< of an arc, as seen on paper
 };
 struct Path {
@@ -105,6 +114,7 @@ struct Group {
   std::string title;
   std::vector<Mark> marks;
   /// Set on the scale bar only: how long it is in nature, in micrometres, to be compared with the paper.
+  /// The bar itself is its paths of the inks `scale_bar_light` and `scale_bar_dark`.
   std::int64_t natural_micrometres = 0;
 };
 
@@ -115,7 +125,7 @@ struct Sheet {
   std::string description;  ///< what it shows with its main figures, in sentences, for those who hear it
   PaperLength width;
   PaperLength height;
-  std::int64_t scale = 20;  ///< 20 for 1:20
+  std::int64_t scale = 20;  ///< 20 for 1:20; 0: a page of notes, nothing to scale
   std::vector<Group> groups;
 };
 

@@ -1,0 +1,175 @@
+#include "view/dimensions.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include <berthwright/view/sheets.h>
+
+#include "view/lettering.h"
+#include "view/letters.h"
+
+namespace berthwright {
+namespace {
+
+constexpr PaperLength gap_at_wall = paper_mm(15, 10);  // between the wall and an extension line
+constexpr PaperLength overshoot = paper_mm(2);         // of an extension line beyond the dimension line
+constexpr PaperLength above_line = paper_mm(9, 10);    // between a line and the baseline of its figure
+constexpr PaperLength lane_pitch = paper_mm(8);
+constexpr PaperLength half_tick = paper_mm(9, 10);
+constexpr PaperLength side_air = paper_mm(8, 10);
+constexpr PaperLength slack = paper_mm(5);  // how far a figure may stand beyond the ends of its chain
+
+bool is_level(Wall side) { return side == Wall::left || side == Wall::right; }
+// Figures stand above their line, or left of an upright one: that is toward the trailer on two sides.
+bool figure_is_inward(Wall side) { return side == Wall::left || side == Wall::rear; }
+
+std::string other_figure(Length length, Unit own) {
+  return "[" + (own == Unit::inch ? metric(length) : imperial(length)) + "]";
+}
+
+constexpr PaperLength figure_height() { return lettering::label * ascent_thousandths / 1000; }
+constexpr PaperLength on_line = above_line + lettering::label + paper_mm(2, 10);
+constexpr PaperLength outer_row = on_line + paper_mm(18, 10);  // begin of the row of figures moved out
+
+// Moves the figures of narrow intervals apart, in their order, within `low` and `high`.
+void spread(ChainSetting& set, const std::vector<std::size_t>& narrow, const std::vector<PaperLength>& widths,
+            PaperLength low, PaperLength high) {
+  PaperLength end = low;
+  for (const std::size_t i : narrow) {
+    const PaperLength begin = std::max(end, *set.moved_out[i] - widths[i] / 2);
+    set.moved_out[i] = begin + widths[i] / 2;
+    end = begin + widths[i];
+  }
+  PaperLength begin = high;
+  for (std::size_t n = narrow.size(); n-- > 0;) {
+    const std::size_t i = narrow[n];
+    begin = std::min(begin, *set.moved_out[i] + widths[i] / 2) - widths[i];
+    set.moved_out[i] = begin + widths[i] / 2;
+  }
+  set.crowded = begin < low;
+}
+
+// Along the wall, and away from it; on paper.
+struct WallFrame {
+  Wall side;
+  PaperBox room;
+  PaperPoint at(PaperLength along, PaperLength away) const {
+    switch (side) {
+      case Wall::left:
+        return {along, room.high.y + away};
+      case Wall::right:
+        return {along, room.low.y - away};
+      case Wall::front:
+        return {room.low.x - away, along};
+      case Wall::rear:
+        return {room.high.x + away, along};
+    }
+    throw std::logic_error("Wall out of range");
+  }
+};
+
+// `along`: distance on paper from x = 0 or y = 0.
+PaperLength along_of(const PlanView& view, Wall side, PaperLength along) {
+  return is_level(side) ? view.origin.x + along : view.origin.y - along;
+}
+
+// The baseline of a figure that reads along the wall, its lettering `away` on the outer side of the wall.
+// `outward`: the lettering begins at `away` and goes on outward; else it begins there and goes inward.
+PaperLength baseline(Wall side, PaperLength away, bool outward) {
+  const bool letters_rise_outward = !figure_is_inward(side);
+  if (outward) return letters_rise_outward ? away : away + figure_height();
+  return letters_rise_outward ? away - figure_height() : away;
+}
+
+}  // namespace
+
+std::string dimension_figure(Length length, Unit own) {
+  switch (own) {
+    case Unit::inch:
+      return imperial(length);
+    case Unit::millimetre: {
+      std::string text = metric(length);
+      if (text.ends_with(" mm")) text.resize(text.size() - 3);
+      return text;
+    }
+  }
+  throw std::logic_error("Unit out of range");
+}
+
+ChainSetting set_chain(const DimensionChain& chain, std::int64_t ratio, Unit own) {
+  ChainSetting set{chain, {}, {}, {}, false, paper_mm(2), overshoot};
+  std::vector<std::size_t> narrow;
+  std::vector<PaperLength> widths;
+  for (std::size_t i = 0; i + 1 < chain.stops.size(); ++i) {
+    const Length length = chain.stops[i + 1] - chain.stops[i];
+    set.figures.push_back(dimension_figure(length, own));
+    if (chain.both_units) set.others.push_back(other_figure(length, own));
+    widths.push_back(text_width(set.figures.back(), lettering::label) + side_air * 2);
+    const PaperLength from = on_paper(chain.stops[i], ratio);
+    const PaperLength to = on_paper(chain.stops[i + 1], ratio);
+    set.moved_out.emplace_back();
+    if (widths.back() <= to - from) continue;
+    set.moved_out.back() = (from + to) / 2;
+    narrow.push_back(i);
+  }
+  spread(set, narrow, widths, on_paper(chain.stops.front(), ratio) - slack,
+         on_paper(chain.stops.back(), ratio) + slack);
+  const bool inward = figure_is_inward(chain.side);
+  if (inward || chain.both_units) set.inward = std::max(set.inward, on_line);
+  if (!inward || chain.both_units) set.outward = std::max(set.outward, on_line);
+  if (!narrow.empty()) set.outward = outer_row + lettering::label + paper_mm(2, 10);
+  return set;
+}
+
+Lanes lanes_of(const std::vector<ChainSetting>& chains, PaperLength first) {
+  Lanes lanes;
+  PaperLength taken;  // up to here, from the wall
+  for (const ChainSetting& chain : chains) {
+    const PaperLength least = lanes.lines.empty() ? first : lanes.lines.back() + lane_pitch;
+    lanes.lines.push_back(std::max(least, taken + chain.inward));
+    taken = lanes.lines.back() + chain.outward;
+  }
+  lanes.depth = taken;
+  return lanes;
+}
+
+std::vector<Mark> marks_of(const ChainSetting& setting, const PlanView& view, const PaperBox& room,
+                           PaperLength distance) {
+  const DimensionChain& chain = setting.chain;
+  const WallFrame frame{chain.side, room};
+  std::vector<Mark> marks;
+  std::vector<PaperLength> stops;
+  for (const Length stop : chain.stops)
+    stops.push_back(along_of(view, chain.side, on_paper(stop, view.ratio)));
+  marks.emplace_back(
+      straight(Ink::dimension, frame.at(stops.front(), distance), frame.at(stops.back(), distance)));
+  for (const PaperLength stop : stops) {
+    marks.emplace_back(
+        straight(Ink::dimension, frame.at(stop, gap_at_wall), frame.at(stop, distance + overshoot)));
+    const PaperPoint on = frame.at(stop, distance);
+    marks.emplace_back(
+        straight(Ink::tick, {on.x - half_tick, on.y + half_tick}, {on.x + half_tick, on.y - half_tick}));
+  }
+  const bool inward = figure_is_inward(chain.side);
+  const auto set = [&](PaperLength along, PaperLength away, bool outward, const std::string& words) {
+    marks.emplace_back(Text{Ink::dimension, frame.at(along, baseline(chain.side, away, outward)),
+                            lettering::label, Anchor::middle, !is_level(chain.side), words});
+  };
+  for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
+    const PaperLength middle = (stops[i] + stops[i + 1]) / 2;
+    if (!setting.moved_out[i]) {
+      set(middle, inward ? distance - above_line : distance + above_line, !inward, setting.figures[i]);
+    } else {
+      const PaperLength along = along_of(view, chain.side, *setting.moved_out[i]);
+      set(along, distance + outer_row, true, setting.figures[i]);
+      Path way = straight(Ink::dimension, frame.at(middle, distance), frame.at(middle, distance + on_line));
+      way.stretches.push_back({frame.at(along, distance + outer_row - paper_mm(4, 10)), {}, false});
+      marks.emplace_back(std::move(way));
+    }
+    if (chain.both_units)
+      set(middle, inward ? distance + above_line : distance - above_line, inward, setting.others[i]);
+  }
+  return marks;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,46 @@
+#pragma once
+
+#include <optional>
+
+#include <berthwright/plan/names.h>
+
+#include "view/scale.h"
+
+namespace berthwright {
+
+/// A row of measures outside one wall: neighbouring stops, in plan lengths from the front or the left wall.
+struct DimensionChain {
+  Wall side = Wall::left;
+  std::vector<Length> stops;  ///< ascending, at least two
+  bool both_units = false;    ///< the other unit in brackets on the far side of the line
+};
+
+/// How one chain is set, before its place is known.
+struct ChainSetting {
+  DimensionChain chain;
+  std::vector<std::string> figures;  ///< one for each interval
+  std::vector<std::string> others;   ///< in the other unit; empty unless the chain has both
+  /// Where a figure that finds no room within its interval stands: its middle, in the row outside; along the
+  /// wall from x = 0 or y = 0.
+  std::vector<std::optional<PaperLength>> moved_out;
+  bool crowded = false;  ///< even that row is too short: say the chain in words instead
+  PaperLength inward;    ///< room it needs between its line and the trailer
+  PaperLength outward;   ///< and on the other side
+};
+ChainSetting set_chain(const DimensionChain& chain, std::int64_t ratio, Unit own);
+
+/// A length as dimension chains print it: without the unit where the title block names it.
+std::string dimension_figure(Length length, Unit own);
+
+/// Distances of the lines of `chains` (nearest first) from the wall's face, and the room they need in all.
+struct Lanes {
+  std::vector<PaperLength> lines;
+  PaperLength depth;
+};
+Lanes lanes_of(const std::vector<ChainSetting>& chains, PaperLength first);
+
+/// The chain at `distance` from the wall, whose inner face is the box `room`.
+std::vector<Mark> marks_of(const ChainSetting& setting, const PlanView& view, const PaperBox& room,
+                           PaperLength distance);
+
+}  // namespace berthwright

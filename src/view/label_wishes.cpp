@@ -1,0 +1,210 @@
+#include "view/label_wishes.h"
+
+#include <algorithm>
+
+#include <berthwright/view/sheets.h>
+
+#include "view/lettering.h"
+#include "view/letters.h"
+#include "view/walls.h"
+
+namespace berthwright {
+namespace {
+
+// `name` in at most `count` lines of about the same length; fewer when it does not divide.
+std::vector<std::string> in_lines(const std::string& name, int count, PaperLength height) {
+  const PaperLength whole = text_width(name, height);
+  for (int share = 100; share <= 190; share += 10) {
+    std::vector<std::string> lines = wrapped(name, height, whole * share / (100 * count));
+    if (static_cast<int>(lines.size()) <= count) return lines;
+  }
+  return {name};
+}
+
+std::vector<Wording> wordings_of(const std::string& name, bool tall) {
+  std::vector<Wording> out;
+  for (const PaperLength height : {lettering::label, lettering::note})
+    for (const bool upward : {tall, !tall})
+      for (int count = 1; count <= 4; ++count) {
+        std::vector<std::string> lines = in_lines(name, count, height);
+        if (static_cast<int>(lines.size()) != count) continue;
+        // Words are not torn to make them fit: a number says it better.
+        std::string joined;
+        for (const std::string& line : lines) joined += (joined.empty() ? "" : " ") + line;
+        if (joined == name) out.push_back({std::move(lines), height, upward});
+      }
+  return out;
+}
+
+Wording bed_wording(std::vector<std::string> lines, bool upward) {
+  return {std::move(lines), lettering::bed, upward};
+}
+Wording note_wording(std::vector<std::string> lines) { return {std::move(lines), lettering::label, false}; }
+
+std::string place_text(const Plan& plan, const Solid& solid) {
+  const Rect box = solid.outline().bounds();
+  const Unit own = plan->unit;
+  return both(half(box.low.x + box.high.x), own) + " from the front, " +
+         both(half(box.low.y + box.high.y), own) + " from the left wall";
+}
+
+std::string place_text(const Plan& plan, Point at) {
+  return both(at.x, plan->unit) + " from the front, " + both(at.y, plan->unit) + " from the left wall";
+}
+
+LabelWish mark_wish(const DrawnConfiguration& of, const PlanView& view, Point where,
+                    const std::string& words) {
+  LabelWish wish;
+  wish.wordings.push_back(note_wording({words}));
+  wish.target = view(where);
+  wish.may_stand_off = true;
+  wish.key = words;
+  wish.place = place_text(*of.plan, where);
+  return wish;
+}
+
+}  // namespace
+
+std::string sides_text(Length length, Length width, Unit unit, Rounding rounding) {
+  const LengthStyle style{.rounding = rounding, .feet = false};
+  switch (unit) {
+    case Unit::inch:
+      return imperial(length, style) + " × " + imperial(width, style);
+    case Unit::millimetre:
+      return metric(length, rounding) + " × " + metric(width, rounding);
+  }
+  throw std::logic_error("Unit out of range");
+}
+
+std::string tag_of(const Plan& plan, const Opening& opening) {
+  int number = 0;
+  for (const Opening& other : plan->openings) {
+    number += other.kind == opening.kind;
+    if (other.id == opening.id) break;
+  }
+  switch (opening.kind) {
+    case Opening::Kind::door:
+      return "D" + std::to_string(number);
+    case Opening::Kind::window:
+      return "W" + std::to_string(number);
+    case Opening::Kind::hatch:
+      return "H" + std::to_string(number);
+  }
+  throw std::logic_error("Opening::Kind out of range");
+}
+
+std::vector<LabelWish> bed_wishes(const DrawnConfiguration& of, const PlanView& view) {
+  std::vector<LabelWish> wishes;
+  for (const BedAnswer& answer : of.answer->beds) {
+    const Region& surface = answer.mattress.closed;
+    if (surface.empty()) continue;
+    const std::string name = answer.bed->name.empty() ? answer.bed->id.text() : answer.bed->name;
+    const Rect box = surface.bounds();
+    const Unit own = (*of.plan)->unit;
+    const std::string size = sides_text(std::max(box.width(), box.height()),
+                                        std::min(box.width(), box.height()), own, Rounding::down) +
+                             " over all";
+    LabelWish wish;
+    if (answer.room.largest) {
+      const std::string largest = "rectangle " + sides_text(answer.room.largest->length,
+                                                            answer.room.largest->width, own, Rounding::down);
+      wish.wordings.push_back(bed_wording({name, size, largest}, false));
+      wish.wordings.push_back(bed_wording({name, size, largest}, true));
+    }
+    wish.wordings.push_back(bed_wording({name, size}, false));
+    wish.wordings.push_back(bed_wording({name, size}, true));
+    wish.wordings.push_back(bed_wording({name + ": " + size}, false));
+    wish.wordings.push_back(bed_wording({name + ": " + size}, true));
+    wish.wordings.push_back(bed_wording({name}, false));
+    wish.home = view(surface);
+    wish.target = bounds(wish.home.front()).centre();
+    wish.may_stand_off = true;
+    wish.key = name + ": " + size;
+    wish.place = place_text(*of.plan, {half(box.low.x + box.high.x), half(box.low.y + box.high.y)});
+    wishes.push_back(std::move(wish));
+  }
+  return wishes;
+}
+
+std::vector<LabelWish> heat_wishes(const DrawnConfiguration& of, const PlanView& view) {
+  std::vector<LabelWish> wishes;
+  for (const HeatLine& line : heat_lines(of)) {
+    const Point3& from = line.distance->nearest.from;
+    const Point3& to = line.distance->nearest.to;
+    const Point middle{half(from.plan.x + to.plan.x), half(from.plan.y + to.plan.y)};
+    LabelWish wish = mark_wish(of, view, middle, {});
+    const std::vector<std::string> figures = heat_figures(of, line);
+    wish.wordings.clear();
+    for (const std::string& figure : figures) {
+      if (figure.size() > figures.back().size()) wish.wordings.push_back(note_wording({figure}));
+      if (figure.size() > figures.back().size())
+        wish.wordings.push_back(note_wording(in_lines(figure, 2, lettering::label)));
+    }
+    if (wish.wordings.empty()) wish.wordings.push_back(note_wording({figures.back()}));
+    wish.may_touch = true;
+    wish.key = name_of(*of.plan, line.distance->source) + " to " +
+               name_of(*of.plan, line.distance->nearest_to) + ": " + figures.front();
+    wishes.push_back(std::move(wish));
+  }
+  return wishes;
+}
+
+std::vector<LabelWish> thing_wishes(const std::vector<PlanThing>& things, const DrawnConfiguration& of) {
+  std::vector<LabelWish> wishes;
+  for (std::size_t i = 0; i < things.size(); ++i) {
+    const PlanThing& thing = things[i];
+    if (!thing.seen) continue;
+    const std::string name = name_of(*thing.placed) + (thing.overhead ? " (above)" : "");
+    LabelWish wish;
+    wish.wordings = wordings_of(name, thing.bounds.height() > thing.bounds.width());
+    wish.home = thing.rings;
+    for (std::size_t j = 0; j < things.size(); ++j) {
+      if (things[j].overhead || i == j || !overlaps(things[j].bounds, thing.bounds)) continue;
+      if (thing.overhead)
+        wish.avoid.push_back(things[j].rings);
+      else if (j > i)
+        wish.covers.push_back(things[j].rings);
+    }
+    wish.target = *thing.seen;
+    wish.key = name;
+    wish.place = place_text(*of.plan, thing.placed->solid);
+    wishes.push_back(std::move(wish));
+  }
+  return wishes;
+}
+
+std::vector<LabelWish> opening_wishes(const DrawnConfiguration& of, const PlanView& view) {
+  std::vector<LabelWish> wishes;
+  for (const Opening& opening : (*of.plan)->openings) {
+    const std::string tag = tag_of(*of.plan, opening);
+    LabelWish wish;
+    wish.wordings.push_back(note_wording({tag}));
+    wish.target = tag_of(view, *of.plan, opening);
+    wish.may_touch = true;
+    wish.may_stand_off = true;
+    wish.key = tag;
+    wish.place = "see openings";
+    wishes.push_back(std::move(wish));
+  }
+  return wishes;
+}
+
+std::vector<LabelWish> seam_wishes(const DrawnConfiguration& of, const PlanView& view) {
+  std::vector<LabelWish> wishes;
+  const Unit own = (*of.plan)->unit;
+  const LengthStyle style{.rounding = Rounding::up, .feet = false};
+  const auto figure = [&](Length length) {
+    return own == Unit::inch ? imperial(length, style) : metric(length, Rounding::up);
+  };
+  for (const BedAnswer& answer : of.answer->beds) {
+    for (const Gap& gap : answer.mattress.gaps)
+      if (!gap.at_corner)
+        wishes.push_back(
+            mark_wish(of, view, gap.where, (gap.at_wall ? "gap to wall " : "gap ") + figure(gap.width)));
+    for (const Ridge& ridge : answer.mattress.ridges)
+      wishes.push_back(mark_wish(of, view, ridge.where, "ridge " + figure(ridge.step)));
+  }
+  return wishes;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,93 @@
+#include <stdexcept>
+#include <string>
+
+#include <berthwright/view/sheets.h>
+
+#include "view/lettering.h"
+#include "view/paper.h"
+
+namespace berthwright {
+namespace {
+
+constexpr PaperLength half_of_heaviest = paper_mm(35, 100);
+
+struct Lettered {
+  PaperBox box;
+  const Text* text;
+};
+
+void look(const Sheet& sheet, std::vector<Lettered>& lettered, std::vector<PaperLine>& heavy) {
+  for (const Group& group : sheet.groups)
+    for (const Mark& mark : group.marks) {
+      if (const Text* text = std::get_if<Text>(&mark)) lettered.push_back({box_of(*text), text});
+      const Path* path = std::get_if<Path>(&mark);
+      if (path == nullptr || !is_heavy(path->ink)) continue;
+      for (const PaperLine& line : lines(*path)) heavy.push_back(line);
+    }
+}
+
+std::string quoted(const Text& text) { return "'" + text.words + "'"; }
+
+}  // namespace
+
+bool is_heavy(Ink ink) {
+  switch (ink) {
+    case Ink::frame:
+    case Ink::wall:
+    case Ink::bed_outline:
+    case Ink::heat_line:
+    case Ink::direction:
+      return true;
+    case Ink::rule:
+    case Ink::floor:
+    case Ink::opening:
+    case Ink::fixture:
+    case Ink::overhead:
+    case Ink::cushion:
+    case Ink::board:
+    case Ink::table:
+    case Ink::appliance:
+    case Ink::grain:
+    case Ink::sleeping_rectangle:
+    case Ink::gap:
+    case Ink::ridge:
+    case Ink::alert:
+    case Ink::dimension:
+    case Ink::tick:
+    case Ink::leader:
+    case Ink::leader_dot:
+    case Ink::balloon:
+    case Ink::scale_bar_light:
+    case Ink::scale_bar_dark:
+    case Ink::title:
+    case Ink::label:
+    case Ink::note:
+    case Ink::caution:
+      return false;
+  }
+  throw std::logic_error("Ink out of range");
+}
+
+std::vector<std::string> lettering_faults(const Sheet& sheet) {
+  std::vector<Lettered> lettered;
+  std::vector<PaperLine> heavy;
+  look(sheet, lettered, heavy);
+  const PaperBox page{{}, {sheet.width, sheet.height}};
+  std::vector<std::string> faults;
+  for (std::size_t i = 0; i < lettered.size(); ++i) {
+    const auto& [box, text] = lettered[i];
+    if (!holds(page, box)) faults.push_back(quoted(*text) + " leaves the page");
+    if (text->height < lettering::least) faults.push_back(quoted(*text) + " is set too small");
+    for (const PaperLine& line : heavy)
+      if (crosses(line, grown(box, half_of_heaviest))) {
+        faults.push_back(quoted(*text) + " lies over a heavy line");
+        break;
+      }
+    for (std::size_t j = 0; j < i; ++j)
+      if (overlaps(box, lettered[j].box))
+        faults.push_back(quoted(*text) + " meets " + quoted(*lettered[j].text));
+  }
+  return faults;
+}
+
+}  // namespace berthwright

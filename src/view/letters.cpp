@@ -1,0 +1,136 @@
+#include "view/letters.h"
+
+#include <algorithm>
+#include <optional>
+
+#include <berthwright/view/sheets.h>
+
+#include "exact/code_points.h"
+#include "view/letter_widths.h"
+
+namespace berthwright {
+namespace {
+
+// Above any name a plan may hold; a guard, not a limit people meet.
+constexpr std::size_t longest_text = 100'000;
+
+std::optional<int> known_units(char32_t letter) {
+  const auto* const found = std::ranges::lower_bound(letter_widths, letter, {}, &LetterWidth::letter);
+  if (found == letter_widths.end() || found->letter != letter) return std::nullopt;
+  return found->units;
+}
+
+// Scripts that the font lacks are set in another one, at about an em a letter; pictures beyond the basic
+// plane are wider (emoji fonts: 1.25 em, from memory).
+int reserved_units(char32_t letter) {
+  if (const auto known = known_units(letter)) return *known;
+  return letter > 0xFFFF ? letter_units * 13 / 10 : letter_units;
+}
+
+std::int64_t units(std::u32string_view letters) {
+  std::int64_t sum = 0;
+  for (const char32_t letter : letters) sum += reserved_units(letter);
+  return sum;
+}
+
+PaperLength set_width(std::int64_t sum, PaperLength height) {
+  return PaperLength::micrometres((sum * height.micrometres() + letter_units - 1) / letter_units);
+}
+
+std::u32string letters_of(std::string_view words) { return code_points(printable(words, longest_text)).text; }
+
+std::string utf8(std::u32string_view letters) {
+  std::string out;
+  for (const char32_t c : letters) {
+    const auto tail = [&](int shift) { out += static_cast<char>(0x80 | (c >> shift & 0x3FU)); };
+    if (c < 0x80) {
+      out += static_cast<char>(c);
+    } else if (c < 0x800) {
+      out += static_cast<char>(0xC0 | c >> 6);
+      tail(0);
+    } else if (c < 0x10000) {
+      out += static_cast<char>(0xE0 | c >> 12);
+      tail(6);
+      tail(0);
+    } else {
+      out += static_cast<char>(0xF0 | c >> 18);
+      tail(12);
+      tail(6);
+      tail(0);
+    }
+  }
+  return out;
+}
+
+// How many of the first letters fit; at least one.
+std::size_t fitting(std::u32string_view letters, PaperLength height, PaperLength width) {
+  std::size_t count = 0;
+  std::int64_t sum = 0;
+  while (count < letters.size()) {
+    sum += reserved_units(letters[count]);
+    if (set_width(sum, height) > width) break;
+    ++count;
+  }
+  return std::max<std::size_t>(count, 1);
+}
+
+}  // namespace
+
+PaperLength text_width(std::string_view words, PaperLength height) {
+  return set_width(units(letters_of(words)), height);
+}
+
+std::vector<std::string> wrapped(std::string_view words, PaperLength height, PaperLength width) {
+  const std::u32string all = letters_of(words);
+  std::u32string_view rest = all;
+  std::vector<std::string> lines;
+  while (!rest.empty()) {
+    std::size_t count = fitting(rest, height, width);
+    if (count < rest.size() && rest[count] != U' ') {
+      const std::size_t space = rest.substr(0, count).rfind(U' ');
+      if (space != std::u32string_view::npos && space > 0) count = space;
+    }
+    lines.push_back(utf8(rest.substr(0, count)));
+    rest.remove_prefix(count);
+    while (!rest.empty() && rest.front() == U' ') rest.remove_prefix(1);
+  }
+  if (lines.empty()) lines.emplace_back();
+  return lines;
+}
+
+std::string shortened(std::string_view words, PaperLength height, PaperLength width) {
+  const std::u32string all = letters_of(words);
+  if (set_width(units(all), height) <= width) return utf8(all);
+  const PaperLength dots = set_width(units(U"…"), height);
+  std::u32string_view kept = all;
+  if (width <= dots) return "…";
+  std::size_t count = fitting(kept, height, width - dots);
+  while (count > 1 && kept[count - 1] == U' ') --count;
+  return utf8(kept.substr(0, count)) + "…";
+}
+
+std::string unbroken_measures(std::string_view words) {
+  std::string out;
+  const auto at = [&](std::size_t i) { return i < words.size() ? words[i] : ' '; };
+  const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const char before = i == 0 ? ' ' : words[i - 1];
+    const std::string_view next = words.substr(i + 1 <= words.size() ? i + 1 : i);
+    const bool fraction =
+        digit(before) && digit(at(i + 1)) && next.substr(0, 4).find('/') != std::string_view::npos;
+    const bool unit =
+        digit(before) && (next.starts_with("mm") || next.starts_with("sq") || next.starts_with("m²"));
+    const bool feet = before == '\'' && digit(at(i + 1));
+    if (words[i] == ' ' && (fraction || unit || feet))
+      out += "\u00A0";
+    else
+      out += words[i];
+  }
+  return out;
+}
+
+bool has_unknown_letters(std::string_view words) {
+  return std::ranges::any_of(letters_of(words), [](char32_t c) { return !known_units(c); });
+}
+
+}  // namespace berthwright

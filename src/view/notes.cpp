@@ -1,0 +1,171 @@
+#include "view/notes.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "view/lettering.h"
+#include "view/letters.h"
+
+namespace berthwright {
+namespace {
+
+constexpr PaperLength swatch_width = paper_mm(8);
+constexpr PaperLength swatch_height = paper_mm(28, 10);
+constexpr PaperLength triangle_width = paper_mm(4);
+constexpr PaperLength between = paper_mm(9, 10);  // paragraphs
+constexpr PaperLength above_heading = paper_mm(2);
+
+PaperLength line_pitch() { return lettering::note * lettering::leading / 100; }
+
+bool is_heading(const Note& note) {
+  return note.kind == Note::Kind::heading || note.kind == Note::Kind::alert;
+}
+
+PaperLength indent(const Note& note) {
+  if (note.kind == Note::Kind::alert) return triangle_width + paper_mm(15, 10);
+  if (note.swatch) return swatch_width + paper_mm(2);
+  if (note.number > 0) return lettering::ring + paper_mm(12, 10);
+  return {};
+}
+
+PaperLength size_of(const Note& note) { return is_heading(note) ? lettering::heading : lettering::note; }
+
+std::vector<std::string> lines_of(const Note& note, PaperLength width) {
+  return wrapped(unbroken_measures(note.words), size_of(note), width - indent(note));
+}
+
+PaperLength height_of(const Note& note, PaperLength width) {
+  const auto count = static_cast<std::int64_t>(lines_of(note, width).size());
+  PaperLength height = line_pitch() * count + between;
+  if (note.number > 0) height = std::max(height, lettering::ring + between);
+  return is_heading(note) ? height + above_heading : height;
+}
+
+Ink ink_of(const Note& note) {
+  switch (note.kind) {
+    case Note::Kind::heading:
+    case Note::Kind::alert:
+      return Ink::label;
+    case Note::Kind::text:
+      return Ink::note;
+    case Note::Kind::caution:
+      return Ink::caution;
+  }
+  throw std::logic_error("Note::Kind out of range");
+}
+
+void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
+  const PaperBox box{corner, {corner.x + swatch_width, corner.y + swatch_height}};
+  const PaperPoint left{corner.x, box.centre().y};
+  const PaperPoint right{box.high.x, box.centre().y};
+  switch (ink) {
+    case Ink::bed_outline:
+    case Ink::sleeping_rectangle:
+    case Ink::heat_line:
+    case Ink::wall:
+      marks.emplace_back(straight(ink, left, right));
+      return;
+    case Ink::ridge:
+      marks.emplace_back(circle(ink, box.centre(), paper_mm(8, 10)));
+      return;
+    case Ink::board:
+    case Ink::table:
+      marks.emplace_back(closed_path(ink, box));
+      for (PaperLength y = corner.y + paper_mm(9, 10); y < box.high.y;
+           y = y + paper_mm(ink == Ink::table ? 9 : 10, 10))
+        marks.emplace_back(straight(Ink::grain, {corner.x, y}, {box.high.x, y}));
+      return;
+    default:
+      marks.emplace_back(closed_path(ink, box));
+  }
+}
+
+// Sets `lines` from `first`; returns where the next paragraph begins.
+PaperLength set_one(std::vector<Mark>& marks, const Note& note, const std::vector<std::string>& lines,
+                    PaperPoint at) {
+  const PaperLength top = is_heading(note) ? at.y + above_heading : at.y;
+  const PaperLength h = size_of(note);
+  if (note.kind == Note::Kind::alert) {
+    const PaperLength foot = top + lettering::heading * ascent_thousandths / 1000 + paper_mm(3, 10);
+    marks.emplace_back(closed_path(Ink::alert, PaperRing{{at.x + triangle_width / 2, foot - paper_mm(33, 10)},
+                                                         {at.x + triangle_width, foot},
+                                                         {at.x, foot}}));
+  }
+  if (note.swatch) add_swatch(marks, *note.swatch, {at.x, top});
+  PaperLength baseline = top + h * ascent_thousandths / 1000;
+  if (note.number > 0) {
+    const PaperPoint middle{at.x + lettering::ring / 2, top + lettering::ring / 2};
+    marks.emplace_back(circle(Ink::balloon, middle, lettering::ring / 2));
+    marks.emplace_back(Text{Ink::label,
+                            {middle.x, middle.y + lettering::note * 36 / 100},
+                            lettering::note,
+                            Anchor::middle,
+                            false,
+                            std::to_string(note.number)});
+    if (lines.size() == 1) baseline = middle.y + lettering::note * 36 / 100;
+  }
+  for (const std::string& line : lines) {
+    if (!line.empty())
+      marks.emplace_back(Text{ink_of(note), {at.x + indent(note), baseline}, h, Anchor::start, false, line});
+    baseline = baseline + line_pitch();
+  }
+  return top +
+         std::max(line_pitch() * static_cast<std::int64_t>(lines.size()),
+                  note.number > 0 ? lettering::ring : PaperLength{}) +
+         between;
+}
+
+// Long paragraphs in parts, so that each part fits into any column worth the name.
+std::vector<Note> broken(const std::vector<Note>& notes, PaperLength width) {
+  constexpr std::size_t most_lines = 8;
+  std::vector<Note> out;
+  for (const Note& note : notes) {
+    const std::vector<std::string> lines = lines_of(note, width);
+    for (std::size_t from = 0; from < lines.size(); from += most_lines) {
+      Note part = note;
+      part.words.clear();
+      for (std::size_t i = from; i < std::min(lines.size(), from + most_lines); ++i)
+        part.words += (i == from ? "" : " ") + lines[i];
+      if (from > 0) part.number = 0;
+      out.push_back(std::move(part));
+    }
+  }
+  return out;
+}
+
+SetNotes filled(const std::vector<Note>& parts, const std::vector<PaperBox>& columns) {
+  SetNotes set;
+  const PaperLength width = columns.front().width();
+  std::size_t column = 0;
+  PaperLength y = columns.front().low.y;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    PaperLength needed = height_of(parts[i], width);
+    if (is_heading(parts[i]) && i + 1 < parts.size()) needed = needed + height_of(parts[i + 1], width);
+    while (column < columns.size() && y + needed > columns[column].high.y + between)
+      if (++column < columns.size()) y = columns[column].low.y;
+    if (column == columns.size()) {
+      set.rest.assign(parts.begin() + static_cast<std::ptrdiff_t>(i), parts.end());
+      return set;
+    }
+    y = set_one(set.marks, parts[i], lines_of(parts[i], width), {columns[column].low.x, y});
+  }
+  return set;
+}
+
+}  // namespace
+
+SetNotes set_notes(const std::vector<Note>& notes, const std::vector<PaperBox>& columns) {
+  if (columns.empty()) return {{}, notes};
+  const std::vector<Note> parts = broken(notes, columns.front().width());
+  if (columns.size() == 1) return filled(parts, columns);
+  // Columns of even height: the lowest foot that holds everything.
+  std::vector<PaperBox> shorter = columns;
+  for (PaperLength height = paper_mm(15); height < columns.front().height(); height = height + paper_mm(3)) {
+    for (PaperBox& column : shorter) column.high.y = column.low.y + height;
+    SetNotes set = filled(parts, shorter);
+    if (set.rest.empty()) return set;
+  }
+  return filled(parts, columns);
+}
+
+}  // namespace berthwright

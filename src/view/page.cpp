@@ -1,0 +1,215 @@
+#include "view/page.h"
+
+#include <algorithm>
+#include <array>
+#include <stdexcept>
+
+#include "view/lettering.h"
+#include "view/title_block.h"
+#include "view/walls.h"
+
+namespace berthwright {
+namespace {
+
+constexpr PaperLength margin = paper_mm(130, 10);       // to the middle of the frame's line
+constexpr PaperLength foot_height = paper_mm(105, 10);  // the strip with scale bar and arrow
+constexpr PaperLength air = paper_mm(3);
+constexpr PaperLength least_column = paper_mm(52);
+constexpr PaperLength best_column = paper_mm(80);
+constexpr PaperLength least_notes_below = paper_mm(24);
+
+struct Size {
+  PaperLength width;
+  PaperLength height;
+};
+
+Size paper_of(const Plan& plan, bool landscape) {
+  Size size{paper_mm(2159, 10), paper_mm(2794, 10)};
+  switch (plan->paper) {
+    case Paper::letter:
+      break;
+    case Paper::a4:
+      size = {paper_mm(210), paper_mm(297)};
+      break;
+  }
+  return landscape ? Size{size.height, size.width} : size;
+}
+
+Page bare_page(const Plan& plan, bool landscape) {
+  const Size size = paper_of(plan, landscape);
+  Page page{size.width, size.height, {{margin, margin}, {size.width - margin, size.height - margin}},
+            {},         {},          {}};
+  return page;
+}
+
+// `count` columns side by side in `box`.
+std::vector<PaperBox> columns_in(const PaperBox& box, std::int64_t count) {
+  const PaperLength gutter = paper_mm(5);
+  const PaperLength width = (box.width() - gutter * (count - 1)) / count;
+  std::vector<PaperBox> columns;
+  for (std::int64_t i = 0; i < count; ++i) {
+    const PaperLength x = box.low.x + (width + gutter) * i;
+    columns.push_back({{x, box.low.y}, {x + width, box.high.y}});
+  }
+  return columns;
+}
+
+std::int64_t columns_that_fit(PaperLength width) {
+  return std::max<std::int64_t>(1, width.micrometres() / least_column.micrometres());
+}
+
+// The drawing's own needs.
+Size needs_of(const DrawnConfiguration& of, const Surroundings& around, std::int64_t ratio) {
+  const Rect& room = (*of.plan)->interior.outline.polygon().bounds();
+  const auto depth = [&](Wall wall) { return around.lanes.at(wall).depth; };
+  return {on_paper(room.width(), ratio) + depth(Wall::front) + depth(Wall::rear),
+          on_paper(room.height(), ratio) + depth(Wall::left) + depth(Wall::right)};
+}
+
+enum class NotesAt { right, below };
+
+std::optional<Page> page_for(const Plan& plan, bool landscape, NotesAt notes, const Size& needs) {
+  Page page = bare_page(plan, landscape);
+  const PaperBox& frame = page.frame;
+  const PaperLength bottom = frame.high.y - title_block_height(plan, frame.width());
+  const PaperBox open{{frame.low.x + air, frame.low.y + air}, {frame.high.x - air, bottom}};
+  const PaperLength foot_top = open.high.y - foot_height;
+  PaperBox notes_box;
+  switch (notes) {
+    case NotesAt::right: {
+      if (needs.height > foot_top - open.low.y) return std::nullopt;
+      const PaperLength rest = open.width() - needs.width - air * 2;
+      if (rest < least_column) return std::nullopt;
+      const PaperLength column = std::min(rest, best_column);
+      notes_box = {{open.high.x - column, open.low.y}, {open.high.x, open.high.y - air}};
+      page.drawing = {open.low, {notes_box.low.x - air * 2, foot_top}};
+      page.foot = {open.low.x, foot_top};
+      page.columns = columns_in(notes_box, 1);
+      return page;
+    }
+    case NotesAt::below: {
+      if (needs.width > open.width()) return std::nullopt;
+      const PaperLength drawing_bottom = open.low.y + needs.height + air;
+      const PaperLength rest = open.high.y - air - (drawing_bottom + foot_height);
+      if (rest < least_notes_below) return std::nullopt;
+      page.drawing = {open.low, {open.high.x, drawing_bottom}};
+      page.foot = {open.low.x, drawing_bottom};
+      notes_box = {{open.low.x, drawing_bottom + foot_height + air / 2}, {open.high.x, open.high.y - air}};
+      page.columns = columns_in(notes_box, columns_that_fit(notes_box.width()));
+      return page;
+    }
+  }
+  throw std::logic_error("NotesAt out of range");
+}
+
+// The room in the middle of the drawing's box, its chains around it.
+PlanView centred(const DrawnConfiguration& of, const Layout& layout, const Size& needs) {
+  const Rect& room = (*of.plan)->interior.outline.polygon().bounds();
+  const PaperBox& box = layout.page.drawing;
+  const std::int64_t ratio = layout.scale.ratio;
+  const PaperLength left =
+      box.low.x + (box.width() - needs.width) / 2 + layout.around.lanes.at(Wall::front).depth;
+  const PaperLength top =
+      box.low.y + (box.height() - needs.height) / 2 + layout.around.lanes.at(Wall::right).depth;
+  return {ratio, {left - on_paper(room.low.x, ratio), top + on_paper(room.high.y, ratio)}};
+}
+
+// Four divisions, and one more left of zero that is divided into parts.
+struct Bar {
+  Length division;
+  int parts;
+};
+constexpr int divisions = 4;
+constexpr std::array inch_bars{Bar{10_ft, 5}, Bar{5_ft, 5}, Bar{2_ft, 4}, Bar{1_ft, 4},
+                               Bar{6_in, 6},  Bar{3_in, 3}, Bar{1_in, 4}};
+constexpr std::array metric_bars{Bar{5000_mm, 5}, Bar{2000_mm, 4}, Bar{1000_mm, 5}, Bar{500_mm, 5},
+                                 Bar{200_mm, 4},  Bar{100_mm, 5},  Bar{50_mm, 5},   Bar{20_mm, 4}};
+
+// The longest bar that leaves the strip some room.
+Bar bar_for(Unit unit, std::int64_t ratio) {
+  const auto bars = unit == Unit::inch ? std::span<const Bar>(inch_bars) : std::span<const Bar>(metric_bars);
+  for (const Bar& bar : bars)
+    if (on_paper(bar.division, ratio) * (divisions + 1) <= paper_mm(115)) return bar;
+  return bars.back();
+}
+
+std::string bar_figure(Length length, Unit unit) {
+  return unit == Unit::inch ? imperial(length) : metric(length);
+}
+
+Group scale_bar(const Plan& plan, const Layout& layout, PaperPoint low) {
+  const std::int64_t ratio = layout.scale.ratio;
+  const Bar bar = bar_for(plan->unit, ratio);
+  const PaperLength one = on_paper(bar.division, ratio);
+  const PaperLength thick = paper_mm(2);
+  Group group{"Scale bar", {}, bar.division.ticks() * (divisions + 1) / (ticks_per_mm / 1000)};
+  const PaperLength zero = low.x + one;
+  const auto box = [&](PaperLength from, PaperLength to, bool dark) {
+    group.marks.emplace_back(closed_path(dark ? Ink::scale_bar_dark : Ink::scale_bar_light,
+                                         PaperBox{{from, low.y}, {to, low.y + thick}}));
+  };
+  for (int i = 0; i < bar.parts; ++i)
+    box(low.x + one * i / bar.parts, low.x + one * (i + 1) / bar.parts, i % 2 == 0);
+  for (int i = 0; i < divisions; ++i)
+    box(zero + on_paper(bar.division * i, ratio), zero + on_paper(bar.division * (i + 1), ratio), i % 2 == 1);
+  const auto figure = [&](PaperLength x, const std::string& words) {
+    group.marks.emplace_back(Text{
+        Ink::note, {x, low.y + thick + paper_mm(27, 10)}, lettering::note, Anchor::middle, false, words});
+  };
+  figure(low.x, bar_figure(bar.division, plan->unit));
+  figure(zero, "0");
+  for (int i = 1; i <= divisions; ++i)
+    if (i % 2 == 0)
+      figure(zero + on_paper(bar.division * i, ratio), bar_figure(bar.division * i, plan->unit));
+  return group;
+}
+
+}  // namespace
+
+std::vector<Layout> layouts_of(const DrawnConfiguration& of) {
+  const Plan& plan = *of.plan;
+  std::vector<Layout> layouts;
+  for (const Scale& scale : scales(plan->unit)) {
+    const Surroundings around = surroundings_of(of, scale.ratio);
+    const Size needs = needs_of(of, around, scale.ratio);
+    std::vector<Layout> same;
+    for (const bool landscape : {true, false})
+      for (const NotesAt notes : {NotesAt::right, NotesAt::below}) {
+        const std::optional<Page> page = page_for(plan, landscape, notes, needs);
+        if (!page) continue;
+        Layout layout{*page, scale, around, {}};
+        layout.view = centred(of, layout, needs);
+        same.push_back(std::move(layout));
+      }
+    layouts.insert(layouts.end(), same.begin(), same.end());
+  }
+  if (layouts.empty()) throw std::logic_error("no scale is small enough for the plan");
+  return layouts;
+}
+
+Page notes_page(const Plan& plan) {
+  Page page = bare_page(plan, false);
+  const PaperLength bottom = page.frame.high.y - title_block_height(plan, page.frame.width());
+  const PaperBox box{{page.frame.low.x + air, page.frame.low.y + air},
+                     {page.frame.high.x - air, bottom - air}};
+  page.columns = columns_in(box, columns_that_fit(box.width()));
+  return page;
+}
+
+std::vector<Group> foot_groups(const Plan& plan, const Layout& layout) {
+  const PaperPoint at = layout.page.foot;
+  const PaperLength y = at.y + paper_mm(35, 10);
+  Group travel{"Direction of travel", {}, 0};
+  const PaperLength left = at.x + paper_mm(1);
+  travel.marks.emplace_back(straight(Ink::direction, {left + paper_mm(3), y}, {left + paper_mm(16), y}));
+  travel.marks.emplace_back(
+      closed_path(Ink::leader_dot, PaperRing{{left, y},
+                                             {left + paper_mm(45, 10), y - paper_mm(13, 10)},
+                                             {left + paper_mm(45, 10), y + paper_mm(13, 10)}}));
+  travel.marks.emplace_back(Text{
+      Ink::note, {left, y + paper_mm(47, 10)}, lettering::note, Anchor::start, false, "direction of travel"});
+  const PaperPoint bar{at.x + paper_mm(42), at.y + paper_mm(25, 10)};
+  return {travel, scale_bar(plan, layout, bar)};
+}
+
+}  // namespace berthwright

@@ -1,0 +1,191 @@
+#include "view/paper.h"
+
+#include <algorithm>
+
+#include <berthwright/view/sheets.h>
+
+#include "view/letters.h"
+
+namespace berthwright {
+namespace {
+
+std::int64_t turn(PaperPoint a, PaperPoint b, PaperPoint c) {
+  return (b.x - a.x).micrometres() * (c.y - a.y).micrometres() -
+         (b.y - a.y).micrometres() * (c.x - a.x).micrometres();
+}
+
+int sign(std::int64_t n) { return n > 0 ? 1 : n < 0 ? -1 : 0; }
+
+bool between(PaperPoint a, PaperPoint b, PaperPoint p) {
+  return std::min(a.x, b.x) <= p.x && p.x <= std::max(a.x, b.x) && std::min(a.y, b.y) <= p.y &&
+         p.y <= std::max(a.y, b.y);
+}
+
+// Whole part of the square root, by Newton's steps.
+std::int64_t root(std::int64_t n) {
+  if (n <= 0) return 0;
+  std::int64_t x = n;
+  for (std::int64_t next = x / 2 + 1; next < x; next = (x + n / x) / 2) x = next;
+  return x;
+}
+
+// Arcs of at most half a turn, halved `times` times.
+void add_chords(std::vector<PaperLine>& out, PaperPoint from, const Stretch& stretch, int times) {
+  const std::int64_t x = (stretch.to.x - from.x).micrometres();
+  const std::int64_t y = (stretch.to.y - from.y).micrometres();
+  const std::int64_t r = stretch.radius.micrometres();
+  const std::int64_t chord = root(x * x + y * y);
+  if (times == 0 || r == 0 || chord == 0) {
+    out.push_back({from, stretch.to});
+    return;
+  }
+  const std::int64_t rise = (r - root(r * r - chord * chord / 4)) * (stretch.clockwise ? 1 : -1);
+  const PaperPoint top{PaperLength::micrometres(from.x.micrometres() + x / 2 + y * rise / chord),
+                       PaperLength::micrometres(from.y.micrometres() + y / 2 - x * rise / chord)};
+  add_chords(out, from, {top, stretch.radius, stretch.clockwise}, times - 1);
+  add_chords(out, top, stretch, times - 1);
+}
+
+}  // namespace
+
+bool overlaps(const PaperBox& a, const PaperBox& b) {
+  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
+}
+
+bool holds(const PaperBox& outer, const PaperBox& inner) {
+  return outer.low.x <= inner.low.x && inner.high.x <= outer.high.x && outer.low.y <= inner.low.y &&
+         inner.high.y <= outer.high.y;
+}
+
+PaperBox grown(const PaperBox& box, PaperLength by) {
+  return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}};
+}
+
+PaperBox hull(const PaperBox& a, const PaperBox& b) {
+  return {{std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y)},
+          {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y)}};
+}
+
+PaperBox bounds(const PaperRing& ring) {
+  PaperBox box{ring.front(), ring.front()};
+  for (const PaperPoint p : ring) box = hull(box, {p, p});
+  return box;
+}
+
+bool crosses(const PaperLine& line, const PaperBox& box) {
+  const PaperBox reach = hull({line.from, line.from}, {line.to, line.to});
+  if (reach.high.x <= box.low.x || box.high.x <= reach.low.x || reach.high.y <= box.low.y ||
+      box.high.y <= reach.low.y)
+    return false;
+  const PaperPoint corners[] = {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
+  int left = 0;
+  int right = 0;
+  for (const PaperPoint corner : corners) {
+    const int side = sign(turn(line.from, line.to, corner));
+    left += side > 0;
+    right += side < 0;
+  }
+  return line.from == line.to || (left > 0 && right > 0);
+}
+
+bool crosses(const PaperLine& a, const PaperLine& b) {
+  const int b_from = sign(turn(a.from, a.to, b.from));
+  const int b_to = sign(turn(a.from, a.to, b.to));
+  const int a_from = sign(turn(b.from, b.to, a.from));
+  const int a_to = sign(turn(b.from, b.to, a.to));
+  if (b_from != b_to && a_from != a_to) return true;
+  return (b_from == 0 && between(a.from, a.to, b.from)) || (b_to == 0 && between(a.from, a.to, b.to)) ||
+         (a_from == 0 && between(b.from, b.to, a.from)) || (a_to == 0 && between(b.from, b.to, a.to));
+}
+
+bool inside(const std::vector<PaperRing>& rings, PaperPoint point) {
+  bool odd = false;
+  for (const PaperRing& ring : rings)
+    for (const auto& [a, b] : lines(ring)) {
+      if ((a.y > point.y) == (b.y > point.y)) continue;
+      const std::int64_t side = turn(a, b, point);
+      if (b.y > a.y ? side > 0 : side < 0) odd = !odd;
+    }
+  return odd;
+}
+
+bool holds(const std::vector<PaperRing>& rings, const PaperBox& box) {
+  if (!inside(rings, box.centre())) return false;
+  for (const PaperRing& ring : rings)
+    for (const PaperLine& line : lines(ring))
+      if (crosses(line, box)) return false;
+  return true;
+}
+
+bool overlaps(const std::vector<PaperRing>& rings, const PaperBox& box) {
+  for (const PaperRing& ring : rings)
+    for (const PaperLine& line : lines(ring))
+      if (crosses(line, box)) return true;
+  return inside(rings, box.centre());
+}
+
+std::vector<PaperLine> lines(const PaperRing& ring) {
+  std::vector<PaperLine> out;
+  out.reserve(ring.size());
+  for (std::size_t i = 0; i < ring.size(); ++i) out.push_back({ring[i], ring[(i + 1) % ring.size()]});
+  return out;
+}
+
+std::vector<PaperLine> lines(const Path& path) {
+  std::vector<PaperLine> out;
+  PaperPoint at = path.from;
+  for (const Stretch& stretch : path.stretches) {
+    add_chords(out, at, stretch, 2);
+    at = stretch.to;
+  }
+  if (path.closed && at != path.from) out.push_back({at, path.from});
+  return out;
+}
+
+PaperPoint toward(PaperPoint from, PaperPoint to, PaperLength way) {
+  const std::int64_t x = (to.x - from.x).micrometres();
+  const std::int64_t y = (to.y - from.y).micrometres();
+  const std::int64_t far = root(x * x + y * y);
+  if (far == 0) return from;
+  return {from.x + PaperLength::micrometres(x * way.micrometres() / far),
+          from.y + PaperLength::micrometres(y * way.micrometres() / far)};
+}
+
+Path straight(Ink ink, PaperPoint from, PaperPoint to) { return {ink, from, {{to, {}, false}}, false}; }
+
+Path closed_path(Ink ink, const PaperRing& ring) {
+  Path path{ink, ring.front(), {}, true};
+  for (std::size_t i = 1; i < ring.size(); ++i) path.stretches.push_back({ring[i], {}, false});
+  return path;
+}
+
+Path closed_path(Ink ink, const PaperBox& box) {
+  return closed_path(ink, PaperRing{box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}});
+}
+
+Path circle(Ink ink, PaperPoint centre, PaperLength radius) {
+  const PaperPoint west{centre.x - radius, centre.y};
+  return {ink, west, {{{centre.x + radius, centre.y}, radius, true}, {west, radius, true}}, true};
+}
+
+PaperBox box_of(const Text& text) {
+  const PaperLength width = text_width(text.words, text.height);
+  PaperLength before;
+  switch (text.anchor) {
+    case Anchor::start:
+      break;
+    case Anchor::middle:
+      before = width / 2 + PaperLength::micrometres(1);
+      break;
+    case Anchor::end:
+      before = width;
+      break;
+  }
+  const PaperLength up = text.height * ascent_thousandths / 1000;
+  const PaperLength down = text.height * descent_thousandths / 1000;
+  if (text.reads_upward)
+    return {{text.at.x - up, text.at.y + before - width}, {text.at.x + down, text.at.y + before}};
+  return {{text.at.x - before, text.at.y - up}, {text.at.x - before + width, text.at.y + down}};
+}
+
+}  // namespace berthwright

@@ -1,0 +1,65 @@
+#pragma once
+
+#include <vector>
+
+#include <berthwright/view/scene.h>
+
+namespace berthwright {
+
+constexpr PaperLength paper_mm(std::int64_t count, std::int64_t parts = 1) {
+  return PaperLength::micrometres(count * 1000 / parts);
+}
+
+/// An axis-parallel box on paper, y downward; `low` is its top left corner.
+struct PaperBox {
+  PaperPoint low;
+  PaperPoint high;
+  constexpr PaperLength width() const { return high.x - low.x; }
+  constexpr PaperLength height() const { return high.y - low.y; }
+  constexpr PaperPoint centre() const { return {(low.x + high.x) / 2, (low.y + high.y) / 2}; }
+  friend constexpr bool operator==(const PaperBox&, const PaperBox&) = default;
+};
+
+struct PaperLine {
+  PaperPoint from;
+  PaperPoint to;
+};
+
+/// A closed chain of corners on paper.
+using PaperRing = std::vector<PaperPoint>;
+
+/// Share more than a border.
+bool overlaps(const PaperBox& a, const PaperBox& b);
+bool holds(const PaperBox& outer, const PaperBox& inner);
+PaperBox grown(const PaperBox& box, PaperLength by);
+PaperBox hull(const PaperBox& a, const PaperBox& b);
+PaperBox bounds(const PaperRing& ring);
+
+/// Some point of the line lies inside the box; touching its border is none.
+bool crosses(const PaperLine& line, const PaperBox& box);
+/// The two lines have a point in common.
+bool crosses(const PaperLine& a, const PaperLine& b);
+
+/// Even-odd, so that holes count; a point on the border may fall on either side.
+bool inside(const std::vector<PaperRing>& rings, PaperPoint point);
+/// The whole box lies inside and no border runs through it.
+bool holds(const std::vector<PaperRing>& rings, const PaperBox& box);
+/// Some of the box lies inside.
+bool overlaps(const std::vector<PaperRing>& rings, const PaperBox& box);
+
+std::vector<PaperLine> lines(const PaperRing& ring);
+/// The stretches of a path, each arc as four chords: good enough to keep lettering off it.
+std::vector<PaperLine> lines(const Path& path);
+
+/// The point `way` from `from` on the way to `to`, and beyond; `from` itself when the two are one.
+PaperPoint toward(PaperPoint from, PaperPoint to, PaperLength way);
+
+Path straight(Ink ink, PaperPoint from, PaperPoint to);
+Path closed_path(Ink ink, const PaperRing& ring);
+Path closed_path(Ink ink, const PaperBox& box);
+Path circle(Ink ink, PaperPoint centre, PaperLength radius);
+
+/// Where lettering stands.
+PaperBox box_of(const Text& text);
+
+}  // namespace berthwright

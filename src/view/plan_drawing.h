@@ -1,0 +1,35 @@
+#pragma once
+
+#include <map>
+
+#include <berthwright/solve/answer.h>
+
+#include "view/chains.h"
+#include "view/notes.h"
+
+namespace berthwright {
+
+/// What the drawing of one configuration is made from.
+struct DrawnConfiguration {
+  const Plan* plan = nullptr;
+  const ConfigurationAnswer* answer = nullptr;
+  std::span<const Finding> findings;  ///< of the whole plan
+};
+
+/// The chains of all four walls, set at one scale, and the room they take around the trailer.
+struct Surroundings {
+  std::map<Wall, std::vector<ChainSetting>> chains;
+  std::map<Wall, Lanes> lanes;
+  std::vector<Note> in_words;  ///< chains too crowded to be drawn
+};
+Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio);
+
+/// One configuration drawn within `area`: its marks, and what the notes beside it must say.
+struct PlanDrawing {
+  std::vector<Group> groups;
+  std::vector<Note> notes;
+};
+PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, const Surroundings& around,
+                         const PaperBox& area);
+
+}  // namespace berthwright

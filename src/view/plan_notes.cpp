@@ -1,0 +1,196 @@
+#include "view/plan_notes.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <stdexcept>
+
+#include <berthwright/view/words.h>
+
+#include "view/label_wishes.h"
+
+namespace berthwright {
+namespace {
+
+void add_heading(std::vector<Note>& notes, const std::string& words) {
+  notes.push_back({Note::Kind::heading, words, 0, std::nullopt});
+}
+void add_text(std::vector<Note>& notes, const std::string& words) {
+  notes.push_back({Note::Kind::text, words, 0, std::nullopt});
+}
+
+std::string listed(const std::vector<std::string>& names) {
+  std::string out;
+  for (const std::string& name : names) out += (out.empty() ? "" : "; ") + name;
+  return out;
+}
+
+std::string sides_in_both(Length length, Length width, Unit own) {
+  const Unit other = own == Unit::inch ? Unit::millimetre : Unit::inch;
+  return sides_text(length, width, own, Rounding::down) + " (" +
+         sides_text(length, width, other, Rounding::down) + ")";
+}
+
+std::string opening_words(Opening::Kind kind) {
+  switch (kind) {
+    case Opening::Kind::door:
+      return "door";
+    case Opening::Kind::window:
+      return "window";
+    case Opening::Kind::hatch:
+      return "hatch";
+  }
+  throw std::logic_error("Opening::Kind out of range");
+}
+
+std::string swing_words(Opening::Swing swing) {
+  switch (swing) {
+    case Opening::Swing::out:
+      return "opens out";
+    case Opening::Swing::in:
+      return "opens in";
+    case Opening::Swing::slides:
+      return "slides";
+    case Opening::Swing::fixed:
+      return "does not open";
+  }
+  throw std::logic_error("Opening::Swing out of range");
+}
+
+bool is_of(const DrawnConfiguration& of, const Finding& finding) {
+  return finding.configuration == of.answer->configuration->id || finding.configuration.empty();
+}
+
+void add_findings(std::vector<Note>& notes, const DrawnConfiguration& of, Weight weight,
+                  const std::string& heading) {
+  bool first = true;
+  for (const Finding& finding : of.findings) {
+    const Rule* rule = find_rule(finding.rule.text());
+    if (rule == nullptr || rule->weight != weight || !is_of(of, finding)) continue;
+    if (finding.status != Status::not_met && finding.status != Status::unknown) continue;
+    if (first) notes.push_back({Note::Kind::alert, heading, 0, std::nullopt});
+    first = false;
+    std::string words =
+        std::string(word(term_of(finding.status), (*of.plan)->english)) + ": " + sentence(*of.plan, finding);
+    const std::string cure = cure_sentence(*of.plan, finding);
+    if (!cure.empty()) words += " " + cure;
+    words.front() = words.front() == 'n' ? 'N' : words.front() == 'u' ? 'U' : words.front();
+    notes.push_back({Note::Kind::caution, words, 0, std::nullopt});
+  }
+}
+
+}  // namespace
+
+std::vector<Note> caution_notes(const DrawnConfiguration& of) {
+  std::vector<Note> notes;
+  add_findings(notes, of, Weight::alert, "Alerts");
+  return notes;
+}
+
+std::vector<Note> bed_notes(const DrawnConfiguration& of) {
+  std::vector<Note> notes;
+  const Unit own = (*of.plan)->unit;
+  for (const BedAnswer& answer : of.answer->beds) {
+    if (notes.empty()) add_heading(notes, "Beds");
+    std::string words = answer.bed->name.empty() ? answer.bed->id.text() : answer.bed->name;
+    if (answer.mattress.closed.empty()) {
+      add_text(notes, words + ": no surface to lie on.");
+      continue;
+    }
+    const Rect box = answer.mattress.closed.bounds();
+    words += ": " +
+             sides_in_both(std::max(box.width(), box.height()), std::min(box.width(), box.height()), own) +
+             " over all";
+    if (answer.room.largest)
+      words += "; largest rectangle " +
+               sides_in_both(answer.room.largest->length, answer.room.largest->width, own);
+    words += "; lying area " + area_text(answer.room.area, own);
+    words += "; sleeping height " + both(answer.mattress.level, own) + ".";
+    add_text(notes, words);
+  }
+  return notes;
+}
+
+std::vector<Note> opening_notes(const DrawnConfiguration& of) {
+  std::vector<Note> notes;
+  const Unit own = (*of.plan)->unit;
+  for (const Opening& opening : (*of.plan)->openings) {
+    if (notes.empty()) add_heading(notes, "Openings (clear width × height)");
+    std::string words = tag_of(*of.plan, opening) + " " +
+                        (opening.name.empty() ? opening_words(opening.kind) : opening.name) + ": " +
+                        sides_text(opening.width, opening.height, own, Rounding::down);
+    if (opening.kind != Opening::Kind::door || opening.sill > Length{})
+      words += ", sill " + (own == Unit::inch ? imperial(opening.sill) : metric(opening.sill));
+    words += ", " + swing_words(opening.swing);
+    if (opening.escape) words += ", a way out";
+    add_text(notes, words + ".");
+  }
+  return notes;
+}
+
+std::vector<Note> key_notes(const std::vector<PlacedLabel>& labels, const std::vector<LabelWish>& wishes) {
+  std::vector<Note> notes;
+  for (std::size_t i = 0; i < labels.size(); ++i) {
+    if (labels[i].number == 0) continue;
+    if (notes.empty()) add_heading(notes, "Key");
+    const bool shown = !labels[i].wording.lines.empty();
+    notes.push_back({Note::Kind::text,
+                     shown ? wishes[i].key : wishes[i].key + " (not marked: " + wishes[i].place + ")",
+                     labels[i].number, std::nullopt});
+  }
+  return notes;
+}
+
+std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<PlanThing>& things) {
+  std::vector<Note> notes;
+  std::vector<std::string> hidden;
+  for (const PlanThing& thing : things)
+    if (!thing.seen) hidden.push_back(name_of(*thing.placed));
+  std::vector<std::string> stowed;
+  for (const Pose& pose : of.answer->configuration->poses) {
+    if (pose.manner != Pose::Manner::stowed) continue;
+    std::string words = name_of(*of.plan, pose.piece.text());
+    if (!pose.stowed_in.empty()) words += " (in " + name_of(*of.plan, pose.stowed_in) + ")";
+    stowed.push_back(words);
+  }
+  if (!hidden.empty()) {
+    add_heading(notes, "Beneath other things");
+    add_text(notes, listed(hidden) + ".");
+  }
+  if (!stowed.empty()) {
+    add_heading(notes, "Stowed");
+    add_text(notes, listed(stowed) + ".");
+  }
+  return notes;
+}
+
+std::vector<Note> legend_notes(const std::vector<Group>& groups) {
+  struct Sign {
+    Ink ink;
+    std::string_view words;
+  };
+  constexpr std::array signs{Sign{Ink::fixture, "fixed"},
+                             Sign{Ink::cushion, "cushion"},
+                             Sign{Ink::board, "board"},
+                             Sign{Ink::table, "table top"},
+                             Sign{Ink::appliance, "gives heat"},
+                             Sign{Ink::overhead, "hangs above"},
+                             Sign{Ink::bed_outline, "bed"},
+                             Sign{Ink::sleeping_rectangle, "largest rectangle in it"},
+                             Sign{Ink::heat_line, "distance to heat"},
+                             Sign{Ink::gap, "gap"},
+                             Sign{Ink::ridge, "ridge"}};
+  std::set<Ink> used;
+  for (const Group& group : groups)
+    for (const Mark& mark : group.marks)
+      if (const Path* path = std::get_if<Path>(&mark)) used.insert(path->ink);
+  std::vector<Note> notes;
+  for (const Sign& sign : signs) {
+    if (!used.contains(sign.ink)) continue;
+    if (notes.empty()) add_heading(notes, "Signs");
+    notes.push_back({Note::Kind::text, std::string(sign.words), 0, sign.ink});
+  }
+  return notes;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,161 @@
+#include "view/plan_things.h"
+
+#include <algorithm>
+#include <stdexcept>
+#include <tuple>
+
+namespace berthwright {
+namespace {
+
+constexpr Length over_the_head = 48_in;  // what begins higher hangs over everything people use
+constexpr Length clear_to_hang = 12_in;  // a lower thing hangs when a piece lies this far below it
+constexpr std::int64_t samples = 24;     // along each side, when looking for what is seen
+
+Ink ink_of(const Placed& placed, bool overhead) {
+  if (overhead) return Ink::overhead;
+  if (placed.fixture != nullptr) return placed.fixture->heat ? Ink::appliance : Ink::fixture;
+  switch (placed.piece->kind) {
+    case Piece::Kind::cushion:
+    case Piece::Kind::bolster:
+      return Ink::cushion;
+    case Piece::Kind::board:
+      return Ink::board;
+    case Piece::Kind::table:
+      return Ink::table;
+    case Piece::Kind::leg:
+      return Ink::fixture;
+    case Piece::Kind::heater:
+      return Ink::appliance;
+  }
+  throw std::logic_error("Piece::Kind out of range");
+}
+
+bool carries(const Arrangement& arrangement, const std::string& id) {
+  return std::ranges::any_of(arrangement.things, [&](const Placed& thing) {
+    return std::ranges::find(thing.carried_by, id) != thing.carried_by.end();
+  });
+}
+
+bool hangs(const Arrangement& arrangement, const Placed& thing) {
+  const Solid& solid = thing.solid;
+  if (thing.fixture != nullptr && solid.base() >= over_the_head) return true;
+  if (thing.fixture != nullptr && carries(arrangement, thing.id)) return false;
+  return std::ranges::any_of(arrangement.things, [&](const Placed& below) {
+    return below.piece != nullptr && below.solid.top() + clear_to_hang <= solid.base() &&
+           overlaps(below.solid.outline().bounds(), solid.outline().bounds());
+  });
+}
+
+std::span<const Arc> arcs_of(const Placed& placed) {
+  if (placed.fixture != nullptr) return placed.fixture->arcs;
+  return placed.pose->arcs;
+}
+
+std::int64_t distance(PaperPoint a, PaperPoint b) {
+  return std::max(std::abs((a.x - b.x).micrometres()), std::abs((a.y - b.y).micrometres()));
+}
+
+// The seen sample that lies farthest from what is not seen.
+std::optional<PaperPoint> middle_of_seen(const PlanThing& thing, std::span<const PlanThing> above) {
+  std::vector<PaperPoint> seen;
+  std::vector<PaperPoint> hidden;
+  const PaperBox& box = thing.bounds;
+  for (std::int64_t i = -1; i <= samples; ++i)
+    for (std::int64_t j = -1; j <= samples; ++j) {
+      const PaperPoint p{box.low.x + box.width() * (2 * i + 1) / (2 * samples),
+                         box.low.y + box.height() * (2 * j + 1) / (2 * samples)};
+      const bool is_seen = inside(thing.rings, p) && std::ranges::none_of(above, [&](const PlanThing& other) {
+                             return !other.overhead && inside(other.rings, p);
+                           });
+      (is_seen ? seen : hidden).push_back(p);
+    }
+  std::optional<PaperPoint> best;
+  std::tuple<std::int64_t, std::int64_t> best_rank;
+  for (const PaperPoint p : seen) {
+    std::int64_t clear = distance(p, hidden.front());
+    for (const PaperPoint q : hidden) clear = std::min(clear, distance(p, q));
+    const std::tuple rank{clear, -distance(p, box.centre())};
+    if (best && rank <= best_rank) continue;
+    best = p;
+    best_rank = rank;
+  }
+  return best;
+}
+
+// Stretches of a level (or upright) line that lie inside the rings and outside the boxes.
+void add_line(std::vector<Path>& out, const PlanThing& thing, const std::vector<PaperBox>& lettering,
+              bool level, PaperLength across) {
+  using Micrometres = std::int64_t;
+  const auto u = [&](PaperPoint p) { return (level ? p.x : p.y).micrometres(); };
+  const auto v = [&](PaperPoint p) { return (level ? p.y : p.x).micrometres(); };
+  const Micrometres at = across.micrometres();
+  std::vector<Micrometres> cuts;
+  for (const PaperRing& ring : thing.rings)
+    for (const auto& [a, b] : lines(ring))
+      if ((v(a) > at) != (v(b) > at)) cuts.push_back(u(a) + (u(b) - u(a)) * (at - v(a)) / (v(b) - v(a)));
+  std::ranges::sort(cuts);
+  const auto draw = [&](Micrometres from, Micrometres to) {
+    if (to - from < 500) return;
+    const PaperLength low = PaperLength::micrometres(from);
+    const PaperLength high = PaperLength::micrometres(to);
+    out.push_back(level ? straight(Ink::grain, {low, across}, {high, across})
+                        : straight(Ink::grain, {across, low}, {across, high}));
+  };
+  for (std::size_t i = 0; i + 1 < cuts.size(); i += 2) {
+    Micrometres from = cuts[i];
+    std::vector<std::pair<Micrometres, Micrometres>> holes;
+    for (const PaperBox& box : lettering)
+      if (v(box.low) < at && at < v(box.high)) holes.emplace_back(u(box.low), u(box.high));
+    std::ranges::sort(holes);
+    for (const auto& [low, high] : holes) {
+      if (low > from) draw(from, std::min(low, cuts[i + 1]));
+      from = std::max(from, high);
+    }
+    draw(from, cuts[i + 1]);
+  }
+}
+
+}  // namespace
+
+const std::string& name_of(const Placed& placed) {
+  const std::string& name = placed.fixture != nullptr ? placed.fixture->name : placed.piece->name;
+  return name.empty() ? placed.id : name;
+}
+
+std::vector<PlanThing> plan_things(const PlanView& view, const Arrangement& arrangement) {
+  std::vector<PlanThing> things;
+  for (const Placed& placed : arrangement.things) {
+    PlanThing thing;
+    thing.placed = &placed;
+    thing.overhead = hangs(arrangement, placed);
+    thing.ink = ink_of(placed, thing.overhead);
+    thing.paths = paths_of(view, placed.solid.outline(), arcs_of(placed), thing.ink);
+    thing.rings = view(placed.solid.outline());
+    thing.bounds = bounds(thing.rings.front());
+    for (const PaperRing& ring : thing.rings) thing.bounds = hull(thing.bounds, bounds(ring));
+    things.push_back(std::move(thing));
+  }
+  std::ranges::stable_sort(things, {}, [](const PlanThing& thing) {
+    return std::tuple(thing.overhead, thing.placed->solid.top(), thing.placed->id);
+  });
+  for (std::size_t i = 0; i < things.size(); ++i)
+    things[i].seen = middle_of_seen(things[i], std::span(things).subspan(i + 1));
+  return things;
+}
+
+std::vector<Path> grain_of(const PlanThing& thing, const std::vector<PaperBox>& lettering) {
+  std::vector<Path> out;
+  if (thing.ink != Ink::board && thing.ink != Ink::table) return out;
+  const bool pairs = thing.ink == Ink::table;
+  const bool level = thing.bounds.width() >= thing.bounds.height();
+  const PaperLength low = level ? thing.bounds.low.y : thing.bounds.low.x;
+  const PaperLength high = level ? thing.bounds.high.y : thing.bounds.high.x;
+  const PaperLength pitch = pairs ? paper_mm(4) : paper_mm(25, 10);
+  for (PaperLength at = low + pitch / 2; at < high; at = at + pitch) {
+    add_line(out, thing, lettering, level, at);
+    if (pairs) add_line(out, thing, lettering, level, at + paper_mm(9, 10));
+  }
+  return out;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <berthwright/solve/room/arrangement.h>
+
+#include "view/scale.h"
+
+namespace berthwright {
+
+/// One thing of an arrangement as it is drawn from above.
+struct PlanThing {
+  const Placed* placed = nullptr;
+  Ink ink = Ink::fixture;
+  bool overhead = false;  ///< hangs above what people use: dashed, seen through
+  std::vector<Path> paths;
+  std::vector<PaperRing> rings;  ///< the same borders in chords
+  PaperBox bounds;
+  std::optional<PaperPoint> seen;  ///< the middle of what is seen of it; none when other things hide it
+};
+
+/// What the thing is called on paper: its name, else its id.
+const std::string& name_of(const Placed& placed);
+
+/// All things in the order they are painted: from the floor up, overhead ones last.
+std::vector<PlanThing> plan_things(const PlanView& view, const Arrangement& arrangement);
+
+/// Lines that tell boards (single) and tables (in pairs) from cushions, broken around `lettering`.
+std::vector<Path> grain_of(const PlanThing& thing, const std::vector<PaperBox>& lettering);
+
+}  // namespace berthwright

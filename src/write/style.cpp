@@ -1,0 +1,101 @@
+#include "write/style.h"
+
+#include <stdexcept>
+
+namespace berthwright {
+namespace {
+
+constexpr PaperLength um(std::int64_t count) { return PaperLength::micrometres(count); }
+
+// Steps of the line width series of drawing standards (facts: 0.13 0.18 0.25 0.35 0.5 0.7).
+constexpr PaperLength finest = um(130);
+constexpr PaperLength fine = um(180);
+constexpr PaperLength narrow = um(250);
+constexpr PaperLength medium = um(350);
+constexpr PaperLength wide = um(500);
+constexpr PaperLength wider = um(700);
+
+constexpr std::string_view black = "#000000";
+constexpr std::string_view white = "#ffffff";
+// Okabe and Ito's palette for all kinds of colour vision; light tints of it as fills under black lettering.
+constexpr std::string_view blue = "#0072b2";
+constexpr std::string_view vermilion = "#d55e00";
+constexpr std::string_view yellow = "#f0e442";
+constexpr std::string_view sky_tint = "#d9edf9";
+constexpr std::string_view orange_tint = "#fbeac2";
+constexpr std::string_view vermilion_tint = "#f8d9c4";
+constexpr std::string_view grey_tint = "#f1f1f0";
+
+// Hidden line: 12 widths drawn, 3 left out (ISO 128-2, from memory).
+constexpr std::array<PaperLength, 4> dashed(PaperLength width) {
+  return {width * 12, width * 3, width * 12, width * 3};
+}
+
+Style lettering() { return {{}, black, {}, {}, false}; }
+Style shape(PaperLength width, std::string_view fill) { return {width, black, fill, {}, false}; }
+Style line(PaperLength width, std::string_view colour) { return {width, colour, {}, {}, false}; }
+
+}  // namespace
+
+Style style_of(Ink ink) {
+  switch (ink) {
+    case Ink::frame:
+      return line(wide, black);
+    case Ink::rule:
+      return line(narrow, black);
+    case Ink::wall:
+      return shape(um(2400), black);
+    case Ink::floor:
+      return {{}, black, white, {}, false};
+    case Ink::opening:
+      return shape(narrow, white);
+    case Ink::fixture:
+      return shape(narrow, grey_tint);
+    case Ink::overhead:
+      return {narrow, black, {}, dashed(narrow), false};
+    case Ink::cushion:
+      return shape(medium, sky_tint);
+    case Ink::board:
+    case Ink::table:
+      return shape(medium, orange_tint);
+    case Ink::appliance:
+      return shape(medium, vermilion_tint);
+    case Ink::grain:
+      return line(finest, black);
+    case Ink::bed_outline:
+      return line(wider, blue);
+    case Ink::sleeping_rectangle:
+      return {medium, blue, {}, dashed(medium), false};
+    case Ink::heat_line:
+      return line(wide, vermilion);
+    case Ink::gap:
+      return shape(fine, yellow);
+    case Ink::alert:
+      return shape(medium, yellow);
+    case Ink::ridge:
+      return shape(fine, black);
+    case Ink::dimension:
+    case Ink::leader:
+      return line(fine, black);
+    case Ink::tick:
+      return {medium, black, {}, {}, true};
+    case Ink::leader_dot:
+      return {{}, black, black, {}, false};
+    case Ink::balloon:
+      return shape(fine, white);
+    case Ink::scale_bar_light:
+      return shape(fine, white);
+    case Ink::scale_bar_dark:
+      return shape(fine, black);
+    case Ink::direction:
+      return line(wide, black);
+    case Ink::title:
+    case Ink::label:
+    case Ink::note:
+    case Ink::caution:
+      return lettering();
+  }
+  throw std::logic_error("Ink out of range");
+}
+
+}  // namespace berthwright
