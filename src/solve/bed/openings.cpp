@@ -59,18 +59,11 @@ class Between {
   Region open_;
 };
 
-struct CutCorner {
-  CornerTip tip;
-  Region region;
-};
-
-std::vector<CutCorner> free_corners(const LyingSurface& lying) {
-  std::vector<CutCorner> corners;
-  for (const CornerTip& tip : lying.corners) {
-    Region region = without(without(triangle(tip), lying.surface), lying.stops);
-    if (!region.empty()) corners.push_back({tip, std::move(region)});
-  }
-  return corners;
+Region cut_off(const std::vector<CornerTip>& tips, const LyingSurface& lying) {
+  std::vector<Region> triangles;
+  triangles.reserve(tips.size());
+  for (const CornerTip& tip : tips) triangles.push_back(triangle(tip));
+  return without(without(united(triangles), lying.surface), lying.stops);
 }
 
 Gap gap_of(const Region& region, const Region& surface, const Region& stops) {
@@ -100,9 +93,7 @@ bool wider(const Gap& a, const Gap& b) { return a.width != b.width ? a.width > b
 }  // namespace
 
 Closing closing_of(const LyingSurface& lying) {
-  const std::vector<CutCorner> corners = free_corners(lying);
-  Region squared = lying.surface;
-  for (const CutCorner& corner : corners) squared = united(squared, corner.region);
+  const Region squared = united(lying.surface, cut_off(lying.corners, lying));
   Closing closing{{}, lying.surface};
   Region behind = united(squared, lying.stops);
   for (const Region& part : Between(squared, lying.stops).found()) {
@@ -111,10 +102,11 @@ Closing closing_of(const LyingSurface& lying) {
     closing.closed = united(closing.closed, part);
     behind = united(behind, part);
   }
-  std::vector<Region> rounded;
-  for (const CutCorner& corner : corners)
-    if (overlaps(beside(corner.tip), behind)) rounded.push_back(corner.region);
-  const Region opened_by_corners = united(rounded);
+  // A corner that is free on both sides is the bed's own.
+  std::vector<CornerTip> enclosed;
+  for (const CornerTip& tip : lying.corners)
+    if (overlaps(beside(tip), behind)) enclosed.push_back(tip);
+  const Region opened_by_corners = cut_off(enclosed, lying);
   closing.closed = united(closing.closed, opened_by_corners);
   const std::vector<Gap> straight = closing.gaps;
   for (const Region& part : opened_by_corners.parts())

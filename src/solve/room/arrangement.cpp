@@ -14,6 +14,7 @@ namespace {
 
 std::vector<const Placed*> pointers(std::span<const Placed> things) {
   std::vector<const Placed*> found;
+  found.reserve(things.size());
   for (const Placed& thing : things) found.push_back(&thing);
   return found;
 }
@@ -56,7 +57,8 @@ bool order_decides(const Arrangement& arrangement, const Placed& earlier, const 
   const auto before = static_cast<std::size_t>(&earlier - arrangement.things.data());
   std::vector<const Placed*> standing = pointers(std::span(arrangement.things).first(before));
   standing.push_back(&later);
-  return rest_of(*earlier.piece, *earlier.pose, standing)->base != earlier.solid.base();
+  const std::optional<Rest> again = rest_of(*earlier.piece, *earlier.pose, standing);
+  return again && again->base != earlier.solid.base();
 }
 
 Problem order_fault(const Placed& earlier, const Placed& later) {

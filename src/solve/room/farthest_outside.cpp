@@ -1,7 +1,6 @@
 #include "solve/room/farthest_outside.h"
 
 #include <algorithm>
-#include <optional>
 
 #include "geometry/segment.h"
 
@@ -18,7 +17,8 @@ bool is_convex(const Polygon& polygon) {
 
 class Search {
  public:
-  explicit Search(const Polygon& room) : room_(room), walls_(edges(Region(room))) {}
+  Search(const Polygon& room, Point first)
+      : room_(room), walls_(edges(Region(room))), best_{depth(first), first} {}
 
   SquaredLength depth(Point point) const {
     if (room_.side_of(point) != Side::outside) return {};
@@ -29,7 +29,7 @@ class Search {
 
   void offer(Point point) {
     const SquaredLength found = depth(point);
-    if (!best_ || found > best_->depth) best_ = Outlier{found, point};
+    if (found > best_.depth) best_ = {found, point};
   }
 
   // Nothing in the box lies deeper than its middle does by more than the way from there to a corner.
@@ -39,7 +39,7 @@ class Search {
     if (part.side_of(middle) != Side::outside) offer(middle);
     const Length to_corner = half(box.width()) + half(box.height()) + 2 * one_tick;
     const Length bound = depth(middle).ceiling() + to_corner;
-    if (2 * to_corner <= slack || bound <= best_->depth.ceiling() + slack) {
+    if (2 * to_corner <= slack || bound <= best_.depth.ceiling() + slack) {
       greatest_bound_ = std::max(greatest_bound_, bound);
       return;
     }
@@ -49,21 +49,21 @@ class Search {
     search(part, {middle, box.high});
   }
 
-  Outlier best() const { return *best_; }
-  Outlier bound() const { return {std::max(best_->depth, SquaredLength::of(greatest_bound_)), best_->where}; }
+  Outlier best() const { return best_; }
+  Outlier bound() const { return {std::max(best_.depth, SquaredLength::of(greatest_bound_)), best_.where}; }
 
  private:
   static constexpr Length slack = Length::inches(1, 64);
   const Polygon& room_;
   std::vector<Edge> walls_;
-  std::optional<Outlier> best_;
+  Outlier best_;
   Length greatest_bound_;
 };
 
 }  // namespace
 
 Outlier farthest_outside(const Region& part, const Polygon& room) {
-  Search search(room);
+  Search search(room, part.faces().front().outer.vertices().front());
   for (const Edge& edge : edges(part)) search.offer(edge.from);
   if (is_convex(room)) return search.best();
   search.search(part, part.bounds());

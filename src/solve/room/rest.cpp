@@ -100,6 +100,7 @@ std::vector<std::string> carriers(std::vector<Support> supports, Length base) {
   std::ranges::stable_sort(supports, std::ranges::greater{},
                            [](const Support& s) { return s.shared.area(); });
   std::vector<std::string> ids;
+  ids.reserve(supports.size());
   for (const Support& support : supports) ids.push_back(support.id);
   if (ids.empty() && base == Length{}) ids.emplace_back("floor");
   return ids;

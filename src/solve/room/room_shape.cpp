@@ -39,6 +39,7 @@ std::vector<Span> spans_outside(const Polygon& profile, Length low, Length high)
 
 Region strips(const std::vector<Span>& spans, const Rect& across, bool along_y) {
   std::vector<Region> parts;
+  parts.reserve(spans.size());
   for (const Span& span : spans)
     parts.emplace_back(along_y ? Rect{{across.low.x, span.from}, {across.high.x, span.to}}
                                : Rect{{span.from, across.low.y}, {span.to, across.high.y}});

@@ -208,6 +208,17 @@ TEST(Openings, AStepBackInTheFreeEdgeIsNoGap) {
   EXPECT_EQ(closing.closed, short_step);
 }
 
+// A step of 5 x 2 in: the disc dips 3 - root(9 - 2.5 x 2.5) = 1.34 in into it and leaves 5.28 of its 10 sq
+// in, about half. In a slot of 5 x 10 in it leaves nine tenths: that is a gap.
+TEST(Openings, AStepThatTheDiscHalfEntersIsNoGapAndADeepSlotIs) {
+  const auto with_step = [](int depth) {
+    return united(united(rect(0, 0, 20, 30), rect(20, 0, 25, 30 - depth)), rect(25, 0, 45, 30));
+  };
+  EXPECT_TRUE(closing_of({with_step(2), {}, {}}).gaps.empty());
+  ASSERT_EQ(closing_of({with_step(10), {}, {}}).gaps.size(), 1U);
+  EXPECT_EQ(closing_of({with_step(10), {}, {}}).gaps[0].region, rect(20, 20, 25, 30));
+}
+
 TEST(Openings, AGapBetweenWallAndCabinetIsNotTheBeds) {
   const Region stops = united(rect(-12, -12, 99, 0), Region(quarters(100, 2, 200, 40)));
   EXPECT_TRUE(closing_of({rect(0, 20, 75, 44), {}, stops}).gaps.empty());

@@ -62,6 +62,16 @@ TEST(Overreach, TheWallCountsInTheRow) {
   EXPECT_FALSE(row("40 1/4")[0].tolerated);
 }
 
+// A quarter of an inch too far to the rear, which foam gives, and half an inch to the right, which it does
+// not.
+TEST(Overreach, OneWallTooFarIsEnough) {
+  const std::vector<Overreach> found =
+      overreach_in(Furniture().lay("mat", "cushion", {"84", "52 1/2", "36 1/4", "24"}, "4").plan());
+  ASSERT_EQ(found.size(), 1U);
+  EXPECT_GE(found[0].by, Length::inches(1, 2));
+  EXPECT_FALSE(found[0].tolerated);
+}
+
 // The roof comes down to the front in a quarter circle of 16 in about (16, 60). The locker's upper corner at
 // (2, 74) is root(14 x 14 + 14 x 14) = 19.799 in from there, so 3.799 in outside.
 TEST(Overreach, ALockerMeetsTheRoundRoof) {

@@ -14,8 +14,12 @@ struct Placed {
   const Piece* piece = nullptr;
   const Pose* pose = nullptr;  ///< of the piece
   Solid solid;
-  std::vector<std::string> carried_by;  ///< ids of what the piece rests on, greatest bearing first; "floor"
-  std::vector<std::string> pressed_by;  ///< narrow high spots that press into a cushion from below
+  /// Ids of what the piece rests on, greatest bearing first: a board on the highest top beneath it, a cushion
+  /// on the height whose tops, seen from above, carry most of its area (of equal ones the higher); "floor" at
+  /// height 0.
+  std::vector<std::string> carried_by;
+  /// Narrow high spots: at most 2 in wide, rising into a cushion from beneath by at most half its height.
+  std::vector<std::string> pressed_by;
 
   bool is_soft() const { return piece != nullptr && piece->is_soft(); }
 };
@@ -29,19 +33,14 @@ struct Arrangement {
   const Placed* find(std::string_view id) const;  ///< nullptr: absent or stowed
 };
 
-/// Places every piece by design 4.15 and 4.16, in the order of the list, save that a piece waits for the
-/// pieces its `on` names. A given `base` is kept. Else a piece lands on what its `on` names or, without one,
-/// on whatever begins below 48 in and does not hang on a wall (lights, outlets, alarms, curtains,
-/// protrusions); overlaps must have area. With nothing beneath it lies on the floor.
+/// Lays the pieces in the order of the list, each after what its `on` names (design 4.15, 4.16). A given
+/// `base` is kept; else a piece lands on what `on` names, or on whatever begins below 48 in and does not hang
+/// on a wall as lights, outlets, alarms, curtains and protrusions do, or on the floor. An overlap must have
+/// area; foam squeezed sideways by up to 1/2 in does not lie on its neighbour or on upright furniture.
 ///
-/// A board lies on the highest top; a cushion on the height whose tops, seen from above, carry most of its
-/// area (of equal ones the higher). Cushions pressed together or against upright furniture by up to 1/2 in do
-/// not lie on each other. What is at most 2 in wide and rises into a cushion by at most half its height
-/// presses into it.
-///
-/// Problems: "rest.nothing-beneath" (nothing that `on` names lies beneath), "rest.circle", and "rest.order":
-/// two pieces overlap in plan, the later does not stand on the earlier, and the earlier, which has neither
-/// `on` nor `base`, would lie at another height had the later been laid first.
+/// Problems: "rest.nothing-beneath", nothing that `on` names is; "rest.circle"; "rest.order": a piece without
+/// `on` and `base` would lie at another height, had a later one that overlaps it and does not stand on it
+/// been first.
 Result<Arrangement> arranged(const Plan& plan, const Configuration& configuration);
 
 }  // namespace berthwright
