@@ -48,7 +48,7 @@ std::int64_t normal_share_millionths(double z) {
     sum += term;
   }
   const double share = 0.5 + sum * one_over_root_of_two_pi * inverse_exponential(z * z / 2);
-  return static_cast<std::int64_t>(share * 1e6 + 0.5);
+  return (static_cast<std::int64_t>(share * 2e6) + 1) / 2;
 }
 
 Shares shares_up_to_stature(Length stature) {
