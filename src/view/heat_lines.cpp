@@ -7,8 +7,8 @@
 namespace berthwright {
 namespace {
 
-bool counts(const DrawnConfiguration& of, const HeatDistance& distance) {
-  return distance.made_up || of.plan->bed(distance.nearest_to) == nullptr;
+bool counts(const HeatDistance& distance) {
+  return distance.made_up || distance.kind != HeatDistance::Kind::bed;
 }
 
 const Finding* finding_of(const DrawnConfiguration& of, const HeatDistance& distance) {
@@ -17,7 +17,7 @@ const Finding* finding_of(const DrawnConfiguration& of, const HeatDistance& dist
       continue;
     const auto& subjects = finding.subjects;
     if (subjects.size() < 2 || subjects[0] != distance.source || subjects[1] != distance.nearest_to) continue;
-    if (finding.measured == Quantity{distance.nearest.squared.floor()}) return &finding;
+    if (finding.measured == Quantity{distance.distance}) return &finding;
   }
   return nullptr;
 }
@@ -33,7 +33,7 @@ std::string comparison(const DrawnConfiguration& of, const HeatLine& line) {
   const Length* asked = finding.compared ? std::get_if<Length>(&*finding.compared) : nullptr;
   const std::string verdict = ": " + std::string(word(term_of(finding.status), (*of.plan)->english));
   if (asked == nullptr) return verdict;
-  const bool reached = line.distance->nearest.squared >= *asked;
+  const bool reached = line.distance->distance >= *asked;
   return (reached ? " ≥ " : " < ") + short_figure(*asked, (*of.plan)->unit, Rounding::up) + verdict;
 }
 
@@ -42,12 +42,12 @@ std::string comparison(const DrawnConfiguration& of, const HeatLine& line) {
 std::vector<HeatLine> heat_lines(const DrawnConfiguration& of) {
   std::vector<HeatLine> lines;
   for (const HeatDistance& distance : of.answer->heat) {
-    if (!counts(of, distance)) continue;
+    if (!counts(distance)) continue;
     const auto same = std::ranges::find_if(
         lines, [&](const HeatLine& line) { return line.distance->source == distance.source; });
     if (same == lines.end())
       lines.push_back({&distance, nullptr});
-    else if (distance.nearest.squared < same->distance->nearest.squared)
+    else if (distance.distance < same->distance->distance)
       same->distance = &distance;
   }
   for (HeatLine& line : lines) line.finding = finding_of(of, *line.distance);
@@ -56,7 +56,7 @@ std::vector<HeatLine> heat_lines(const DrawnConfiguration& of) {
 
 std::vector<std::string> heat_figures(const DrawnConfiguration& of, const HeatLine& line) {
   const Unit own = (*of.plan)->unit;
-  const Length distance = line.distance->nearest.squared.floor();
+  const Length distance = line.distance->distance;
   const std::string rest = comparison(of, line);
   return {both(distance, own, {.rounding = Rounding::down}) + rest,
           short_figure(distance, own, Rounding::down) + rest, short_figure(distance, own, Rounding::down)};

@@ -52,6 +52,28 @@ std::string place_text(const Plan& plan, Point at) {
   return both(at.x, plan->unit) + " from the front, " + both(at.y, plan->unit) + " from the left wall";
 }
 
+// A point just within the side of the bed that looks to the middle of the room: a leader from the aisle ends
+// there.
+PaperPoint beside_the_aisle(const DrawnConfiguration& of, const PlanView& view, const Region& surface) {
+  const Rect& whole = (*of.plan)->interior.outline.polygon().bounds();
+  const PaperPoint middle = view({half(whole.low.x + whole.high.x), half(whole.low.y + whole.high.y)});
+  const PaperBox box = grown(hull({view(surface.bounds().low), view(surface.bounds().low)},
+                                  {view(surface.bounds().high), view(surface.bounds().high)}),
+                             -paper_mm(15, 10));
+  const PaperPoint c = box.centre();
+  PaperPoint best = c;
+  std::optional<std::int64_t> least;
+  for (const PaperPoint side :
+       {PaperPoint{c.x, box.low.y}, {c.x, box.high.y}, {box.low.x, c.y}, {box.high.x, c.y}}) {
+    const std::int64_t x = (side.x - middle.x).micrometres();
+    const std::int64_t y = (side.y - middle.y).micrometres();
+    if (!inside(view(surface), side) || (least && *least <= x * x + y * y)) continue;
+    best = side;
+    least = x * x + y * y;
+  }
+  return best;
+}
+
 LabelWish mark_wish(const DrawnConfiguration& of, const PlanView& view, Point where,
                     const std::string& words) {
   LabelWish wish;
@@ -117,7 +139,7 @@ std::vector<LabelWish> bed_wishes(const DrawnConfiguration& of, const PlanView& 
     wish.wordings.push_back(bed_wording({name + ": " + size}, true));
     wish.wordings.push_back(bed_wording({name}, false));
     wish.home = view(surface);
-    wish.target = bounds(wish.home.front()).centre();
+    wish.target = beside_the_aisle(of, view, surface);
     wish.may_stand_off = true;
     wish.key = name + ": " + size;
     wish.place = place_text(*of.plan, {half(box.low.x + box.high.x), half(box.low.y + box.high.y)});

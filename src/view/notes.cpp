@@ -30,14 +30,16 @@ PaperLength indent(const Note& note) {
 
 PaperLength size_of(const Note& note) { return is_heading(note) ? lettering::heading : lettering::note; }
 
+PaperLength space_after(const Note& note) { return note.goes_on ? PaperLength{} : between; }
+
 std::vector<std::string> lines_of(const Note& note, PaperLength width) {
   return wrapped(unbroken_measures(note.words), size_of(note), width - indent(note));
 }
 
 PaperLength height_of(const Note& note, PaperLength width) {
   const auto count = static_cast<std::int64_t>(lines_of(note, width).size());
-  PaperLength height = line_pitch() * count + between;
-  if (note.number > 0) height = std::max(height, lettering::ring + between);
+  PaperLength height = line_pitch() * count + space_after(note);
+  if (note.number > 0) height = std::max(height, lettering::ring + space_after(note));
   return is_heading(note) ? height + above_heading : height;
 }
 
@@ -112,7 +114,7 @@ PaperLength set_one(std::vector<Mark>& marks, const Note& note, const std::vecto
   return top +
          std::max(line_pitch() * static_cast<std::int64_t>(lines.size()),
                   note.number > 0 ? lettering::ring : PaperLength{}) +
-         between;
+         space_after(note);
 }
 
 // Long paragraphs in parts, so that each part fits into any column worth the name.
@@ -127,6 +129,7 @@ std::vector<Note> broken(const std::vector<Note>& notes, PaperLength width) {
       for (std::size_t i = from; i < std::min(lines.size(), from + most_lines); ++i)
         part.words += (i == from ? "" : " ") + lines[i];
       if (from > 0) part.number = 0;
+      part.goes_on = from + most_lines < lines.size();
       out.push_back(std::move(part));
     }
   }

@@ -14,6 +14,7 @@ struct Note {
   Kind kind = Kind::text;
   std::string words;
   int number = 0;             ///< of the key; 0: none
+  bool goes_on = false;       ///< its paragraph continues in the next note
   std::optional<Ink> swatch;  ///< a sample of the sign that the words explain
 };
 

@@ -30,7 +30,7 @@ Note in_words(const ChainSetting& setting) {
   std::string words = std::string(wall_words(setting.chain.side)) + ":";
   for (std::size_t i = 0; i < setting.figures.size(); ++i)
     words += (i == 0 ? " " : ", ") + setting.figures[i];
-  return {Note::Kind::text, words + ".", 0, std::nullopt};
+  return {Note::Kind::text, words + ".", 0, false, std::nullopt};
 }
 
 void add(std::vector<Mark>& marks, std::vector<Mark> more) {

@@ -13,10 +13,10 @@ namespace berthwright {
 namespace {
 
 void add_heading(std::vector<Note>& notes, const std::string& words) {
-  notes.push_back({Note::Kind::heading, words, 0, std::nullopt});
+  notes.push_back({Note::Kind::heading, words, 0, false, std::nullopt});
 }
 void add_text(std::vector<Note>& notes, const std::string& words) {
-  notes.push_back({Note::Kind::text, words, 0, std::nullopt});
+  notes.push_back({Note::Kind::text, words, 0, false, std::nullopt});
 }
 
 std::string listed(const std::vector<std::string>& names) {
@@ -57,6 +57,14 @@ std::string swing_words(Opening::Swing swing) {
   throw std::logic_error("Opening::Swing out of range");
 }
 
+// Of several figures of one rule about the same things (bare, made up) the drawing says the worst.
+bool is_outdone(const DrawnConfiguration& of, const Finding& finding) {
+  return finding.margin && std::ranges::any_of(of.findings, [&](const Finding& other) {
+           return other.rule == finding.rule && other.configuration == finding.configuration &&
+                  other.subjects == finding.subjects && other.margin && *other.margin < *finding.margin;
+         });
+}
+
 bool is_of(const DrawnConfiguration& of, const Finding& finding) {
   return finding.configuration == of.answer->configuration->id || finding.configuration.empty();
 }
@@ -68,14 +76,15 @@ void add_findings(std::vector<Note>& notes, const DrawnConfiguration& of, Weight
     const Rule* rule = find_rule(finding.rule.text());
     if (rule == nullptr || rule->weight != weight || !is_of(of, finding)) continue;
     if (finding.status != Status::not_met && finding.status != Status::unknown) continue;
-    if (first) notes.push_back({Note::Kind::alert, heading, 0, std::nullopt});
+    if (is_outdone(of, finding)) continue;
+    if (first) notes.push_back({Note::Kind::alert, heading, 0, false, std::nullopt});
     first = false;
     std::string words =
         std::string(word(term_of(finding.status), (*of.plan)->english)) + ": " + sentence(*of.plan, finding);
     const std::string cure = cure_sentence(*of.plan, finding);
     if (!cure.empty()) words += " " + cure;
     words.front() = words.front() == 'n' ? 'N' : words.front() == 'u' ? 'U' : words.front();
-    notes.push_back({Note::Kind::caution, words, 0, std::nullopt});
+    notes.push_back({Note::Kind::caution, words, 0, false, std::nullopt});
   }
 }
 
@@ -84,6 +93,7 @@ void add_findings(std::vector<Note>& notes, const DrawnConfiguration& of, Weight
 std::vector<Note> caution_notes(const DrawnConfiguration& of) {
   std::vector<Note> notes;
   add_findings(notes, of, Weight::alert, "Alerts");
+  if (!notes.empty()) add_text(notes, "Every figure with its source: see the check.");
   return notes;
 }
 
@@ -136,7 +146,7 @@ std::vector<Note> key_notes(const std::vector<PlacedLabel>& labels, const std::v
     const bool shown = !labels[i].wording.lines.empty();
     notes.push_back({Note::Kind::text,
                      shown ? wishes[i].key : wishes[i].key + " (not marked: " + wishes[i].place + ")",
-                     labels[i].number, std::nullopt});
+                     labels[i].number, false, std::nullopt});
   }
   return notes;
 }
@@ -188,7 +198,7 @@ std::vector<Note> legend_notes(const std::vector<Group>& groups) {
   for (const Sign& sign : signs) {
     if (!used.contains(sign.ink)) continue;
     if (notes.empty()) add_heading(notes, "Signs");
-    notes.push_back({Note::Kind::text, std::string(sign.words), 0, sign.ink});
+    notes.push_back({Note::Kind::text, std::string(sign.words), 0, false, sign.ink});
   }
   return notes;
 }

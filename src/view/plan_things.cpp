@@ -8,8 +8,10 @@ namespace berthwright {
 namespace {
 
 constexpr Length over_the_head = 48_in;  // what begins higher hangs over everything people use
-constexpr Length clear_to_hang = 12_in;  // a lower thing hangs when a piece lies this far below it
-constexpr std::int64_t samples = 24;     // along each side, when looking for what is seen
+// A lower thing hangs when a piece lies this far below it; a table stands up to 14 in above its seats.
+constexpr Length fixture_hangs = 16_in;
+constexpr Length piece_hangs = 24_in;
+constexpr std::int64_t samples = 24;  // along each side, when looking for what is seen
 
 Ink ink_of(const Placed& placed, bool overhead) {
   if (overhead) return Ink::overhead;
@@ -40,8 +42,9 @@ bool hangs(const Arrangement& arrangement, const Placed& thing) {
   const Solid& solid = thing.solid;
   if (thing.fixture != nullptr && solid.base() >= over_the_head) return true;
   if (thing.fixture != nullptr && carries(arrangement, thing.id)) return false;
+  const Length clear = thing.fixture != nullptr ? fixture_hangs : piece_hangs;
   return std::ranges::any_of(arrangement.things, [&](const Placed& below) {
-    return below.piece != nullptr && below.solid.top() + clear_to_hang <= solid.base() &&
+    return below.piece != nullptr && below.solid.top() + clear <= solid.base() &&
            overlaps(below.solid.outline().bounds(), solid.outline().bounds());
   });
 }

@@ -109,7 +109,9 @@ DrawnRoom& DrawnRoom::heat(const std::string& source, const std::string& bed, Po
   HeatDistance heat;
   heat.source = source;
   heat.nearest_to = bed;
+  heat.kind = HeatDistance::Kind::bed;
   heat.made_up = true;
+  heat.distance = distance;
   heat.nearest = {SquaredLength::of(distance), from, to};
   layouts_.back().heat.push_back(heat);
   Finding finding;
