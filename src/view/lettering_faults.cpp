@@ -5,6 +5,7 @@
 
 #include "view/lettering.h"
 #include "view/paper.h"
+#include "view/walls.h"
 
 namespace berthwright {
 namespace {
@@ -22,7 +23,7 @@ void look(const Sheet& sheet, std::vector<Lettered>& lettered, std::vector<Paper
       if (const Text* text = std::get_if<Text>(&mark)) lettered.push_back({box_of(*text), text});
       const Path* path = std::get_if<Path>(&mark);
       if (path == nullptr || !is_heavy(path->ink)) continue;
-      for (const PaperLine& line : lines(*path)) heavy.push_back(line);
+      for (const PaperLine& line : seen_lines(*path)) heavy.push_back(line);
     }
 }
 

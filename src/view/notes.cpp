@@ -150,7 +150,10 @@ SetNotes filled(const std::vector<Note>& parts, const std::vector<PaperBox>& col
       set.rest.assign(parts.begin() + static_cast<std::ptrdiff_t>(i), parts.end());
       return set;
     }
-    y = set_one(set.marks, parts[i], lines_of(parts[i], width), {columns[column].low.x, y});
+    // At the head of a column a heading needs no room above it.
+    const bool heads = is_heading(parts[i]) && y == columns[column].low.y;
+    const PaperPoint at{columns[column].low.x, heads ? y - above_heading : y};
+    y = set_one(set.marks, parts[i], lines_of(parts[i], width), at);
   }
   return set;
 }

@@ -83,7 +83,7 @@ void add_obstacles(LabelField& field, const Group& group) {
     const Path* path = std::get_if<Path>(&mark);
     if (path == nullptr) continue;
     auto& kind = is_heavy(path->ink) ? field.heavy : field.light;
-    for (const PaperLine& line : lines(*path)) kind.push_back(line);
+    for (const PaperLine& line : seen_lines(*path)) kind.push_back(line);
   }
 }
 

@@ -80,6 +80,19 @@ PaperLength width_on_paper(const Opening& opening, std::int64_t ratio) {
 
 }  // namespace
 
+std::vector<PaperLine> seen_lines(const Path& path) {
+  std::vector<PaperLine> seen = lines(path);
+  if (path.ink != Ink::wall) return seen;
+  // Walls run with the room on their left, so the band lies on the right: a quarter turn with the clock.
+  for (const auto& [from, to] : lines(path)) {
+    const PaperPoint right{from.x - (to.y - from.y), from.y + (to.x - from.x)};
+    const PaperPoint outside = toward(from, right, wall_band);
+    const PaperPoint step{outside.x - from.x, outside.y - from.y};
+    seen.push_back({outside, {to.x + step.x, to.y + step.y}});
+  }
+  return seen;
+}
+
 std::vector<Mark> room_marks(const PlanView& view, const Interior& interior) {
   std::vector<Mark> marks;
   const Region room(interior.outline.polygon());

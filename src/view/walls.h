@@ -9,6 +9,9 @@ namespace berthwright {
 /// Half of the band that stands for a wall lies outside the room; its inner half is under the floor.
 inline constexpr PaperLength wall_band = paper_mm(12, 10);
 
+/// Where the ink of a heavy path is seen: its own lines and, of a wall, the outer border of its band too.
+std::vector<PaperLine> seen_lines(const Path& path);
+
 /// The bare room: walls and floor.
 std::vector<Mark> room_marks(const PlanView& view, const Interior& interior);
 

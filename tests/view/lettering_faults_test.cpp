@@ -49,6 +49,17 @@ TEST(LetteringFaults, LetteringOverAHeavyLineIsFoundAndOverALightOneAllowed) {
   EXPECT_EQ(faults({text(10, 10, "seat"), line(Ink::fixture)}), 0U);
 }
 
+TEST(LetteringFaults, TheBandOfAWallReachesOutward) {
+  // The foot of a room, walked with the room on the left as it is seen: from left to right.
+  const Path foot = straight(Ink::wall, {paper_mm(0), paper_mm(50)}, {paper_mm(90), paper_mm(50)});
+  Text below = text(10, 53, "W1");
+  below.at.y =
+      PaperLength::micrometres(52'900);  // its box begins 0.77 mm below the line, within the band of 1.2
+  EXPECT_EQ(faults({below, foot}), 1U);
+  EXPECT_EQ(faults({text(10, 55, "W1"), foot}), 0U);
+  EXPECT_EQ(faults({text(10, 48, "seat"), foot}), 0U) << "inside the floor covers the band";
+}
+
 TEST(LetteringFaults, LetteringTooSmallToReadIsFound) {
   Text small = text(10, 10, "seat");
   small.height = paper_mm(2);
