@@ -51,6 +51,10 @@ class Telling {
     return rule_->at_least ? "; short by " + by : "; over by " + by;
   }
   std::string compared() const { return "asked: " + demand() + shortfall(); }
+  /// The demand where it is the plan's own; that nothing may stick out needs no number.
+  std::string own_figure() const {
+    return finding_.override_reason.empty() ? std::string{} : "; " + compared();
+  }
   const std::string& variant() const { return finding_.variant; }
   Status status() const { return finding_.status; }
   bool has_subject(std::size_t index) const { return index < finding_.subjects.size(); }
@@ -76,19 +80,21 @@ class Telling {
 };
 
 std::string inside(const Telling& t) {
-  if (t.status() == Status::met) return t.when() + "everything stands inside the room.";
+  if (!t.has_subject(0)) return t.when() + "everything stands inside the room.";
   if (t.status() == Status::close)
-    return t.when() + t.subject(0) + " presses into a wall or the roof by " + t.measured() + ", as foam may.";
-  return t.when() + t.subject(0) + " reaches outside the room by " + t.measured() + t.place() + ".";
+    return t.when() + t.subject(0) + " presses into a wall or the roof by " + t.measured() + ", as foam may" +
+           t.own_figure() + ".";
+  return t.when() + t.subject(0) + " reaches outside the room by " + t.measured() + t.place() +
+         t.own_figure() + ".";
 }
 
 std::string overlap(const Telling& t) {
-  if (t.status() == Status::met) return t.when() + "no two things need the same space.";
+  if (!t.has_subject(0)) return t.when() + "no two things need the same space.";
   if (t.status() == Status::close)
     return t.when() + t.subject(0) + " and " + t.subject(1) + " press into each other by " + t.measured() +
-           ", as foam may.";
+           ", as foam may" + t.own_figure() + ".";
   return t.when() + t.subject(0) + " and " + t.subject(1) + " need the same space, " + t.measured() +
-         " deep" + t.place() + ".";
+         " deep" + t.place() + t.own_figure() + ".";
 }
 
 std::string gap(const Telling& t) {
