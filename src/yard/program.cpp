@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <exception>
 #include <ostream>
+#include <sstream>
 
+#include "write/wrap.h"
 #include "yard/commands.h"
 
 namespace berthwright {
@@ -65,7 +67,12 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   try {
     app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
   } catch (const CLI::ParseError& error) {
-    return app.exit(error, out, err) == 0 ? exit_fine : exit_usage;
+    std::ostringstream faults;
+    const bool fine = app.exit(error, out, faults) == 0;
+    // The faults repeat what was typed, or what a file name brought in.
+    std::istringstream lines(faults.str());
+    for (std::string line; std::getline(lines, line);) err << printable(line) << '\n';
+    return fine ? exit_fine : exit_usage;
   }
   if (check->parsed()) return run_check(asked.check, out, err);
   if (draw->parsed()) return run_draw(asked.draw, out, err);
