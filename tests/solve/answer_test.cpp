@@ -6,6 +6,7 @@
 #include <random>
 #include <set>
 
+#include "support/every_status.h"
 #include "support/small_trailers.h"
 
 namespace berthwright {
@@ -136,63 +137,6 @@ TEST(Answer, EveryRuleIsProducedBySomePlan) {
   std::set<std::string> rules;
   for (const Rule& rule : all_rules()) rules.insert(rule.id.text());
   EXPECT_EQ(produced, rules);
-}
-
-TrailerText with_fixture(TrailerText text, const std::string& fixture) {
-  text.fixtures.push_back(fixture);
-  return text;
-}
-
-std::vector<TrailerText> plans_of_every_status() {
-  std::vector<TrailerText> plans{
-      bunk("80", "30", "10", "11"), bunk("75", "24", "30", "31"), bunk("74", "24", "55", "56"),
-      bunk("70", "20", "56", "57"), two_benches("0", "14 1/4"),   two_benches("1", "14 1/2"),
-      two_benches("2", "14"),       two_benches("0", "17"),       three_heights()};
-  for (const char* base : {"37", "39"})
-    plans.push_back(with_fixture(bunk("75", "24", "10", "11"),
-                                 std::string(R"({"id": "locker", "kind": "locker", "length": 75, "width": 24,
-                                     "at": {"front": 0, "left": 0}, "top": 50, "base": )") +
-                                     base + "}"));
-  for (const char* gap : {"0.5", "1", "2"})
-    plans.push_back(with_fixture(two_benches("0", "14"),
-                                 std::string(R"({"id": "wall", "kind": "wall", "length": 75, "width": 2,
-                                     "at": {"front": 0, "right_of": ["right bench", )") +
-                                     gap + R"(]}, "top": 76})"));
-  for (const char* width : {"24", "30"}) {
-    TrailerText text = bunk("75", width, "10", "11");
-    text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["M"],
-                     "people": [{"name": "Dot", "stature": "70 3/4"}]})"};
-    plans.push_back(text);
-  }
-  for (const char* front : {"45", "45 1/4", "60"}) {
-    TrailerText text = bunk("75", "24", "10", "11");
-    text.night = {std::string(R"({"piece": "M", "at": {"front": ")") + front +
-                  R"(", "left": 0}, "base": 11})"};
-    plans.push_back(text);
-  }
-  // A heater 29, 30, 36 or 59 in before a bench cushion, whose plate asks for 30 at the front or does not say.
-  for (const char* plate :
-       {R"("front": 30, "back": 3, "sides": 3, "top": 3)", R"("back": 3, "sides": 3, "top": 3)"})
-    for (const char* front : {"66", "67", "73", "96"}) {
-      TrailerText text = two_benches("0", "14");
-      text.interior = R"({"length": 160, "width": 76, "height": 76})";
-      text.pieces.back() =
-          std::string(R"({"id": "H", "kind": "heater", "length": 8, "width": 10, "height": 15,
-                               "faces": "front", "data_plate": {)") +
-          plate + "}}";
-      text.day = {R"({"piece": "A", "at": {"front": 0, "left": 0}, "on": "left bench"})",
-                  std::string(R"({"piece": "H", "on": "floor", "at": {"left": 6, "front": )") +
-                      std::to_string(std::stoi(front) + 38) + "}}"};
-      plans.push_back(text);
-    }
-  TrailerText overlapping = two_benches("0", "14");
-  overlapping.night[1] =
-      R"({"piece": "B", "at": {"front": 0, "left": "23 3/4"}, "on": ["left bench", "right bench"]})";
-  plans.push_back(overlapping);
-  overlapping.night[1] =
-      R"({"piece": "B", "at": {"front": 0, "left": "20"}, "on": ["left bench", "right bench"]})";
-  plans.push_back(overlapping);
-  return plans;
 }
 
 TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {

@@ -1,0 +1,289 @@
+#include <berthwright/yard/program.h>
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <sstream>
+#include <streambuf>
+
+#include <nlohmann/json.hpp>
+
+#include "support/temporary_folder.h"
+#include "support/yard_plans.h"
+
+namespace berthwright {
+namespace {
+
+// 0, 1, 2 are the house's own (design 4); 64 and above are the values of sysexits.h.
+
+struct Told {
+  int code;
+  std::string out;
+  std::string err;
+};
+
+Told told(const std::vector<std::string>& arguments) {
+  std::ostringstream out;
+  std::ostringstream err;
+  const int code = run(arguments, out, err);
+  return {code, out.str(), err.str()};
+}
+
+class Program : public testing::Test {
+ protected:
+  std::string plan(const std::string& text) const { return folder.put("plan.json", text); }
+  TemporaryFolder folder;
+};
+
+TEST_F(Program, AnswersZeroWhenEveryAlertIsMet) {
+  const Told check = told({"check", plan(plan_that_meets())});
+  EXPECT_EQ(check.code, 0) << check.out;
+  EXPECT_EQ(check.err, "");
+  EXPECT_TRUE(check.out.starts_with("Test\n")) << check.out;
+  EXPECT_NE(check.out.find("\n0 alerts not met, 0 unknown.\n"), std::string::npos) << check.out;
+}
+
+TEST_F(Program, AnswersOneWhenAnAlertIsNotMet) {
+  const Told check = told({"check", plan(plan_that_does_not())});
+  EXPECT_EQ(check.code, 1) << check.out;
+  EXPECT_EQ(check.err, "");
+  EXPECT_NE(check.out.find("\n1 alert not met, 0 unknown.\n"), std::string::npos) << check.out;
+}
+
+TEST_F(Program, AnswersTwoWhenAnAlertIsUnknown) {
+  const Told check = told({"check", plan(plan_with_an_unknown())});
+  EXPECT_EQ(check.code, 2) << check.out;
+  EXPECT_EQ(check.err, "");
+  EXPECT_NE(check.out.find("\n0 alerts not met, 2 unknown.\n"), std::string::npos) << check.out;
+}
+
+TEST_F(Program, AnswersTheSameInJson) {
+  const auto code = [&](const std::string& text) {
+    const Told check = told({"check", plan(text), "--json"});
+    EXPECT_EQ(check.err, "");
+    EXPECT_EQ(nlohmann::json::parse(check.out)["exit_code"], check.code);
+    return check.code;
+  };
+  EXPECT_EQ(code(plan_that_meets()), 0);
+  EXPECT_EQ(code(plan_that_does_not()), 1);
+  EXPECT_EQ(code(plan_with_an_unknown()), 2);
+}
+
+TEST_F(Program, RefusesACommandItDoesNotKnow) {
+  const std::string file = plan(plan_that_meets());
+  for (const std::vector<std::string>& arguments :
+       std::vector<std::vector<std::string>>{{},
+                                             {"chekc", file},
+                                             {file},
+                                             {"--jsn"},
+                                             {"check"},
+                                             {"check", file, file},
+                                             {"check", file, "--jsn"},
+                                             {"check", file, "--out", "x"},
+                                             {"draw"},
+                                             {"draw", file, "--out"},
+                                             {"draw", file, "--json"},
+                                             {"check", file, "draw", file},
+                                             {"explain", "heat.three-feet", "heat.stowed"},
+                                             {"explain", "heat.nonsense"},
+                                             {"explain", "heat.nonsense", "--json"}}) {
+    SCOPED_TRACE(testing::PrintToString(arguments));
+    const Told refused = told(arguments);
+    EXPECT_EQ(refused.code, 64);
+    EXPECT_EQ(refused.out, "");
+    EXPECT_FALSE(refused.err.empty());
+  }
+}
+
+TEST_F(Program, NamesTheRulesWhenAskedForOneThatIsNone) {
+  EXPECT_NE(told({"explain", "heat.nonsense"}).err.find("\nheat.three-feet "), std::string::npos);
+}
+
+TEST_F(Program, TellsTheFaultsOfAPlanOnStandardError) {
+  const std::string file = plan(plan_that_is_broken());
+  const Told check = told({"check", file});
+  EXPECT_EQ(check.code, 65);
+  EXPECT_EQ(check.out, "");
+  EXPECT_TRUE(check.err.starts_with(file + ":2:")) << check.err;
+  EXPECT_NE(check.err.find("[length.comma]"), std::string::npos) << check.err;
+  EXPECT_EQ(told({"draw", file, "--out", folder.path("out")}).code, 65);
+  EXPECT_FALSE(std::filesystem::exists(folder.path("out")));
+}
+
+TEST_F(Program, TellsTheFaultsOfAPlanToAMachineOnStandardOutput) {
+  const std::string file = plan(plan_that_is_broken());
+  const Told check = told({"check", "--json", file});
+  EXPECT_EQ(check.code, 65);
+  EXPECT_EQ(check.err, "");
+  const auto json = nlohmann::json::parse(check.out);
+  EXPECT_EQ(json["file"], file);
+  ASSERT_EQ(json["problems"].size(), 1U) << check.out;
+  EXPECT_EQ(json["problems"][0]["id"], "length.comma");
+  EXPECT_EQ(json["problems"][0]["line"], 2);
+}
+
+TEST_F(Program, TellsThatAPlanDoesNotStand) {
+  const Told check = told({"check", plan(plan_that_falls())});
+  EXPECT_EQ(check.code, 65);
+  EXPECT_EQ(check.out, "");
+  EXPECT_NE(check.err.find("1 fault in "), std::string::npos) << check.err;
+}
+
+TEST_F(Program, RefusesAPlanOfFiveMebibytes) {
+  std::string text = plan_that_meets();
+  text.insert(text.size() - 1, "/*" + std::string(5U << 20U, ' ') + "*/");
+  const Told check = told({"check", plan(text)});
+  EXPECT_EQ(check.code, 65);
+  EXPECT_EQ(check.out, "");
+  EXPECT_LT(check.err.size(), 1000U);
+  // The same plan with a shorter comment is read.
+  EXPECT_EQ(told({"check", plan("/*" + std::string(3U << 20U, ' ') + "*/" + plan_that_meets())}).code, 0);
+}
+
+TEST_F(Program, SaysWhenAPlanCannotBeRead) {
+  for (const std::string& place : {folder.path("missing.json"), folder.path(), std::string{}})
+    for (const char* verb : {"check", "draw"}) {
+      SCOPED_TRACE(verb + (" " + place));
+      const Told refused = told({verb, place});
+      EXPECT_EQ(refused.code, 66);
+      EXPECT_EQ(refused.out, "");
+      EXPECT_TRUE(refused.err.starts_with("berthwright: " + place + ": ")) << refused.err;
+    }
+}
+
+TEST_F(Program, SaysWhenTheDrawingsCannotBeMade) {
+  const std::string file = plan(plan_that_meets());
+  const Told refused = told({"draw", file, "--out", folder.put("taken", "mine")});
+  EXPECT_EQ(refused.code, 73);
+  EXPECT_EQ(refused.out, "");
+  EXPECT_FALSE(refused.err.empty());
+  EXPECT_EQ(bytes_of(folder.path("taken")), "mine");
+}
+
+TEST_F(Program, DrawsEveryConfigurationAndNamesTheFiles) {
+  const std::string drawings = folder.path("a/b");
+  const Told draw = told({"draw", plan(plan_that_meets()), "--out", drawings});
+  EXPECT_EQ(draw.code, 0);
+  EXPECT_EQ(draw.err, "");
+  std::string names;
+  for (const auto& [name, bytes] : files_in(drawings)) {
+    names += drawings + "/" + name + "\n";
+    EXPECT_TRUE(bytes.starts_with("<svg ")) << name;
+    EXPECT_TRUE(bytes.ends_with("</svg>\n")) << name;
+  }
+  EXPECT_EQ(draw.out, names);
+  EXPECT_EQ(files_in(drawings).size(), 2U);
+}
+
+TEST_F(Program, DrawsWhatIsNotMetAndSaysSo) {
+  for (const std::string& text : {plan_that_does_not(), plan_with_an_unknown()}) {
+    const Told draw = told({"draw", plan(text), "--out", folder.path("out")});
+    EXPECT_EQ(draw.code, 0);
+    EXPECT_NE(draw.err.find("berthwright check "), std::string::npos);
+  }
+}
+
+TEST_F(Program, SaysTheSameBytesTwice) {
+  const std::string file = plan(plan_with_an_unknown());
+  for (const std::vector<std::string>& arguments : std::vector<std::vector<std::string>>{
+           {"check", file, "--details", "--defaults"}, {"check", file, "--json"}, {"explain", "--json"}})
+    EXPECT_EQ(told(arguments).out, told(arguments).out);
+  told({"draw", file, "--out", folder.path("one")});
+  told({"draw", file, "--out", folder.path("two")});
+  EXPECT_EQ(files_in(folder.path("one")), files_in(folder.path("two")));
+}
+
+TEST_F(Program, AddsWhatIsAskedFor) {
+  const std::string file = plan(plan_with_an_unknown());
+  const std::string plain = told({"check", file}).out;
+  const std::string details = told({"check", file, "--details"}).out;
+  const std::string defaults = told({"check", file, "--defaults"}).out;
+  EXPECT_EQ(plain.find("bed.size"), std::string::npos);
+  EXPECT_NE(details.find("bed.size"), std::string::npos);
+  EXPECT_EQ(plain.find("/drives_on"), std::string::npos);
+  EXPECT_NE(defaults.find("/drives_on"), std::string::npos);
+}
+
+TEST_F(Program, HelpsWithAnExampleForEveryVerb) {
+  const Told help = told({"--help"});
+  for (const std::string verb : {"check", "draw", "explain"}) {
+    SCOPED_TRACE(verb);
+    const Told of_verb = told({verb, "--help"});
+    EXPECT_EQ(of_verb.code, 0);
+    EXPECT_EQ(of_verb.err, "");
+    EXPECT_NE(of_verb.out.find("Example:\n  berthwright " + verb + " "), std::string::npos) << of_verb.out;
+    EXPECT_NE(help.out.find("\n  " + verb + " "), std::string::npos) << help.out;
+    EXPECT_EQ(told({verb, "-h"}).out, of_verb.out);
+  }
+  EXPECT_EQ(help.code, 0);
+  EXPECT_EQ(help.err, "");
+  EXPECT_NE(help.out.find("Example:\n  berthwright "), std::string::npos);
+}
+
+TEST_F(Program, NamesItsVersion) {
+  for (const char* flag : {"--version", "-V"}) {
+    const Told version = told({flag});
+    EXPECT_EQ(version.code, 0);
+    EXPECT_EQ(version.err, "");
+    EXPECT_TRUE(version.out.starts_with("berthwright ")) << version.out;
+  }
+}
+
+TEST_F(Program, ExplainsRulesInTextAndJson) {
+  EXPECT_EQ(told({"explain"}).code, 0);
+  EXPECT_TRUE(told({"explain", "heat.three-feet"}).out.starts_with("heat.three-feet\n"));
+  const auto json = nlohmann::json::parse(told({"explain", "heat.three-feet", "--json"}).out);
+  EXPECT_EQ(json["limit_mm"], 914.4);
+  EXPECT_GT(nlohmann::json::parse(told({"explain", "--json"}).out).size(), 10U);
+}
+
+TEST_F(Program, NeverLetsAnArgumentCommandTheTerminal) {
+  const std::string hostile = "\x1b]0;owned\x07";
+  for (const std::vector<std::string>& arguments : std::vector<std::vector<std::string>>{
+           {"explain", hostile},
+           {"check", hostile},
+           {hostile},
+           {"check", hostile, hostile},
+           {"draw", plan(plan_that_does_not()), "--out", folder.path("p/" + hostile)},
+           {"draw", plan(plan_that_meets()), "--out", folder.put("f", "") + "/" + hostile}})
+    EXPECT_EQ(told(arguments).err.find('\x1b'), std::string::npos) << testing::PrintToString(arguments);
+}
+
+// A place that takes some bytes and no more, like a full disk.
+class FullDisk : public std::streambuf {
+ public:
+  explicit FullDisk(std::streamsize room) : room_(room) {}
+
+ protected:
+  int_type overflow(int_type c) override { return room_-- > 0 ? c : traits_type::eof(); }
+  std::streamsize xsputn(const char*, std::streamsize count) override {
+    const std::streamsize taken = std::min(count, room_);
+    room_ -= taken;
+    return taken;
+  }
+
+ private:
+  std::streamsize room_;
+};
+
+TEST_F(Program, SaysWhenItsResultCouldNotBeWritten) {
+  const std::string file = plan(plan_that_meets());
+  for (const std::vector<std::string>& arguments :
+       std::vector<std::vector<std::string>>{{"check", file},
+                                             {"check", file, "--json"},
+                                             {"draw", file, "--out", folder.path("out")},
+                                             {"explain"},
+                                             {"--help"},
+                                             {"--version"}})
+    for (const std::streamsize room : {0, 5}) {
+      SCOPED_TRACE(testing::PrintToString(arguments));
+      FullDisk disk(room);
+      std::ostream out(&disk);
+      std::ostringstream err;
+      EXPECT_EQ(run(arguments, out, err), 74);
+      EXPECT_NE(err.str().find("could not be written"), std::string::npos);
+    }
+}
+
+}  // namespace
+}  // namespace berthwright
