@@ -62,11 +62,13 @@ struct Scene {
   Finding data_plate(const HeatDistance& entry) const {
     Finding finding = begin("heat.data-plate", entry);
     if (entry.plate_margin) {
+      // The distance before the face in question, against what the maker asks there, as a person would tell
+      // it.
+      const Length asked = *entry.plate_required + plan.limit(*find_rule("heat.data-plate"));
       finding.where = {entry.plate_nearest.from, entry.plate_nearest.to};
-      compare(plan, finding, *entry.plate_margin);
+      compare(finding, *entry.plate_required + *entry.plate_margin, asked);
     } else {
       finding.where = {entry.nearest.from, entry.nearest.to};
-      finding.compared = plan.limit(*find_rule("heat.data-plate"));
     }
     if (finding.status == Status::not_met) {
       finding.cure = cure_of(shortfall(finding));

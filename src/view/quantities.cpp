@@ -31,16 +31,15 @@ std::string quantity_text(const Quantity& quantity, Unit own, Rounding rounding)
 }
 
 std::string source_text(const Source& source) {
-  const std::string named = source.edition.empty() ? source.text : source.text + ", " + source.edition;
   switch (source.kind) {
     case Source::Kind::published:
-      return named;
     case Source::Kind::maker:
-      return named.empty() ? "the maker's data plate" : named;
+      return source.text;
     case Source::Kind::common_practice:
-      return named.empty() ? "common practice, no source" : named + ", common practice, no source";
+      return source.text.empty() ? "common practice, no source"
+                                 : source.text + ", common practice, no source";
     case Source::Kind::from_memory:
-      return named + ", from memory, not re-read";
+      return source.text + ", from memory, not re-read";
     case Source::Kind::own_choice:
       return "our own choice";
   }

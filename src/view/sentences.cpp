@@ -28,7 +28,9 @@ class Telling {
   /// "In night: ", or nothing where the finding holds for the trailer.
   std::string when() const {
     const Configuration* configuration = plan_.configuration(finding_.configuration.text());
-    return configuration == nullptr ? std::string{} : "In " + configuration->name + ", ";
+    if (configuration == nullptr) return {};
+    const std::string& id = configuration->id.text();
+    return (id == "day" || id == "night" ? "By " : "In ") + configuration->name + ", ";
   }
   std::string measured() const {
     return finding_.measured ? quantity_text(*finding_.measured, plan_->unit, careful()) : "not known";
@@ -56,6 +58,8 @@ class Telling {
     return finding_.override_reason.empty() ? std::string{} : "; " + compared();
   }
   const std::string& variant() const { return finding_.variant; }
+  std::string source() const { return source_text(finding_.source); }
+  bool is_measured() const { return finding_.measured.has_value(); }
   Status status() const { return finding_.status; }
   bool has_subject(std::size_t index) const { return index < finding_.subjects.size(); }
   std::string place() const {
@@ -98,13 +102,16 @@ std::string overlap(const Telling& t) {
 }
 
 std::string gap(const Telling& t) {
-  if (!t.has_subject(0) && t.status() == Status::met) return t.bed() + " closes without a gap.";
+  if (!t.variant().empty())
+    return t.bed() + " has an opening of " + t.measured() + " between " + t.variant() + t.place() +
+           "; nothing is asked of such a one.";
+  if (t.status() == Status::met && !t.is_measured()) return t.bed() + " closes without a gap.";
   return t.bed() + " has a gap of " + t.measured() + t.place() + "; " + t.compared() + ".";
 }
 
 std::string wall_gap(const Telling& t) {
-  return t.bed() + " stands off the wall or a cabinet by " + t.measured() + t.place() + "; " + t.compared() +
-         ".";
+  return t.bed() + " stands off the wall or what is built in by " + t.measured() + t.place() + "; " +
+         t.compared() + ".";
 }
 
 std::string ridge(const Telling& t) {
@@ -123,29 +130,31 @@ std::string size(const Telling& t) { return t.bed() + " holds a rectangle of " +
 std::string area(const Telling& t) { return t.bed() + " has a lying area of " + t.measured() + "."; }
 
 std::string berth_width(const Telling& t) {
-  return t.bed() + " is " + t.measured() + " wide at its widest rectangle of berth length; " + t.compared() +
-         ".";
+  return t.bed() + " is " + t.measured() + " wide (its largest rectangle); " + t.compared() + ".";
 }
 std::string berth_length(const Telling& t) {
-  return t.bed() + " is " + t.measured() + " long at the width of a berth; " + t.compared() + ".";
+  return t.bed() + " is " + t.measured() + " long at a width of 24 in; " + t.compared() + ".";
+}
+std::string vessel_length(const Telling& t) {
+  return t.bed() + " is " + t.measured() +
+         " long at a width of 24 in; asked of berths on small vessels: " + t.demand() + t.shortfall() + ".";
 }
 std::string clear_height(const Telling& t) {
   return "Over " + t.bed() + " there are " + t.measured() + " of clear height; " + t.compared() + ".";
 }
 std::string access_aid(const Telling& t) {
   return t.bed() + " lies " + t.measured() +
-         " above the floor; a step or ladder is asked for above that figure: " + t.demand() + t.shortfall() +
-         ".";
+         " above the floor; without a step or ladder asked: " + t.demand() + t.shortfall() + ".";
 }
 std::string guard_rail(const Telling& t) {
-  return "The underside of " + t.bed() + " is " + t.measured() +
-         " above the floor; above this figure guard rails are " + "asked for: " + t.demand() + t.shortfall() +
-         ".";
+  return "The underside of what carries " + t.bed() + " is " + t.measured() +
+         " above the floor; without guard rails asked: " + t.demand() + t.shortfall() + ".";
 }
 std::string person_length(const Telling& t) {
-  if (t.status() == Status::unknown)
-    return t.subject(0) + " sleeps on " + t.bed() + "; stature is not in the plan.";
-  return t.subject(0) + " gets " + t.measured() + " of length on " + t.bed() + "; " + t.compared() + ".";
+  if (!t.is_measured())
+    return "How long " + t.subject(0) + " is, who sleeps on " + t.bed() + ", the plan does not say.";
+  return t.subject(0) + " has " + t.measured() + " of length left beyond the stature on " + t.bed() + "; " +
+         t.compared() + ".";
 }
 std::string person_width(const Telling& t) {
   return t.subject(0) + " gets " + t.measured() + " of width on " + t.bed() + "; " + t.compared() + ".";
@@ -156,26 +165,38 @@ std::string named_size(const Telling& t) {
          t.compared() + "; the bed: " + t.measured() + ".";
 }
 std::string fits_people(const Telling& t) {
-  return t.bed() + " is long enough for " + t.measured() + " of the survey (stature and 4 in), by ANSUR II.";
+  return t.bed() + " is long enough for " + t.measured() + " of the survey (stature and 100 mm; " +
+         t.source() + ").";
+}
+
+/// "bare" and "made up" say how a bed was measured; of a cushion or curtain its name says enough.
+std::string burning(const Telling& t) {
+  const bool of_bed = t.variant() == "bare" || t.variant() == "made up";
+  return t.subject(1) + (of_bed ? " (" + t.variant() + ")" : "");
 }
 
 std::string three_feet(const Telling& t) {
-  return t.when() + t.subject(0) + " stands " + t.measured() + " from " + t.subject(1) +
-         (t.variant().empty() ? "" : " (" + t.variant() + ")") + "; " + t.compared() + ".";
+  return t.when() + t.subject(0) + " stands " + t.measured() + " from " + burning(t) + "; " + t.compared() +
+         ".";
 }
 std::string data_plate(const Telling& t) {
-  return t.when() + "the margin of " + t.subject(0) + " by its own data plate, to " + t.subject(1) +
-         (t.variant().empty() ? "" : " (" + t.variant() + ")") + ", is " + t.measured() + "; " +
-         t.compared() + ".";
+  if (t.status() == Status::unknown)
+    return t.when() + burning(t) + " lies near " + t.subject(0) +
+           ", and the plan does not give the distance that its maker asks for there.";
+  return t.when() + burning(t) + " lies " + t.measured() + " from the side of " + t.subject(0) +
+         " that its maker's plate binds most there; " + t.compared() + ".";
 }
 std::string data_plate_missing(const Telling& t) {
   return t.when() + "the plan does not give every distance of the data plate of " + t.subject(0) +
-         ", so nothing can be said by its maker's figures.";
+         ", so they could not be compared.";
 }
 std::string stowed(const Telling& t) {
-  return t.when() + t.subject(0) +
-         " is stowed: switched off, unplugged and put away before this is set up. " +
-         "Its distances are not measured here.";
+  const std::string means =
+      " is stowed: it must be off, unplugged and cold before it is put away. No distance is ";
+  const std::string end = t.status() == Status::unknown
+                              ? "measured, and the plan does not say where it is kept."
+                              : "measured here.";
+  return t.when() + t.subject(0) + means + end;
 }
 
 struct Teller {
@@ -193,7 +214,7 @@ constexpr std::array tellers{
     Teller{"bed.area", area},
     Teller{"bed.berth-width", berth_width},
     Teller{"bed.berth-length", berth_length},
-    Teller{"bed.vessel-length", berth_length},
+    Teller{"bed.vessel-length", vessel_length},
     Teller{"bed.clear-height", clear_height},
     Teller{"bed.access-aid", access_aid},
     Teller{"bed.guard-rail", guard_rail},

@@ -1,5 +1,6 @@
 #include <berthwright/write/outputs.h>
 
+#include <algorithm>
 #include <array>
 
 #include <berthwright/exact/measure.h>
@@ -48,6 +49,37 @@ std::string bed_lines(const Plan& plan, const BedAnswer& answer, ReportOptions o
   return text;
 }
 
+std::string heat_line(const Plan& plan, const ConfigurationAnswer& answer, const HeatDistance& entry) {
+  const Placed* source = answer.arrangement.find(entry.source);
+  const std::string name = source->piece != nullptr ? source->piece->name : source->fixture->name;
+  const Bed* bed = plan.bed(entry.nearest_to);
+  const Placed* thing = answer.arrangement.find(entry.nearest_to);
+  std::string to = entry.nearest_to;
+  if (bed != nullptr) to = bed->name + (entry.made_up ? " (made up)" : " (bare)");
+  if (bed == nullptr && thing != nullptr)
+    to = thing->piece != nullptr ? thing->piece->name : thing->fixture->name;
+  return wrapped(answer.configuration->name + ": " + name + " to " + to + " " +
+                     both(entry.distance, plan->unit, {.rounding = Rounding::down}) + ".",
+                 item);
+}
+
+/// For each source and configuration the nearest thing that can burn.
+std::string heat_part(const Plan& plan, const Answer& answer) {
+  std::string text;
+  for (const ConfigurationAnswer& configuration : answer.configurations) {
+    const auto& entries = configuration.heat;
+    for (auto first = entries.begin(); first != entries.end();) {
+      const auto last =
+          std::find_if(first, entries.end(), [&](const auto& e) { return e.source != first->source; });
+      text += heat_line(plan, configuration, *std::min_element(first, last, [](const auto& a, const auto& b) {
+                          return a.distance < b.distance;
+                        }));
+      first = last;
+    }
+  }
+  return text.empty() ? text : "\nHeat: the nearest thing that can burn\n" + text;
+}
+
 std::string heading(const Plan& plan) {
   std::string text = plan->title.title;
   if (!plan->title.shop.empty()) text += ", " + plan->title.shop;
@@ -74,22 +106,41 @@ std::string places(const Plan& plan, const Finding& finding) {
 }
 
 struct Part {
-  Status status;
   std::string_view heading;
   bool cure_first;
+  bool (*holds)(const Finding&);
 };
-constexpr std::array parts{Part{Status::not_met, "Not met", true}, Part{Status::unknown, "Unknown", true},
-                           Part{Status::close, "Close", false}, Part{Status::met, "Met", false}};
+
+Weight weight_of(const Finding& finding) { return find_rule(finding.rule.text())->weight; }
+
+template <Status status>
+bool asked(const Finding& finding) {
+  return finding.status == status && weight_of(finding) != Weight::information;
+}
+bool informs(const Finding& finding) { return weight_of(finding) == Weight::information; }
+
+constexpr std::array parts{Part{"Not met", true, asked<Status::not_met>},
+                           Part{"Unknown", true, asked<Status::unknown>},
+                           Part{"Close", false, asked<Status::close>}, Part{"Met", false, asked<Status::met>},
+                           Part{"For information", false, informs}};
+
+/// What the part on beds has told already, in fewer words.
+bool told_with_the_beds(const Finding& finding) {
+  constexpr std::array<std::string_view, 4> rules{"bed.size", "bed.area", "bed.named-size",
+                                                  "bed.fits-people"};
+  return std::ranges::find(rules, finding.rule.text()) != rules.end();
+}
 
 std::string finding_lines(const Plan& plan, const Finding& finding, const Part& part, ReportOptions options) {
-  const Rule* rule = find_rule(finding.rule.text());
-  const std::string mark = rule->weight == Weight::alert ? "ALERT  " : "";
+  const std::string mark = weight_of(finding) == Weight::alert ? "ALERT " : "";
   const std::string cure = part.cure_first ? cure_sentence(plan, finding) : std::string{};
   std::string text = wrapped(mark + (cure.empty() ? "" : cure + " ") + sentence(plan, finding), item);
   if (!options.details) return text;
-  text +=
-      wrapped("rule " + finding.rule.text() + ", " + std::string(word(term_of(rule->weight), plan->english)),
-              under_item);
+  const std::string status(word(term_of(finding.status), plan->english));
+  const std::string weight(word(term_of(weight_of(finding)), plan->english));
+  text += wrapped("rule " + finding.rule.text() + ", " + weight + ", " + status +
+                      (finding.source.edition.empty() ? "" : "; source: " + finding.source.edition),
+                  under_item);
   if (!finding.where.empty()) text += wrapped(places(plan, finding), under_item);
   return text;
 }
@@ -98,7 +149,7 @@ std::string findings_part(const Plan& plan, const Answer& answer, const Part& pa
   std::string text;
   std::size_t count = 0;
   for (const Finding& finding : answer.findings) {
-    if (finding.status != part.status) continue;
+    if (!part.holds(finding) || (told_with_the_beds(finding) && !options.details)) continue;
     ++count;
     text += finding_lines(plan, finding, part, options);
   }
@@ -128,7 +179,7 @@ std::string verdict(const Answer& answer) {
 }  // namespace
 
 std::string check_text(const Plan& plan, const Answer& answer, ReportOptions options) {
-  std::string text = heading(plan) + beds_part(plan, answer, options);
+  std::string text = heading(plan) + beds_part(plan, answer, options) + heat_part(plan, answer);
   for (const Part& part : parts) text += findings_part(plan, answer, part, options);
   if (options.defaults) text += defaults_part(plan);
   return text + "\n" + verdict(answer) + "\n" + wrapped(caution_line(plan->english), {});
