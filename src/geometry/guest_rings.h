@@ -9,11 +9,6 @@
 // Our rings to a guest with exact numbers and back, for any guest whose types are spelled as CGAL's.
 namespace berthwright {
 
-/// Every corner of a face, outer and holes.
-std::vector<Point> corners_of(const Face& face);
-/// The ring with a further corner wherever one of `corners` lies on an edge.
-std::vector<Point> with_corners_on_edges(const Polygon& ring, std::span<const Point> corners);
-
 /// The nearest tick of a fraction of GMP's, half toward plus infinity. Whole numbers only, no doubles.
 template <class Fraction>
 Length nearest_tick(const Fraction& value) {

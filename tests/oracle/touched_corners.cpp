@@ -1,4 +1,4 @@
-#include "geometry/guest_rings.h"
+#include "oracle/touched_corners.h"
 
 #include <algorithm>
 

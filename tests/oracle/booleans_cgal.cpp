@@ -1,10 +1,11 @@
-#include "geometry/booleans.h"
+#include "oracle/booleans.h"
 
 #include <CGAL/Exact_predicates_exact_constructions_kernel.h>
 #include <CGAL/Polygon_set_2.h>
 #include <iterator>
 
 #include "geometry/guest_rings.h"
+#include "oracle/touched_corners.h"
 
 namespace berthwright {
 namespace {
