@@ -180,11 +180,15 @@ std::string three_feet(const Telling& t) {
          ".";
 }
 std::string data_plate(const Telling& t) {
-  if (t.status() == Status::unknown)
+  if (t.status() == Status::unknown) {
+    const std::string known = t.is_measured() ? "; before a side that it does give: " + t.measured() +
+                                                    ", asked " + t.demand() + t.shortfall()
+                                              : std::string{};
     return t.when() + burning(t) + " lies near " + t.subject(0) +
-           ", and the plan does not give the distance that its maker asks for there.";
-  return t.when() + burning(t) + " lies " + t.measured() + " from the side of " + t.subject(0) +
-         " that its maker's plate binds most there; " + t.compared() + ".";
+           " before a side whose distance by the maker the plan does not give" + known + ".";
+  }
+  return t.when() + burning(t) + " lies " + t.measured() + " from " + t.subject(0) +
+         ", before a side where its maker asks " + t.demand() + t.shortfall() + ".";
 }
 std::string data_plate_missing(const Telling& t) {
   return t.when() + "the plan does not give every distance of the data plate of " + t.subject(0) +
