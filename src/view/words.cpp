@@ -125,10 +125,10 @@ std::string_view word(Fixture::Kind kind, English english) {
 }
 
 std::string_view caution_line(English english) {
-  return english == English::american ? "Figures compared with the sources named; no verdict. Maker's "
+  return english == English::american ? "Figures compared with the sources named, not a verdict. Maker's "
                                         "instructions, local codes and licensed "
                                         "trades come first. Measure before you cut."
-                                      : "Figures compared with the sources named; no verdict. Maker's "
+                                      : "Figures compared with the sources named, not a verdict. Maker's "
                                         "instructions, local regulations and "
                                         "qualified trades come first. Measure before you cut.";
 }
