@@ -191,7 +191,8 @@ std::string data_plate(const Telling& t) {
          ", before a side where its maker asks " + t.demand() + t.shortfall() + ".";
 }
 std::string data_plate_missing(const Telling& t) {
-  return t.when() + "the plan does not give every distance of the data plate of " + t.subject(0) +
+  return (t.when().empty() ? "The" : t.when() + "the") +
+         " plan does not give every distance of the data plate of " + t.subject(0) +
          ", so they could not be compared.";
 }
 std::string stowed(const Telling& t) {
