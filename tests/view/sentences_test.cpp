@@ -66,6 +66,8 @@ std::vector<std::string> words_of(std::string_view text) {
 void expect_plain_sentence(const std::string& text) {
   ASSERT_FALSE(text.empty());
   EXPECT_TRUE(text.ends_with('.')) << text;
+  for (const char* start : {"the ", "in ", "by ", "over ", "how "})
+    EXPECT_FALSE(text.starts_with(start)) << text;
   for (const char* rest : {"something", "no figure", "  ",  "()", "( ", " )",  ";;",  " ;",   " ,", " .",
                            "..",        ",,",        ", ;", ",;", ";,", ": ;", ": .", "null", "{",  "}"})
     EXPECT_EQ(text.find(rest), std::string::npos) << '"' << rest << "\" in: " << text;

@@ -1,0 +1,112 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <random>
+
+#include <nlohmann/json.hpp>
+
+#include "support/demos.h"
+#include "support/plan_builder.h"
+#include "support/trailer_text.h"
+
+namespace berthwright {
+namespace {
+
+// Left and right change places. A window in an end wall is measured from the left alone, and so stays; no
+// finding is about a window yet.
+std::string exchanged(std::string text) {
+  for (const auto& [from, to] : {std::pair{"from_left", "from_@"},
+                                 {"wright", "w@"},
+                                 {"left", "@@"},
+                                 {"right", "left"},
+                                 {"@@", "right"},
+                                 {"w@", "wright"},
+                                 {"from_@", "from_left"}})
+    for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += std::string(to).size())
+      text.replace(at, std::string(from).size(), to);
+  return text;
+}
+
+// What a finding says in names, and its numbers beside it.
+struct Line {
+  std::string names;
+  std::vector<double> numbers;
+  friend auto operator<=>(const Line&, const Line&) = default;
+};
+
+void add(std::vector<double>& numbers, const std::optional<Quantity>& quantity) {
+  if (!quantity) return;
+  if (const auto* length = std::get_if<Length>(&*quantity))
+    numbers.push_back(static_cast<double>(length->ticks()));
+  if (const auto* area = std::get_if<Area>(&*quantity))
+    numbers.push_back(static_cast<double>(area->doubled()) / ticks_per_inch / ticks_per_inch);
+  if (const auto* sides = std::get_if<Sides>(&*quantity))
+    numbers.insert(numbers.end(),
+                   {static_cast<double>(sides->length.ticks()), static_cast<double>(sides->width.ticks())});
+  if (const auto* shares = std::get_if<Shares>(&*quantity))
+    numbers.insert(numbers.end(), {static_cast<double>(shares->men), static_cast<double>(shares->women)});
+}
+
+// Everything but places, which a mirror moves, and the order of findings, which hangs on names.
+std::vector<Line> lines_of(const Answer& answer, bool mirrored) {
+  std::vector<Line> lines;
+  for (const Finding& f : answer.findings) {
+    std::vector<std::string> subjects = f.subjects;
+    if (mirrored) std::ranges::transform(subjects, subjects.begin(), exchanged);
+    // Those that meet at a place are named in the order of the plan.
+    const std::string& rule = f.rule.text();
+    if (rule == "room.overlap" || rule == "bed.gap" || rule == "bed.wall-gap") std::ranges::sort(subjects);
+    Line line;
+    line.names = rule + '|' + f.configuration.text() + '|' +
+                 (mirrored ? exchanged(f.bed.text()) : f.bed.text()) + '|' + f.variant + '|' +
+                 std::to_string(static_cast<int>(f.status));
+    for (const std::string& subject : subjects) line.names += '|' + subject;
+    add(line.numbers, f.measured);
+    add(line.numbers, f.compared);
+    if (f.margin) line.numbers.push_back(static_cast<double>(f.margin->ticks()));
+    lines.push_back(line);
+  }
+  std::ranges::sort(lines, [](const Line& a, const Line& b) { return a < b; });
+  return lines;
+}
+
+// The corners of a slanted rectangle are rounded to the lattice, on the other side in the mirror: 0.1 µm.
+constexpr double four_ticks = 4;
+
+void expect_same(const std::vector<Line>& a, const std::vector<Line>& b) {
+  ASSERT_EQ(a.size(), b.size());
+  for (std::size_t i = 0; i < a.size(); ++i) {
+    SCOPED_TRACE(a[i].names);
+    EXPECT_EQ(a[i].names, b[i].names);
+    ASSERT_EQ(a[i].numbers.size(), b[i].numbers.size());
+    for (std::size_t n = 0; n < a[i].numbers.size(); ++n)
+      EXPECT_NEAR(a[i].numbers[n], b[i].numbers[n], four_ticks);
+  }
+}
+
+TEST(AnswerOfDemos, IsTheSameInTheMirror) {
+  for (const std::string& name : demo_names()) {
+    SCOPED_TRACE(name);
+    const Answered as_drawn(plan_from(demo_text(name)));
+    const Answered in_mirror(plan_from(exchanged(demo_text(name))));
+    expect_same(lines_of(as_drawn.answer, false), lines_of(in_mirror.answer, true));
+  }
+}
+
+// Fixtures and pieces may stand in the file in any order; that of the poses is the order of laying.
+TEST(AnswerOfDemos, DoesNotDependOnTheOrderOfTheFile) {
+  for (const std::string& name : demo_names()) {
+    const std::vector<Line> expected = lines_of(Answered(plan_from(demo_text(name))).answer, false);
+    for (unsigned seed = 1; seed <= 2; ++seed) {
+      SCOPED_TRACE(name + ", seed " + std::to_string(seed));
+      std::mt19937 random(seed);
+      auto plan = nlohmann::ordered_json::parse(demo_text(name), nullptr, true, true);
+      for (const char* list : {"fixtures", "pieces", "openings"})
+        if (plan.contains(list)) std::shuffle(plan[list].begin(), plan[list].end(), random);
+      EXPECT_TRUE(lines_of(Answered(plan_from(plan.dump())).answer, false) == expected);
+    }
+  }
+}
+
+}  // namespace
+}  // namespace berthwright
