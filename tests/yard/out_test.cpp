@@ -1,0 +1,57 @@
+#include <berthwright/yard/program.h>
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <set>
+#include <sstream>
+
+#include "support/demos.h"
+#include "support/plan_builder.h"
+#include "support/temporary_folder.h"
+
+namespace berthwright {
+namespace {
+
+constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
+
+// What ./dev demo makes of one plan: every drawing, and the check as text.
+std::map<std::string, std::string> made_now(const std::string& name) {
+  const TemporaryFolder folder;
+  const std::string plan = repository_path("plans/" + name + ".json");
+  std::ostringstream drawn, checked, err;
+  EXPECT_EQ(run({"draw", plan, "--out", folder.path()}, drawn, err), 0) << err.str();
+  EXPECT_LE(run({"check", plan}, checked, err), 2) << err.str();
+  auto files = files_in(folder.path());
+  files["check.txt"] = checked.str();
+  return files;
+}
+
+TEST(Out, HoldsWhatIsMadeOfEveryPlanByteForByte) {
+  for (const std::string& name : demo_names()) {
+    SCOPED_TRACE(name);
+    const auto made = made_now(name);
+    const auto kept = files_in(repository_path("out/" + name));
+    ASSERT_GE(made.size(), 2U);
+    for (const auto& [file, bytes] : made) {
+      const auto there = kept.find(file);
+      if (there == kept.end())
+        ADD_FAILURE() << "out/" << name << '/' << file << " is missing." << cure;
+      else
+        EXPECT_TRUE(there->second == bytes) << "out/" << name << '/' << file << " is stale." << cure;
+    }
+    for (const auto& [file, bytes] : kept)
+      EXPECT_TRUE(made.contains(file)) << "out/" << name << '/' << file << " comes from no plan." << cure;
+  }
+}
+
+TEST(Out, HoldsNothingElse) {
+  const std::vector<std::string> names = demo_names();
+  std::set<std::string> kept;
+  for (const auto& entry : std::filesystem::directory_iterator(repository_path("out")))
+    kept.insert(entry.path().filename().string());
+  EXPECT_EQ(kept, std::set<std::string>(names.begin(), names.end())) << cure;
+}
+
+}  // namespace
+}  // namespace berthwright
