@@ -9,6 +9,15 @@
 namespace berthwright {
 namespace {
 
+// The bed as it would be with every piece raised or lowered to its level (design 4.16).
+std::optional<SleepingRoom> levelled(const Plan& plan, const Arrangement& arrangement,
+                                     const BedAnswer& answer) {
+  if (answer.mattress.dropped_out.empty()) return std::nullopt;
+  Mattress level = answer.mattress;
+  level.closed = level.levelled;
+  return sleeping_room(plan, arrangement, *answer.bed, level);
+}
+
 ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
   ConfigurationAnswer answer;
   answer.configuration = arrangement.configuration;
@@ -22,6 +31,7 @@ ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
     one.bed = &bed;
     one.mattress = mattress_of(plan, answer.arrangement, bed);
     one.room = sleeping_room(plan, answer.arrangement, bed, one.mattress);
+    one.levelled = levelled(plan, answer.arrangement, one);
     one.bedding = bedding_of(plan, answer.arrangement, bed, one.mattress);
     beddings.emplace_back(&bed, one.bedding);
     answer.beds.push_back(std::move(one));

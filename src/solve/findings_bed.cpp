@@ -96,30 +96,35 @@ void add_ridges(const Scene& scene) {
   if (scene.mattress().ridges.empty()) scene.none_of("bed.ridge");
 }
 
+// What would bring a piece that dropped out of the surface back into it.
+Cure levelling(const Scene& scene, const Placed& dropped) {
+  const Length off = scene.mattress().level - dropped.solid.top();
+  const bool on_floor = dropped.carried_by.empty() || dropped.carried_by.front() == "floor";
+  return {off > Length{} ? Cure::Kind::raise : Cure::Kind::lower,
+          on_floor ? dropped.id : dropped.carried_by.front(), abs(off)};
+}
+
+// A bed that is too small because a piece dropped out of it is levelled first.
+Cure larger_bed(const Scene& scene, Length by) {
+  for (const PieceId& id : scene.mattress().dropped_out)
+    if (const Placed* placed = scene.answer.arrangement.find(id.text())) return levelling(scene, *placed);
+  return scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), by);
+}
+
 void add_dropped_pieces(const Scene& scene) {
   for (const PieceId& id : scene.mattress().dropped_out) {
     const Placed* placed = scene.answer.arrangement.find(id.text());
     if (placed == nullptr) continue;
     Finding finding = scene.begin("bed.dropped-piece");
-    const Length off = scene.mattress().level - placed->solid.top();
     const Rect bounds = placed->solid.outline().bounds();
     finding.subjects = {id.text()};
     finding.where = {
         {{half(bounds.low.x + bounds.high.x), half(bounds.low.y + bounds.high.y)}, placed->solid.top()}};
-    compare(scene.plan, finding, abs(off));
-    const bool on_floor = placed->carried_by.empty() || placed->carried_by.front() == "floor";
-    finding.cure = Cure{off > Length{} ? Cure::Kind::raise : Cure::Kind::lower,
-                        on_floor ? id.text() : placed->carried_by.front(), abs(off)};
+    compare(scene.plan, finding, abs(scene.mattress().level - placed->solid.top()));
+    finding.cure = levelling(scene, *placed);
     scene.findings.push_back(std::move(finding));
   }
   if (scene.mattress().dropped_out.empty()) scene.none_of("bed.dropped-piece");
-}
-
-// The side along which a person lies: the one that is not `width`, should the rectangle be shorter than that.
-Length length_beside(const std::optional<TurnedRectangle>& rectangle, Length width) {
-  if (!rectangle) return {};
-  const bool along = abs(rectangle->width - width) <= abs(rectangle->length - width);
-  return along ? rectangle->length : rectangle->width;
 }
 
 void add_sizes(const Scene& scene) {
@@ -133,18 +138,19 @@ void add_sizes(const Scene& scene) {
   Finding width = scene.begin("bed.berth-width");
   size.measured = largest ? Sides{largest->length, largest->width} : Sides{};
   size.status = Status::met;
-  compare(scene.plan, width, largest ? largest->width : Length{});
   if (largest) size.where = width.where = scene.corners_of(*largest);
 
   Finding length = scene.begin("bed.berth-length");
   Finding vessel = scene.begin("bed.vessel-length");
   const auto& longest = scene.room().longest;
-  compare(scene.plan, length, length_beside(longest, berth_width));
-  compare(scene.plan, vessel, length_beside(longest, berth_width));
+  compare(scene.plan, length, longest ? side_beside(*longest, berth_width) : Length{});
+  compare(scene.plan, vessel, longest ? side_beside(*longest, berth_width) : Length{});
   if (longest) length.where = vessel.where = scene.corners_of(*longest);
+  // The largest rectangle may be long and narrow where one of a berth's width is there as well.
+  const Length widest = std::max(largest ? largest->width : Length{}, longest ? longest->width : Length{});
+  compare(scene.plan, width, widest);
   for (Finding* finding : {&width, &length, &vessel})
-    if (finding->status == Status::not_met)
-      finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), shortfall(*finding));
+    if (finding->status == Status::not_met) finding->cure = larger_bed(scene, shortfall(*finding));
   for (Finding* finding : {&size, &width, &length, &vessel}) scene.findings.push_back(std::move(*finding));
 }
 
@@ -219,7 +225,8 @@ void add_people(const Scene& scene) {
     length.subjects = width.subjects = {person.name};
     if (room.place) length.where = scene.corners_of(*room.place);
     if (person.stature) {
-      compare(scene.plan, length, length_beside(room.place, person.width) - *person.stature);
+      compare(scene.plan, length,
+              (room.place ? side_beside(*room.place, person.width) : Length{}) - *person.stature);
     } else {
       length.compared = scene.plan.limit(*find_rule("bed.person-length"));
       length.cure = Cure{Cure::Kind::state_measure, person.name, {}};
@@ -229,8 +236,7 @@ void add_people(const Scene& scene) {
     const Int128 share = Int128{total.ticks()} * person.width.ticks() / taken.ticks();
     compare_width(scene, width, person, Length::from_ticks(static_cast<std::int64_t>(share)));
     for (Finding* finding : {&length, &width}) {
-      if (finding->status == Status::not_met)
-        finding->cure = scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), shortfall(*finding));
+      if (finding->status == Status::not_met) finding->cure = larger_bed(scene, shortfall(*finding));
       scene.findings.push_back(std::move(*finding));
     }
   }

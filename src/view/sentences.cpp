@@ -59,6 +59,14 @@ class Telling {
   }
   const std::string& variant() const { return finding_.variant; }
   std::string source() const { return source_text(finding_.source); }
+  bool is_negative() const {
+    const auto* length = finding_.measured ? std::get_if<Length>(&*finding_.measured) : nullptr;
+    return length != nullptr && *length < Length{};
+  }
+  /// The size of a negative measure, rounded up.
+  std::string magnitude() const {
+    return both(-std::get<Length>(*finding_.measured), plan_->unit, {.rounding = Rounding::up});
+  }
   bool is_measured() const { return finding_.measured.has_value(); }
   Status status() const { return finding_.status; }
   bool has_subject(std::size_t index) const { return index < finding_.subjects.size(); }
@@ -153,6 +161,9 @@ std::string guard_rail(const Telling& t) {
 std::string person_length(const Telling& t) {
   if (!t.is_measured())
     return "How long " + t.subject(0) + " is, who sleeps on " + t.bed() + ", the plan does not say.";
+  if (t.is_negative())
+    return t.subject(0) + " is " + t.magnitude() + " longer than the place on " + t.bed() +
+           "; asked: a place longer by " + t.demand() + ".";
   return t.subject(0) + " has " + t.measured() + " of length left beyond the stature on " + t.bed() + "; " +
          t.compared() + ".";
 }

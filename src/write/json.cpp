@@ -100,15 +100,17 @@ Json finding_json(const Plan& plan, const Finding& finding) {
 
 Json bed_json(const Plan& plan, const BedAnswer& answer) {
   const SleepingRoom& room = answer.room;
-  Json json{{"id", answer.bed->id.text()},
-            {"name", answer.bed->name},
-            {"configuration", answer.bed->configuration.text()},
-            {"level_mm", millimetres(answer.mattress.level)},
-            {"area", quantity(room.area, plan->unit, Rounding::down)},
-            {"largest_rectangle", maybe(room.largest)},
-            {"longest_24_in_wide", maybe(room.longest)},
-            {"fits", quantity(room.fits, plan->unit, Rounding::down)},
-            {"least_clear_height_mm", millimetres(room.least_clear_height)}};
+  Json json{
+      {"id", answer.bed->id.text()},
+      {"name", answer.bed->name},
+      {"configuration", answer.bed->configuration.text()},
+      {"level_mm", millimetres(answer.mattress.level)},
+      {"area", quantity(room.area, plan->unit, Rounding::down)},
+      {"largest_rectangle", maybe(room.largest)},
+      {"largest_rectangle_once_levelled", answer.levelled ? maybe(answer.levelled->largest) : Json(nullptr)},
+      {"longest_24_in_wide", maybe(room.longest)},
+      {"fits", quantity(room.fits, plan->unit, Rounding::down)},
+      {"least_clear_height_mm", millimetres(room.least_clear_height)}};
   json["sizes_held"] = Json::array();
   for (const SizeHeld& size : room.sizes)
     if (size.held) json["sizes_held"].push_back(size.size->name);

@@ -32,10 +32,15 @@ std::string bed_lines(const Plan& plan, const BedAnswer& answer, ReportOptions o
     if (size.held) held += (held.empty() ? "" : ", ") + std::string(size.size->name);
   text += wrapped(held.empty() ? "It holds none of the trade's mattress sizes." : "It holds: " + held + ".",
                   under_item);
+  if (answer.levelled && answer.levelled->largest) {
+    const Sides level{answer.levelled->largest->length, answer.levelled->largest->width};
+    text += wrapped("Once every piece lies at that level: " + quantity_text(level, own, Rounding::down) + ".",
+                    under_item);
+  }
   if (room.longest)
-    text += wrapped(
-        "Longest place 24 in wide: " + both(room.longest->length, own, {.rounding = Rounding::down}) + ".",
-        under_item);
+    text += wrapped("Longest place 24 in wide: " +
+                        both(side_beside(*room.longest, 24_in), own, {.rounding = Rounding::down}) + ".",
+                    under_item);
   for (const PersonRoom& person : room.people) {
     const std::string who = person.person->name.empty() ? "One person" : person.person->name;
     text += wrapped(who + ": a place " + both(person.person->width, own) + " wide suits people up to " +

@@ -209,5 +209,37 @@ TEST(Findings, TheRoomIsCheckedInEveryConfiguration) {
   EXPECT_EQ(overlap.cure, (Cure{Cure::Kind::move_apart, "H", 2_in}));
 }
 
+// Two cushions of 75 x 24 in, 1/2 in apart, the right one an inch low: of equal areas the higher is the bed.
+// Raised by that inch it joins: 24 + 1/2 + 24 = 48 1/2 in.
+TEST(Findings, ABedThatLostAPieceIsAlsoToldAsItWouldBeOnceLevelled) {
+  const Answered low(two_benches("0.5", "13"));
+  const BedAnswer& bed = low.answer.configurations.back().beds.front();
+  EXPECT_EQ(bed.room.largest->width, 24_in);
+  ASSERT_TRUE(bed.levelled.has_value());
+  EXPECT_EQ(bed.levelled->largest->length, 75_in);
+  EXPECT_EQ(bed.levelled->largest->width, Length::inches(97, 2));
+  for (const Finding& finding : low.of("bed.person-width"))
+    EXPECT_EQ(finding.cure, (Cure{Cure::Kind::raise, "right bench", 1_in}));
+  EXPECT_FALSE(Answered(two_benches("0.5", "14")).answer.configurations.back().beds.front().levelled);
+}
+
+// An L of 110 x 20 in with 75 x 4 in beside it: the largest rectangle is 110 x 20 (2,200 sq in against 75 x
+// 24 = 1,800), yet a berth of 24 in is there.
+TEST(Findings, ANarrowLargestRectangleHidesNoBerth) {
+  TrailerText text;
+  text.fixtures = {R"({"id": "bench", "kind": "bench", "length": 110, "width": 24,
+                       "at": {"front": 0, "left": 0}, "top": 14})"};
+  text.pieces = {R"({"id": "A", "kind": "cushion", "length": 110, "width": 20, "thickness": 4})",
+                 R"({"id": "B", "kind": "cushion", "length": 75, "width": 4, "thickness": 4})"};
+  text.night = {R"({"piece": "A", "at": {"front": 0, "left": 0}})",
+                R"({"piece": "B", "at": {"front": 0, "left": 20}})"};
+  text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["A", "B"]})"};
+  const Answered made(text);
+  EXPECT_EQ(made.one("bed.size").measured, Quantity(Sides{110_in, 20_in}));
+  EXPECT_EQ(made.one("bed.berth-width").measured, Quantity(24_in));
+  EXPECT_NE(made.one("bed.berth-width").status, Status::not_met);
+  EXPECT_EQ(made.one("bed.berth-length").measured, Quantity(75_in));
+}
+
 }  // namespace
 }  // namespace berthwright

@@ -23,6 +23,12 @@ struct TurnedRectangle {
 /// micrometres): outlines turned to such a rotation had their corners rounded to the lattice.
 inline constexpr Length turning_slack = Length::from_ticks(8);
 
+/// The side at right angles to the one that is nearest to `width`: along it a person of that width lies.
+constexpr Length side_beside(const TurnedRectangle& rectangle, Length width) {
+  const bool along = abs(rectangle.width - width) <= abs(rectangle.length - width);
+  return along ? rectangle.length : rectangle.width;
+}
+
 /// A rectangle of great area in the region at any rotation. It always lies inside (checked on exact
 /// numbers); in a rectilinear region none that is parallel to the axes is larger. At other rotations the
 /// search takes every edge direction and one direction a degree, then refines the best: a lower bound.

@@ -10,6 +10,7 @@ struct BedAnswer {
   const Bed* bed = nullptr;
   Mattress mattress;
   SleepingRoom room;
+  std::optional<SleepingRoom> levelled;  ///< once every piece lies at the level; none when each does already
   Bedding bedding;
 };
 
@@ -18,7 +19,7 @@ struct ConfigurationAnswer {
   Arrangement arrangement;
   std::vector<Collision> collisions;
   std::vector<Overreach> overreach;
-  std::vector<BedAnswer> beds;          ///< the beds of this configuration
+  std::vector<BedAnswer> beds;  ///< the beds of this configuration
   std::vector<HeatDistance> heat;
 };
 
