@@ -16,6 +16,7 @@ struct CodePoints {
 /// Strict: overlong forms, surrogates and anything above U+10FFFF are broken. Linear.
 CodePoints code_points(std::string_view utf8);
 
+inline constexpr std::size_t every_character = static_cast<std::size_t>(-1);
 /// The text on one line, at most `longest` characters and then "…"; what cannot be shown becomes U+FFFD.
 std::string printable(std::string_view utf8, std::size_t longest = 40);
 

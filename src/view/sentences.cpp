@@ -163,7 +163,7 @@ std::string person_length(const Telling& t) {
     return "How long " + t.subject(0) + " is, who sleeps on " + t.bed() + ", the plan does not say.";
   if (t.is_negative())
     return t.subject(0) + " is " + t.magnitude() + " longer than the place on " + t.bed() +
-           "; asked: a place longer by " + t.demand() + ".";
+           "; asked to spare: " + t.demand() + t.shortfall() + ".";
   return t.subject(0) + " has " + t.measured() + " of length left beyond the stature on " + t.bed() + "; " +
          t.compared() + ".";
 }
@@ -277,8 +277,7 @@ std::string cure_sentence(const Plan& plan, const Finding& finding) {
     case Cure::Kind::state_measure:
       return "Write the missing figure of " + thing + " into the plan.";
     case Cure::Kind::add_guard_rail:
-      return "Fit a guard rail whose top stands at least " + by +
-             " above the mattress, and defer to local codes.";
+      return "Fit a guard rail whose top stands at least " + by + " above the mattress.";
   }
   throw std::logic_error("Cure::Kind out of range");
 }

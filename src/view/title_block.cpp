@@ -88,11 +88,13 @@ std::vector<Mark> title_block_marks(const Plan& plan, const SheetTitle& title, c
   std::string units = units_line(plan->unit);
   if (plan->english == English::british && plan->unit == Unit::inch) units = "Feet and inches [millimetres]";
   const std::string sheet = "Sheet " + std::to_string(title.number) + " of " + std::to_string(title.count);
+  const Term left = plan->drives_on_right ? Term::street_side : Term::curb_side;
+  const std::string sides = "Front at left, " + std::string(word(left, plan->english)) + " below";
   const PaperLength w = box.width();
   const std::array cells{
       Cell{w * 36 / 100, true, {said.title, joined(said.shop, labelled("for ", said.owner))}},
       Cell{w * 20 / 100, true, {title.drawing, labelled("Drawn by ", said.drawn_by)}},
-      Cell{w * 28 / 100, false, {"Scale " + title.scale, units, "Front at left, left wall below"}},
+      Cell{w * 28 / 100, false, {"Scale " + title.scale, units, sides}},
       Cell{w - w * 84 / 100, false, {sheet, said.date, labelled("Revision ", said.revision)}}};
   PaperLength x = box.low.x;
   for (const Cell& cell : cells) {

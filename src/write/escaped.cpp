@@ -1,14 +1,12 @@
 #include "write/escaped.h"
 
-#include <limits>
-
 #include "exact/code_points.h"
 
 namespace berthwright {
 
 std::string escaped(std::string_view text) {
   std::string out;
-  for (const char c : printable(text, std::numeric_limits<std::size_t>::max())) {
+  for (const char c : printable(text, every_character)) {
     switch (c) {
       case '&':
         out += "&amp;";

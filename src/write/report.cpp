@@ -6,6 +6,7 @@
 #include <berthwright/exact/measure.h>
 #include <berthwright/view/words.h>
 
+#include "exact/code_points.h"
 #include "write/wrap.h"
 
 namespace berthwright {
@@ -90,7 +91,7 @@ std::string heading(const Plan& plan) {
   if (!plan->title.shop.empty()) text += ", " + plan->title.shop;
   if (!plan->title.owner.empty()) text += ", for " + plan->title.owner;
   if (!plan->title.date.empty()) text += ", " + plan->title.date;
-  return wrapped(printable(text), {});
+  return wrapped(printable(text, every_character), {});
 }
 
 std::string beds_part(const Plan& plan, const Answer& answer, ReportOptions options) {

@@ -16,8 +16,4 @@ inline constexpr std::size_t report_columns = 100;
 /// each ending in a line feed.
 std::string wrapped(std::string_view text, Indent indent);
 
-/// `text` with what a terminal would obey instead of show (control characters, bidi controls, broken UTF-8)
-/// replaced by U+FFFD.
-std::string printable(std::string_view text);
-
 }  // namespace berthwright

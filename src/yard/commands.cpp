@@ -7,7 +7,7 @@
 #include <berthwright/view/sheets.h>
 #include <berthwright/write/outputs.h>
 
-#include "write/wrap.h"
+#include "exact/code_points.h"
 #include "yard/files.h"
 
 namespace berthwright {
@@ -32,7 +32,7 @@ int told(const std::string& file, const Problems& problems, bool json, std::ostr
 
 void tell(const Problems& problems, std::ostream& err) {
   for (const Problem& problem : problems)
-    err << "berthwright: " << printable(problem.message) << "\n    " << problem.cure << "\n";
+    err << "berthwright: " << printable(problem.message, every_character) << "\n    " << problem.cure << "\n";
 }
 
 /// Fills `stood` in place: the answer points into the plan, which therefore must not move afterwards.
@@ -87,7 +87,8 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   }
   for (const auto& [name, bytes] : files) out << folder << '/' << name << '\n';
   if (exit_code(*stood.answer) != 0)
-    err << "Alerts are not met or unknown: berthwright check " << printable(request.plan) << '\n';
+    err << "Alerts are not met or unknown: berthwright check " << printable(request.plan, every_character)
+        << '\n';
   return exit_fine;
 }
 
@@ -98,7 +99,8 @@ int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& 
   }
   const Rule* rule = find_rule(request.rule);
   if (rule == nullptr) {
-    err << "berthwright: no rule is called " << printable(request.rule) << "; the rules are:\n"
+    err << "berthwright: no rule is called " << printable(request.rule, every_character)
+        << "; the rules are:\n"
         << rules_text();
     return exit_usage;
   }

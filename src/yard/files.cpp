@@ -121,6 +121,8 @@ Result<Written> write_files(const std::string& folder, const std::map<std::strin
       return failure("output.create", goal, "something that is not a plain file stands there",
                      "Move it away, or name another folder with --out.");
     const std::string temporary = folder + "/." + name + "." + std::to_string(::getpid()) + ".part";
+    // A file of that name is what a killed run of the same number left behind: no living one shares it.
+    ::unlink(temporary.c_str());
     Descriptor file(::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0666));
     if (!file.open())
       return failure("output.create", temporary, reason_of(errno), "Check who may write into this folder.");

@@ -7,7 +7,7 @@
 #include <ostream>
 #include <sstream>
 
-#include "write/wrap.h"
+#include "exact/code_points.h"
 #include "yard/commands.h"
 
 namespace berthwright {
@@ -71,7 +71,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
     const bool fine = app.exit(error, out, faults) == 0;
     // The faults repeat what was typed, or what a file name brought in.
     std::istringstream lines(faults.str());
-    for (std::string line; std::getline(lines, line);) err << printable(line) << '\n';
+    for (std::string line; std::getline(lines, line);) err << printable(line, every_character) << '\n';
     return fine ? exit_fine : exit_usage;
   }
   if (check->parsed()) return run_check(asked.check, out, err);

@@ -84,6 +84,9 @@ void expect_holds(const std::string& text, const std::string& part) {
 // The measure of an "at least" is printed low and what it is compared with high; an "at most" the other way.
 std::string measured_text(const Plan& plan, const Finding& finding) {
   const bool at_least = find_rule(finding.rule.text())->at_least;
+  // A person too long for the place is told by how much, which is more, not less.
+  if (const auto* length = std::get_if<Length>(&*finding.measured); length != nullptr && *length < Length{})
+    return quantity_text(-*length, plan->unit, Rounding::up);
   return quantity_text(*finding.measured, plan->unit, at_least ? Rounding::down : Rounding::up);
 }
 std::string compared_text(const Plan& plan, const Finding& finding) {

@@ -78,6 +78,14 @@ TEST_F(Files, KeepTheOldFileWhenTheNewOneCannotBeWrittenWhole) {
   EXPECT_EQ(entries(), 1U);
 }
 
+TEST_F(Files, TakeThePlaceOfWhatAKilledRunLeft) {
+  const std::string left = ".one.svg." + std::to_string(getpid()) + ".part";
+  ASSERT_TRUE(write_files(folder_.string(), {{left, "half"}}).ok());
+  ASSERT_TRUE(write_files(folder_.string(), {{"one.svg", "new"}}).ok());
+  EXPECT_EQ(content("one.svg"), "new");
+  EXPECT_EQ(entries(), 1U);
+}
+
 TEST_F(Files, AreReadWholeAndNoFurtherThanTheLimit) {
   ASSERT_TRUE(write_files(folder_.string(), {{"plan", std::string(70000, 'p')}}).ok());
   EXPECT_EQ(read_file(path("plan"), 100000)->size(), 70000U);
