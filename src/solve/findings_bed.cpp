@@ -51,16 +51,51 @@ struct Scene {
   }
 };
 
-// The pieces of the surface that a gap borders on.
+// The two pieces of the surface nearest to the widest place of a gap.
 std::vector<std::string> around(const Scene& scene, const Gap& gap) {
-  std::vector<std::string> pieces;
-  for (const PieceId& id : scene.mattress().in_surface) {
-    const Placed* placed = scene.answer.arrangement.find(id.text());
-    if (placed != nullptr && nearest(gap.region, placed->solid.outline()).squared == Length{})
-      pieces.push_back(id.text());
+  std::vector<std::pair<SquaredLength, std::string>> pieces;
+  const Region place(Rect{gap.where, gap.where + Vector{one_tick, one_tick}});
+  for (const PieceId& id : scene.mattress().in_surface)
+    if (const Placed* placed = scene.answer.arrangement.find(id.text()))
+      pieces.emplace_back(nearest(place, placed->solid.outline()).squared, id.text());
+  std::ranges::sort(pieces);
+  pieces.resize(std::min<std::size_t>(pieces.size(), 2));
+  std::vector<std::string> names;
+  for (const PieceId& id : scene.mattress().in_surface)
+    if (std::ranges::find(pieces, id.text(), &std::pair<SquaredLength, std::string>::second) != pieces.end())
+      names.push_back(id.text());
+  if (names.empty()) names.push_back(scene.bed.bed->id.text());
+  return names;
+}
+
+// A hole wider than any gap leaves the bed in parts: how far apart the loneliest of them lies from the
+// others.
+std::optional<Nearest> farthest_part(const Region& surface) {
+  const std::vector<Region> parts = surface.parts();
+  std::optional<Nearest> farthest;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    std::optional<Nearest> next;
+    for (std::size_t k = 0; k < parts.size(); ++k) {
+      if (k == i) continue;
+      const Nearest found = nearest(parts[i], parts[k]);
+      if (!next || found.squared < next->squared) next = found;
+    }
+    if (next && (!farthest || farthest->squared < next->squared)) farthest = next;
   }
-  if (pieces.empty()) pieces.push_back(scene.bed.bed->id.text());
-  return pieces;
+  return farthest;
+}
+
+bool add_parts(const Scene& scene) {
+  const std::optional<Nearest> apart = farthest_part(scene.mattress().closed);
+  const Length reported = scene.mattress().gaps.empty() ? Length{} : scene.mattress().gaps.front().width;
+  if (!apart || apart->squared.ceiling() <= reported) return false;
+  Finding finding = scene.begin("bed.gap");
+  finding.variant = "parts";
+  finding.subjects = {scene.bed.bed->id.text()};
+  finding.where = {scene.at_level(apart->from.plan), scene.at_level(apart->to.plan)};
+  compare(scene.plan, finding, apart->squared.ceiling());
+  scene.findings.push_back(std::move(finding));
+  return true;
 }
 
 void add_gaps(const Scene& scene) {
@@ -81,6 +116,7 @@ void add_gaps(const Scene& scene) {
     any = any || !gap.at_wall;
     scene.findings.push_back(std::move(finding));
   }
+  any = add_parts(scene) || any;
   if (!any) scene.none_of("bed.gap");
 }
 

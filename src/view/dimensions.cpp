@@ -73,6 +73,15 @@ PaperLength along_of(const PlanView& view, Wall side, PaperLength along) {
   return is_level(side) ? view.origin.x + along : view.origin.y - along;
 }
 
+// Under a figure moved out, where extension lines of a chain beyond run past.
+Patch patch_under(const WallFrame& frame, PaperLength along, PaperLength away, const std::string& words) {
+  constexpr PaperLength air = paper_mm(4, 10);
+  const PaperLength reach = text_width(words, lettering::label) / 2 + air;
+  const PaperPoint a = frame.at(along - reach, away - air);
+  const PaperPoint b = frame.at(along + reach, away + lettering::label);
+  return {{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
+}
+
 // The baseline of a figure that reads along the wall, its lettering `away` on the outer side of the wall.
 // `outward`: the lettering begins at `away` and goes on outward; else it begins there and goes inward.
 PaperLength baseline(Wall side, PaperLength away, bool outward) {
@@ -161,6 +170,7 @@ std::vector<Mark> marks_of(const ChainSetting& setting, const PlanView& view, co
       set(middle, inward ? distance - above_line : distance + above_line, !inward, setting.figures[i]);
     } else {
       const PaperLength along = along_of(view, chain.side, *setting.moved_out[i]);
+      marks.emplace_back(patch_under(frame, along, distance + outer_row, setting.figures[i]));
       set(along, distance + outer_row, true, setting.figures[i]);
       Path way = straight(Ink::dimension, frame.at(middle, distance), frame.at(middle, distance + on_line));
       way.stretches.push_back({frame.at(along, distance + outer_row - paper_mm(4, 10)), {}, false});

@@ -51,6 +51,9 @@ Group dimension_group(const DrawnConfiguration& of, const PlanView& view, const 
     for (std::size_t i = 0; i < chains.size(); ++i)
       add(group.marks, marks_of(chains[i], view, face, around.lanes.at(wall).lines[i]));
   }
+  // Lines first, so that the patches under figures clear those of every chain.
+  std::ranges::stable_partition(group.marks,
+                                [](const Mark& mark) { return std::holds_alternative<Path>(mark); });
   return group;
 }
 

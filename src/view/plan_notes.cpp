@@ -94,6 +94,8 @@ std::vector<Note> caution_notes(const DrawnConfiguration& of) {
   std::vector<Note> notes;
   add_findings(notes, of, Weight::alert, "Alerts");
   if (!notes.empty()) add_text(notes, "Every figure with its source: see the check.");
+  if (!(*of.plan)->notes.empty()) add_heading(notes, "Notes of the plan");
+  for (const std::string& note : (*of.plan)->notes) add_text(notes, note);
   return notes;
 }
 

@@ -101,7 +101,7 @@ std::string inside(const Telling& t) {
 }
 
 std::string overlap(const Telling& t) {
-  if (!t.has_subject(0)) return t.when() + "no two things need the same space.";
+  if (!t.has_subject(0)) return t.when() + "no piece needs the space of another thing.";
   if (t.status() == Status::close)
     return t.when() + t.subject(0) + " and " + t.subject(1) + " press into each other by " + t.measured() +
            ", as foam may" + t.own_figure() + ".";
@@ -110,6 +110,8 @@ std::string overlap(const Telling& t) {
 }
 
 std::string gap(const Telling& t) {
+  if (t.variant() == "parts")
+    return t.bed() + " lies in parts that are " + t.measured() + " apart; " + t.compared() + ".";
   if (!t.variant().empty())
     return t.bed() + " has an opening of " + t.measured() + " between " + t.variant() + t.place() +
            "; nothing is asked of such a one.";

@@ -192,6 +192,7 @@ std::string check_json(const Plan& plan, const Answer& answer) {
   for (const AppliedDefault& applied : plan->defaults)
     json["defaults"].push_back(
         {{"pointer", applied.pointer}, {"value", applied.value}, {"why", applied.why}});
+  json["notes"] = plan->notes;
   json["caution"] = caution_line(plan->english);
   return text_of(json);
 }

@@ -170,6 +170,12 @@ std::string defaults_part(const Plan& plan) {
   return text;
 }
 
+std::string notes_part(const Plan& plan) {
+  std::string text;
+  for (const std::string& note : plan->notes) text += wrapped(note, item);
+  return text.empty() ? text : "\nNotes of the plan\n" + text;
+}
+
 std::string verdict(const Answer& answer) {
   std::size_t not_met = 0;
   std::size_t unknown = 0;
@@ -187,6 +193,7 @@ std::string verdict(const Answer& answer) {
 std::string check_text(const Plan& plan, const Answer& answer, ReportOptions options) {
   std::string text = heading(plan) + beds_part(plan, answer, options) + heat_part(plan, answer);
   for (const Part& part : parts) text += findings_part(plan, answer, part, options);
+  text += notes_part(plan);
   if (options.defaults) text += defaults_part(plan);
   return text + "\n" + verdict(answer) + "\n" + wrapped(caution_line(plan->english), {});
 }

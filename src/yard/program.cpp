@@ -64,6 +64,13 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* check = define_check(app, asked.check);
   const CLI::App* draw = define_draw(app, asked.draw);
   const CLI::App* explain = define_explain(app, asked.explain);
+  if (!arguments.empty() && !arguments.front().starts_with('-') &&
+      app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
+          .empty()) {
+    err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
+        << "; the verbs are check, draw and explain\n";
+    return exit_usage;
+  }
   try {
     app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
   } catch (const CLI::ParseError& error) {

@@ -80,6 +80,28 @@ TEST(Findings, AGapIsComparedWithAnInchAndTheCureNamesItsNeighbour) {
   EXPECT_LE(wide.cure->by, 1_in + Length::inches(1, 8));
 }
 
+// A disc of 3 in radius passes an opening of 7 in, so it is no gap; the bed is in two parts all the same.
+TEST(Findings, AHoleTooWideForAGapLeavesTheBedInParts) {
+  const Finding parts = Answered(two_benches("7", "14")).one("bed.gap");
+  EXPECT_EQ(parts.variant, "parts");
+  EXPECT_EQ(parts.status, Status::not_met);
+  EXPECT_EQ(parts.measured, Quantity(7_in));
+  EXPECT_EQ(Answered(two_benches("5", "14")).one("bed.gap").variant, "");
+}
+
+// Both cushions stand 1/2 in off the front wall: the slot there runs into the gap of 5 in between them and
+// must not make a gap to the wall of it.
+TEST(Findings, SlackAtAWallHidesNoGapBetweenCushions) {
+  TrailerText text = two_benches("5", "14");
+  for (std::string& pose : text.night) pose.replace(pose.find(R"("front": 0)"), 10, R"("front": "1/2")");
+  const Answered made(text);
+  EXPECT_EQ(made.one("bed.gap").measured, Quantity(5_in));
+  EXPECT_EQ(made.one("bed.gap").status, Status::not_met);
+  for (const Finding& slot : made.of("bed.wall-gap"))
+    EXPECT_EQ(slot.measured, Quantity(Length::inches(1, 2)));
+  EXPECT_FALSE(made.of("bed.wall-gap").empty());
+}
+
 TEST(Findings, ARidgeNamesWhatToRaise) {
   const Finding none = Answered(two_benches("0", "14")).one("bed.ridge");
   EXPECT_EQ(none.status, Status::met);

@@ -71,6 +71,17 @@ Gap gap_of(const Region& region, const Region& surface, const Region& stops) {
   return {region, thickness.width, thickness.where, is_at_wall(region, surface, stops), false};
 }
 
+// Openings between cushions are cut from the slots along walls that they run into: each is judged by itself.
+std::vector<Gap> gaps_in(const Region& surface, const Region& stops) {
+  const Region all = united(Between(surface, stops).found());
+  const Region between = stops.empty() ? all : common(all, united(Between(surface, {}).found()));
+  std::vector<Gap> gaps;
+  for (const Region& part : between.parts()) gaps.push_back(gap_of(part, surface, {}));
+  for (const Region& part : without(all, between).parts())
+    if (thickness_of(part).width > trace) gaps.push_back(gap_of(part, surface, stops));
+  return gaps;
+}
+
 // A corner opening is as wide as the disc that enters it together with the gaps it joins.
 Gap corner_gap(const Region& corner, const std::vector<Gap>& gaps, const LyingSurface& lying) {
   Region whole = corner;
@@ -96,11 +107,11 @@ Closing closing_of(const LyingSurface& lying) {
   const Region squared = united(lying.surface, cut_off(lying.corners, lying));
   Closing closing{{}, lying.surface};
   Region behind = united(squared, lying.stops);
-  for (const Region& part : Between(squared, lying.stops).found()) {
-    closing.gaps.push_back(gap_of(part, squared, lying.stops));
-    if (closing.gaps.back().width > widest_closed) continue;
-    closing.closed = united(closing.closed, part);
-    behind = united(behind, part);
+  closing.gaps = gaps_in(squared, lying.stops);
+  for (const Gap& gap : closing.gaps) {
+    if (gap.width > widest_closed) continue;
+    closing.closed = united(closing.closed, gap.region);
+    behind = united(behind, gap.region);
   }
   // A corner that is free on both sides is the bed's own.
   std::vector<CornerTip> enclosed;
