@@ -110,8 +110,9 @@ Closing closing_of(const LyingSurface& lying) {
   closing.gaps = gaps_in(squared, lying.stops);
   for (const Gap& gap : closing.gaps) {
     if (gap.width > widest_closed) continue;
-    closing.closed = united(closing.closed, gap.region);
     behind = united(behind, gap.region);
+    // Nobody lies on the slack at a wall, however narrow.
+    if (!gap.at_wall) closing.closed = united(closing.closed, gap.region);
   }
   // A corner that is free on both sides is the bed's own.
   std::vector<CornerTip> enclosed;

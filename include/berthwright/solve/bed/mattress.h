@@ -32,7 +32,7 @@ struct Ridge {
 struct Mattress {
   Length level;     ///< the top height with the largest area; of equal areas the higher
   Region surface;   ///< S: union of cushion tops within 1/2 in of the level
-  Region closed;    ///< S': S with gaps up to 1 in closed
+  Region closed;    ///< S': S with gaps up to 1 in between cushions closed; slack at walls is not
   Region levelled;  ///< S' as it would be with every piece of the bed raised or lowered to the level
   std::vector<PieceId> in_surface;
   std::vector<PieceId> dropped_out;  ///< pieces of the bed more than 1/2 in off the level
