@@ -162,7 +162,7 @@ std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<P
   for (const Pose& pose : of.answer->configuration->poses) {
     if (pose.manner != Pose::Manner::stowed) continue;
     std::string words = name_of(*of.plan, pose.piece.text());
-    if (!pose.stowed_in.empty()) words += " (in " + name_of(*of.plan, pose.stowed_in) + ")";
+    if (!pose.stowed_in.empty()) words += " (" + name_of(*of.plan, pose.stowed_in) + ")";
     stowed.push_back(words);
   }
   if (!hidden.empty()) {

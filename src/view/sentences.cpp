@@ -58,6 +58,8 @@ class Telling {
     return finding_.override_reason.empty() ? std::string{} : "; " + compared();
   }
   const std::string& variant() const { return finding_.variant; }
+  /// The width that `SleepingRoom::longest` has.
+  std::string berth() const { return both(24_in, plan_->unit, {.feet = false}); }
   std::string source() const { return source_text(finding_.source); }
   bool is_negative() const {
     const auto* length = finding_.measured ? std::get_if<Length>(&*finding_.measured) : nullptr;
@@ -143,11 +145,11 @@ std::string berth_width(const Telling& t) {
   return t.bed() + " is " + t.measured() + " wide (its largest rectangle); " + t.compared() + ".";
 }
 std::string berth_length(const Telling& t) {
-  return t.bed() + " is " + t.measured() + " long at a width of 24 in; " + t.compared() + ".";
+  return t.bed() + " is " + t.measured() + " long at a width of " + t.berth() + "; " + t.compared() + ".";
 }
 std::string vessel_length(const Telling& t) {
-  return t.bed() + " is " + t.measured() +
-         " long at a width of 24 in; asked of berths on small vessels: " + t.demand() + t.shortfall() + ".";
+  return t.bed() + " is " + t.measured() + " long at a width of " + t.berth() +
+         "; asked of berths on small vessels: " + t.demand() + t.shortfall() + ".";
 }
 std::string clear_height(const Telling& t) {
   return "Over " + t.bed() + " there are " + t.measured() + " of clear height; " + t.compared() + ".";

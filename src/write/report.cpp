@@ -39,14 +39,17 @@ std::string bed_lines(const Plan& plan, const BedAnswer& answer, ReportOptions o
                     under_item);
   }
   if (room.longest)
-    text += wrapped("Longest place 24 in wide: " +
+    text += wrapped("Longest place " + both(24_in, own, {.feet = false}) + " wide: " +
                         both(side_beside(*room.longest, 24_in), own, {.rounding = Rounding::down}) + ".",
                     under_item);
   for (const PersonRoom& person : room.people) {
     const std::string who = person.person->name.empty() ? "One person" : person.person->name;
-    text += wrapped(who + ": a place " + both(person.person->width, own) + " wide suits people up to " +
-                        both(person.suits_stature, own, {.rounding = Rounding::down}) + " tall.",
-                    under_item);
+    const std::string stature =
+        person.person->stature ? " (" + both(*person.person->stature, own) + " tall)" : std::string{};
+    text +=
+        wrapped(who + stature + ": a place " + both(person.person->width, own) + " wide suits people up to " +
+                    both(person.suits_stature, own, {.rounding = Rounding::down}) + " tall.",
+                under_item);
   }
   if (options.details)
     text += wrapped("Long enough for " + quantity_text(room.fits, own, Rounding::down) +

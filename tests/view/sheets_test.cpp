@@ -106,7 +106,7 @@ TEST(Sheets, OneIsDrawnForEachConfigurationAndNumbered) {
 TEST(Sheets, SayWhatIsStowedWhatIsBeneathAndWhatIsNotMet) {
   DrawnRoom room = rear_dinette();
   const Sheet night = sheets(room.plan(), room.answer()).at(1);
-  EXPECT_TRUE(says(night, "front filler (in front locker)"));
+  EXPECT_TRUE(says(night, "front filler (front locker)"));
   EXPECT_TRUE(says(night, "left bench; right bench; table"));
   EXPECT_TRUE(says(night, "Alerts"));
   EXPECT_TRUE(says(night, "2\" (50.8"));
