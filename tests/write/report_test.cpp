@@ -178,8 +178,11 @@ TEST(CheckText, TellsEveryBedAndEveryPerson) {
     const std::string text = on_one_line(check_text(made->plan, made->answer));
     for (const Bed& bed : made->plan->beds) {
       EXPECT_NE(text.find(bed.name + " ("), std::string::npos) << bed.name;
-      for (const Person& person : bed.people)
-        EXPECT_NE(text.find(person.name + ": a place "), std::string::npos) << person.name;
+      for (const Person& person : bed.people) {
+        const std::string tall =
+            person.stature ? " (" + both(*person.stature, made->plan->unit) + " tall)" : std::string{};
+        EXPECT_NE(text.find(person.name + tall + ": a place "), std::string::npos) << person.name;
+      }
     }
   }
 }
