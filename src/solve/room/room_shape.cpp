@@ -32,7 +32,8 @@ std::vector<Span> spans_outside(const Polygon& profile, Length low, Length high)
   const Rect bounds = profile.bounds();
   const Rect band{{bounds.low.x, low}, {bounds.high.x, high}};
   std::vector<Span> spans;
-  for (const Face& face : without(Region(band), Region(profile)).faces())
+  const Region outside = without(Region(band), Region(profile));  // named: the loop only borrows its faces
+  for (const Face& face : outside.faces())
     spans.push_back({face.outer.bounds().low.x, face.outer.bounds().high.x});
   return spans;
 }
