@@ -12,19 +12,6 @@ constexpr std::int64_t finest_parts = 64;
 
 std::string digits(Int128 number) { return std::to_string(static_cast<std::uint64_t>(number)); }
 
-// Halves go away from zero, so that a mirrored length prints as its twin with a minus.
-Int128 rounded(Int128 value, Int128 step, Rounding rounding) {
-  switch (rounding) {
-    case Rounding::down:
-      return floor_divided(value, step);
-    case Rounding::up:
-      return -floor_divided(-value, step);
-    case Rounding::nearest:
-      return value < 0 ? -((-value * 2 + step) / (2 * step)) : (value * 2 + step) / (2 * step);
-  }
-  throw std::logic_error("Rounding out of range");
-}
-
 std::string with_sign(bool negative, const std::string& magnitude) {
   return negative ? "-" + magnitude : magnitude;
 }

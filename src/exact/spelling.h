@@ -3,7 +3,7 @@
 #include <cstdint>
 #include <string>
 
-#include <berthwright/exact/length.h>
+#include <berthwright/exact/measure.h>
 
 namespace berthwright {
 
@@ -11,6 +11,16 @@ namespace berthwright {
 constexpr Int128 floor_divided(Int128 numerator, Int128 denominator) {
   const Int128 quotient = numerator / denominator;
   return quotient - (numerator % denominator < 0 ? 1 : 0);
+}
+
+/// `value / step` in whole numbers; halves go away from zero, so that a mirrored length prints as its twin
+/// with a minus. step > 0.
+constexpr Int128 rounded(Int128 value, Int128 step, Rounding rounding) {
+  const Int128 down = floor_divided(value, step);
+  const Int128 up = -floor_divided(-value, step);
+  if (rounding == Rounding::down) return down;
+  if (rounding == Rounding::up) return up;
+  return value < 0 ? -((-value * 2 + step) / (2 * step)) : (value * 2 + step) / (2 * step);
 }
 
 /// The ticks between neighbours that have a finite decimal in a unit of `unit_ticks`: 1 for the millimetre,

@@ -25,9 +25,7 @@ SquaredLength::SquaredLength(Int128 numerator, Int128 denominator)
   if (numerator < 0 || denominator <= 0) throw std::invalid_argument("no such squared length");
 }
 
-SquaredLength SquaredLength::of(Length length) {
-  return {Int128{length.ticks()} * length.ticks(), 1};
-}
+SquaredLength SquaredLength::of(Length length) { return {Int128{length.ticks()} * length.ticks(), 1}; }
 
 SquaredLength SquaredLength::plus_square_of(Length across) const {
   return {numerator_ + Int128{across.ticks()} * across.ticks() * denominator_, denominator_};

@@ -37,6 +37,13 @@ const Configuration* Plan::configuration(std::string_view id) const {
 }
 const Bed* Plan::bed(std::string_view id) const { return find_by_id(parts_.beds, id); }
 
+const Opening* Plan::opening(std::string_view id) const { return find_by_id(parts_.openings, id); }
+const Leaf* Plan::leaf(std::string_view id) const {
+  for (const Fixture& fixture : parts_.fixtures)
+    if (const Leaf* leaf = find_by_id(fixture.leaves, id)) return leaf;
+  return nullptr;
+}
+
 const Override* Plan::override_of(const Rule& rule) const {
   const auto found = std::ranges::find(parts_.overrides, rule.id, &Override::rule);
   return found == parts_.overrides.end() ? nullptr : &*found;

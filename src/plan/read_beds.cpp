@@ -20,7 +20,7 @@ std::vector<Person> read_people(const Node* node, Reading& reading) {
         fields.with_default("width", as_size, shoulder_room, exact_text(shoulder_room, reading.unit),
                             "common practice: 24 in at the shoulders");
     fields.finish();
-    people.push_back({std::move(name), stature, width});
+    people.push_back({.name = std::move(name), .stature = stature, .width = width, .weight = std::nullopt});
   }
   return people;
 }

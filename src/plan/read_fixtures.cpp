@@ -12,7 +12,7 @@ namespace {
 
 using Kind = Fixture::Kind;
 
-constexpr std::array<Word<Kind>, 24> kinds{{
+constexpr std::array<Word<Kind>, 25> kinds{{
     {"bench", Kind::bench},
     {"cabinet", Kind::cabinet},
     {"locker", Kind::locker},
@@ -37,6 +37,7 @@ constexpr std::array<Word<Kind>, 24> kinds{{
     {"protrusion", Kind::protrusion},
     {"curtain", Kind::curtain},
     {"wall", Kind::wall},
+    {"guard rail", Kind::guard_rail},
 }};
 
 bool gives_heat(Kind kind) {
@@ -209,10 +210,17 @@ class Surveyor {
     const Placement placement{false, from.turn, shifts_[i].value_or(Vector{})};
     std::vector<Arc> arcs;
     for (const Arc& arc : from.outline.arcs()) arcs.push_back(placement(arc));
-    return {FixtureId(from.id), from.name,
-            from.kind,          Solid(placement(from.outline.polygon()), from.base, from.top),
-            std::move(arcs),    from.heat,
-            from.origin};
+    return {.id = FixtureId(from.id),
+            .name = from.name,
+            .kind = from.kind,
+            .solid = Solid(placement(from.outline.polygon()), from.base, from.top),
+            .arcs = std::move(arcs),
+            .heat = from.heat,
+            .faces = std::nullopt,
+            .burns = from.kind == Kind::curtain,
+            .leaves = {},
+            .inside = std::nullopt,
+            .origin = from.origin};
   }
 
   std::vector<Unplaced> fixtures_;

@@ -40,16 +40,21 @@ Piece read_piece(const Node& node, Reading& reading) {
   std::string name = read_name(fields, id.value_or(""));
   const std::optional<Kind> kind = fields.required("kind", one_of(kinds));
   const Shape shape = read_shape(fields);
-  Piece piece{PieceId(id.value_or("")),
-              std::move(name),
-              kind.value_or(Kind::cushion),
-              shape.outline,
-              shape.length,
-              shape.width,
-              1_in,
-              {},
-              std::nullopt,
-              node.origin()};
+  Piece piece{.id = PieceId(id.value_or("")),
+              .name = std::move(name),
+              .kind = kind.value_or(Kind::cushion),
+              .outline = shape.outline,
+              .length = shape.length,
+              .width = shape.width,
+              .thickness = 1_in,
+              .material = {},
+              .panel = {},
+              .plies = std::nullopt,
+              .grain = std::nullopt,
+              .held_by = std::nullopt,
+              .cord = std::nullopt,
+              .heat = std::nullopt,
+              .origin = node.origin()};
   if (!kind) {
     for (const std::string_view name_of_some :
          {"thickness", "height", "material", "foam", "faces", "data_plate"})

@@ -5,7 +5,10 @@
 namespace berthwright {
 namespace {
 
-std::string whole_percent(int thousandths) { return std::to_string((thousandths + 5) / 10) + " %"; }
+std::string whole_percent(std::int64_t thousandths, Rounding rounding) {
+  const std::int64_t added = rounding == Rounding::up ? 9 : rounding == Rounding::down ? 0 : 5;
+  return std::to_string((thousandths + added) / 10) + " %";
+}
 
 struct InWords {
   Unit own;
@@ -20,8 +23,12 @@ struct InWords {
     return own == Unit::inch ? inches + " (" + mm + ")" : mm + " (" + inches + ")";
   }
   std::string operator()(const Shares& shares) const {
-    return whole_percent(shares.men) + " of men, " + whole_percent(shares.women) + " of women";
+    return whole_percent(shares.men, Rounding::nearest) + " of men, " +
+           whole_percent(shares.women, Rounding::nearest) + " of women";
   }
+  std::string operator()(Mass mass) const { return mass_text(mass, own, rounding); }
+  std::string operator()(Portion portion) const { return whole_percent(portion.thousandths, rounding); }
+  std::string operator()(Count count) const { return std::to_string(count.number); }
 };
 
 }  // namespace

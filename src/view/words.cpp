@@ -120,6 +120,8 @@ std::string_view word(Fixture::Kind kind, English english) {
       return "curtain";
     case Fixture::Kind::wall:
       return "wall";
+    case Fixture::Kind::guard_rail:
+      return "guard rail";
   }
   throw std::logic_error("Fixture::Kind out of range");
 }

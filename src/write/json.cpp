@@ -31,6 +31,11 @@ struct InJson {
   Json operator()(const Shares& shares) const {
     return {{"men_thousandths", shares.men}, {"women_thousandths", shares.women}};
   }
+  Json operator()(Mass mass) const {
+    return {{"kg", static_cast<double>(mass.units()) / (1000.0 * mass_units_per_gram)}};
+  }
+  Json operator()(Portion portion) const { return {{"thousandths", portion.thousandths}}; }
+  Json operator()(Count count) const { return {{"count", count.number}}; }
 };
 
 Json quantity(const Quantity& value, Unit own, Rounding rounding) {

@@ -67,7 +67,8 @@ TEST(Offset, SweepsARingOfTouchingSquares) {
   const Region more = swept(ring, Polygon::rectangle(box(-1, -1, 1, 1)));
   ASSERT_EQ(more.faces().size(), 1u);
   EXPECT_EQ(more.faces()[0].holes, std::vector<Polygon>{Polygon::rectangle(box(5, 5, 7, 7))});
-  EXPECT_TRUE(swept(ring, Polygon::rectangle(box(-9, -9, 9, 9))).faces()[0].holes.empty());
+  const Region filled = swept(ring, Polygon::rectangle(box(-9, -9, 9, 9)));
+  EXPECT_TRUE(filled.faces()[0].holes.empty());
 }
 
 TEST(Offset, ARectangleGrownAndShrunkReachesExactlyTheRadius) {

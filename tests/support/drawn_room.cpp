@@ -53,7 +53,13 @@ DrawnRoom::DrawnRoom(Unit unit, Length length, Length width)
 
 DrawnRoom& DrawnRoom::fixture(const std::string& id, Fixture::Kind kind, const Rect& box, Length base,
                               Length top) {
-  Fixture fixture{FixtureId(id), id, kind, Solid(Region(box), base, top), {}, std::nullopt, {}};
+  Fixture fixture{.id = FixtureId(id),
+                  .name = id,
+                  .kind = kind,
+                  .solid = Solid(Region(box), base, top),
+                  .arcs = {},
+                  .heat = std::nullopt,
+                  .origin = {}};
   if (kind == Fixture::Kind::heater) fixture.heat = HeatSource{};
   parts.fixtures.push_back(std::move(fixture));
   return *this;
@@ -63,16 +69,16 @@ DrawnRoom& DrawnRoom::piece(const std::string& id, Piece::Kind kind, const Regio
                             Length top) {
   const Rect box = bounds_at_origin(outline);
   if (std::ranges::none_of(parts.pieces, [&](const Piece& piece) { return piece.id.text() == id; }))
-    parts.pieces.push_back({PieceId(id),
-                            id,
-                            kind,
-                            rectangle(box.width(), box.height()),
-                            box.width(),
-                            box.height(),
-                            top - base,
-                            "",
-                            std::nullopt,
-                            {}});
+    parts.pieces.push_back({.id = PieceId(id),
+                            .name = id,
+                            .kind = kind,
+                            .outline = rectangle(box.width(), box.height()),
+                            .length = box.width(),
+                            .width = box.height(),
+                            .thickness = top - base,
+                            .material = "",
+                            .heat = std::nullopt,
+                            .origin = {}});
   layouts_.back().lying.push_back({id, outline, base, top});
   return *this;
 }

@@ -87,9 +87,15 @@ class Area {
 };
 
 inline namespace literals {
-consteval Length operator""_in(unsigned long long count) { return Length::inches(static_cast<std::int64_t>(count)); }
-consteval Length operator""_ft(unsigned long long count) { return Length::inches(12 * static_cast<std::int64_t>(count)); }
-consteval Length operator""_mm(unsigned long long count) { return Length::millimetres(static_cast<std::int64_t>(count)); }
+consteval Length operator""_in(unsigned long long count) {
+  return Length::inches(static_cast<std::int64_t>(count));
+}
+consteval Length operator""_ft(unsigned long long count) {
+  return Length::inches(12 * static_cast<std::int64_t>(count));
+}
+consteval Length operator""_mm(unsigned long long count) {
+  return Length::millimetres(static_cast<std::int64_t>(count));
+}
 }  // namespace literals
 
 }  // namespace berthwright

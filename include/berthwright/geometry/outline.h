@@ -10,9 +10,17 @@ namespace berthwright {
 
 /// What a shop does to one corner of a rectangle.
 struct SquareCorner {};
-struct Notch { Length along; Length across; };   ///< cut out along x and along y
-struct Clip { Length along; Length across; };    ///< straight cut from x to y
-struct Round { Length radius; };
+struct Notch {
+  Length along;
+  Length across;
+};  ///< cut out along x and along y
+struct Clip {
+  Length along;
+  Length across;
+};  ///< straight cut from x to y
+struct Round {
+  Length radius;
+};
 using Corner = std::variant<SquareCorner, Notch, Clip, Round>;
 
 /// A rectangle with worked corners: x is `length`, y is `width`. Corners in the order front-left (the
@@ -41,8 +49,10 @@ class Outline {
   /// As Polygon::checked.
   static Result<Outline> free(std::vector<Point> corners);
 
-  const Polygon& polygon() const { return polygon_; }
-  const std::vector<Arc>& arcs() const { return arcs_; }
+  const Polygon& polygon() const& { return polygon_; }
+  Polygon polygon() const&& { return polygon_; }
+  const std::vector<Arc>& arcs() const& { return arcs_; }
+  std::vector<Arc> arcs() const&& { return arcs_; }
 
   friend bool operator==(const Outline&, const Outline&);
 

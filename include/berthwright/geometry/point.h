@@ -32,7 +32,8 @@ constexpr Point operator+(Point p, Vector v) { return {p.x + v.x, p.y + v.y}; }
 constexpr Point operator-(Point p, Vector v) { return {p.x - v.x, p.y - v.y}; }
 constexpr Vector operator-(Point a, Point b) { return {a.x - b.x, a.y - b.y}; }
 
-/// Twice the signed area of the triangle; positive when a, b, c run counter-clockwise. Exact within `farthest`.
+/// Twice the signed area of the triangle; positive when a, b, c run counter-clockwise. Exact within
+/// `farthest`.
 constexpr std::int64_t cross(Point a, Point b, Point c) {
   return (b.x - a.x).ticks() * (c.y - a.y).ticks() - (b.y - a.y).ticks() * (c.x - a.x).ticks();
 }

@@ -24,10 +24,11 @@ class Polygon {
   /// Sides must be positive, else std::invalid_argument.
   static Polygon rectangle(const Rect& rect);
 
-  std::span<const Point> vertices() const { return vertices_; }
+  std::span<const Point> vertices() const& { return vertices_; }
+  std::span<const Point> vertices() const&& = delete;  ///< they would outlive a temporary
   std::size_t size() const { return vertices_.size(); }
   Area area() const;
-  const Rect& bounds() const { return bounds_; }
+  Rect bounds() const { return bounds_; }
   Side side_of(Point point) const;
   bool is_rectilinear() const;
 

@@ -17,9 +17,9 @@ struct Face {
 };
 
 /// A set of points in plan: the union of faces whose interiors are disjoint, in a canonical order. Closed
-/// unless a function says otherwise. Rectilinear regions stay exact. Else results are made on exact fractions,
-/// then corners are rounded once to the nearest tick and slanted edges led through corners within half a tick:
-/// a border moves by a tick in each axis at most, and faces thinner than that may vanish.
+/// unless a function says otherwise. Rectilinear regions stay exact. Else results are made on exact
+/// fractions, then corners are rounded once to the nearest tick and slanted edges led through corners within
+/// half a tick: a border moves by a tick in each axis at most, and faces thinner than that may vanish.
 class Region {
  public:
   Region() = default;
@@ -29,7 +29,9 @@ class Region {
   /// stay apart (`united` of the region alone joins them), so two such regions may be equal sets but differ.
   static Region from_faces(std::vector<Face> faces);
 
-  std::span<const Face> faces() const { return faces_; }
+  std::span<const Face> faces() const& { return faces_; }
+  std::span<const Face> faces() const&& =
+      delete;  ///< the faces of a temporary would be walked after its death
   bool empty() const { return faces_.empty(); }
   Area area() const;
   /// std::logic_error when empty.
@@ -69,8 +71,8 @@ Region swept(const Region& region, const Polygon& polygon);
 /// the disc, by at most 0.13 % of `radius` and two ticks; reaches exactly `radius` along the axes; looks the
 /// same after mirrors and quarter turns. `radius` must be positive, else std::invalid_argument.
 Polygon disc_around(Length radius);
-/// Everything within `radius` of the region: swept with `disc_around`, so never too small but for the rounding
-/// of inside corners to the tick. std::invalid_argument when `radius` is negative; also below.
+/// Everything within `radius` of the region: swept with `disc_around`, so never too small but for the
+/// rounding of inside corners to the tick. std::invalid_argument when `radius` is negative; also below.
 Region grown(const Region& region, Length radius);
 /// What a disc of `radius` about it stays inside of: complement of the grown complement; never too large but
 /// for the rounding of corners.

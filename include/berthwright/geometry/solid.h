@@ -10,7 +10,8 @@ class Solid {
  public:
   /// std::invalid_argument when the outline is empty or base >= top.
   Solid(Region outline, Length base, Length top);
-  const Region& outline() const { return outline_; }
+  const Region& outline() const& { return outline_; }
+  Region outline() const&& { return outline_; }
   Length base() const { return base_; }
   Length top() const { return top_; }
   Length height() const { return top_ - base_; }

@@ -8,8 +8,8 @@
 
 namespace berthwright {
 
-/// The room: a plan outline, and a closed profile in x-z (extruded across) and, where the side walls curve, one
-/// in y-z (extruded along). In a profile the polygon's x is along (or across) and its y is the height.
+/// The room: a plan outline, and a closed profile in x-z (extruded across) and, where the side walls curve,
+/// one in y-z (extruded along). In a profile the polygon's x is along (or across) and its y is the height.
 struct Interior {
   Outline outline;
   Outline side_profile;
@@ -28,7 +28,7 @@ struct Opening {
   std::string name;
   Kind kind = Kind::window;
   Wall wall = Wall::right;
-  Length from;    ///< from the front wall (for left, right) or the left wall (for front, rear) to its near edge
+  Length from;  ///< from the front wall (for left, right) or the left wall (for front, rear) to its near edge
   Length width;   ///< clear
   Length height;  ///< clear
   Length sill;    ///< bottom of the clear opening above the floor

@@ -9,6 +9,7 @@ namespace berthwright {
 
 using FixtureId = Id<struct FixtureTag>;
 using PieceId = Id<struct PieceTag>;
+using LeafId = Id<struct LeafTag>;
 using OpeningId = Id<struct OpeningTag>;
 using ConfigurationId = Id<struct ConfigurationTag>;
 using BedId = Id<struct BedTag>;

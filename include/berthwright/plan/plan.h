@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-#include <berthwright/exact/measure.h>
+#include <berthwright/exact/mass.h>
 #include <berthwright/plan/interior.h>
 #include <berthwright/plan/rules.h>
 #include <berthwright/plan/things.h>
@@ -25,6 +25,7 @@ struct Person {
   std::string name;
   std::optional<Length> stature;
   Length width;  ///< sleeping width at the shoulders; 24 in unless the plan says else
+  std::optional<Mass> weight{};
 };
 
 /// Pieces that people sleep on in one configuration.
@@ -45,6 +46,7 @@ struct Title {
   std::string date;  ///< as the plan writes it; empty: none is printed
   std::string revision;
   std::string drawn_by;
+  std::optional<int> built{};  ///< the year, where the plan says
 };
 
 enum class English { american, british };
@@ -75,8 +77,9 @@ struct PlanParts {
   std::vector<AppliedDefault> defaults{};
 };
 
-/// A checked, immutable plan. Promises: ids are unique over fixtures, pieces and openings; every reference
-/// resolves; each configuration poses each piece once; all lengths are within `farthest`; sizes positive.
+/// A checked, immutable plan. Promises: ids are unique over fixtures, their leaves, pieces and openings;
+/// every reference resolves; each configuration poses each piece once; all lengths are within `farthest`;
+/// sizes positive.
 class Plan {
  public:
   /// The only door: a Problem, with the pointer and place of its origin, for each broken promise.
@@ -87,6 +90,8 @@ class Plan {
   const Piece* piece(std::string_view id) const;      ///< nullptr: none
   const Configuration* configuration(std::string_view id) const;
   const Bed* bed(std::string_view id) const;
+  const Opening* opening(std::string_view id) const;
+  const Leaf* leaf(std::string_view id) const;
   /// The rule's limit, or the plan's own in its place. std::logic_error for a rule without limit.
   Length limit(const Rule& rule) const;
   const Override* override_of(const Rule& rule) const;

@@ -33,7 +33,7 @@ struct Rule {
   bool at_least = true;         ///< the measure must reach the limit (else: must not exceed it)
   Length close_within;          ///< a met rule with less margin than this is reported as close
   Source source;
-  std::string caution;          ///< what the reader must know beside the number; may be empty
+  std::string caution;  ///< what the reader must know beside the number; may be empty
 };
 
 /// A plan's own number in place of a rule's, with its reason; shown wherever the rule is used.

@@ -1,10 +1,12 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
+#include <berthwright/exact/mass.h>
 #include <berthwright/geometry/point.h>
 #include <berthwright/plan/plan.h>
 
@@ -24,21 +26,31 @@ struct Sides {
   Length width;
   friend bool operator==(const Sides&, const Sides&) = default;
 };
+/// A part of a whole, in thousandths; printed in whole percent.
+struct Portion {
+  std::int64_t thousandths = 0;
+  friend bool operator==(Portion, Portion) = default;
+};
+/// How many: screws, people.
+struct Count {
+  std::int64_t number = 0;
+  friend bool operator==(Count, Count) = default;
+};
 /// What a finding measured or was compared with.
-using Quantity = std::variant<Length, Area, Sides, Shares>;
+using Quantity = std::variant<Length, Area, Sides, Shares, Mass, Portion, Count>;
 
 /// What would mend a fault, as data; the sentence is made on the view floor.
 struct Cure {
   enum class Kind {
-    raise,            ///< raise `subject` (ledge, filler, cushion) by `by`
-    lower,            ///< lower `subject` by `by`
-    move_apart,       ///< move `subject` away by `by`
-    widen,            ///< make `subject` larger by `by`
-    shorten,          ///< make `subject` smaller by `by`
-    stow_heater,      ///< switch `subject` off, unplug and stow it before the bed is made
-    state_plate,      ///< write the maker's distances for `subject` into the plan
-    state_measure,    ///< write the missing figure into the plan
-    add_guard_rail    ///< `by`: least height of the rail above the mattress
+    raise,          ///< raise `subject` (ledge, filler, cushion) by `by`
+    lower,          ///< lower `subject` by `by`
+    move_apart,     ///< move `subject` away by `by`
+    widen,          ///< make `subject` larger by `by`
+    shorten,        ///< make `subject` smaller by `by`
+    stow_heater,    ///< switch `subject` off, unplug and stow it before the bed is made
+    state_plate,    ///< write the maker's distances for `subject` into the plan
+    state_measure,  ///< write the missing figure into the plan
+    add_guard_rail  ///< `by`: least height of the rail above the mattress
   };
   Kind kind = Kind::raise;
   std::string subject;  ///< id of the thing
@@ -49,9 +61,9 @@ struct Cure {
 /// One answer of a check: rule, place and numbers, no words.
 struct Finding {
   RuleId rule;
-  ConfigurationId configuration;     ///< empty: holds for the trailer
-  BedId bed;                         ///< empty: not about one bed
-  std::vector<std::string> subjects; ///< ids of fixtures, pieces, openings; names of people
+  ConfigurationId configuration;      ///< empty: holds for the trailer
+  BedId bed;                          ///< empty: not about one bed
+  std::vector<std::string> subjects;  ///< ids of fixtures, pieces, openings; names of people
   Status status = Status::unknown;
   std::optional<Quantity> measured;
   std::optional<Quantity> compared;  ///< none for rules that only report
@@ -60,7 +72,7 @@ struct Finding {
   std::optional<Length> margin;      ///< measured - required, rounded toward less
   std::vector<Point3> where;         ///< the place, or both nearest points
   std::optional<Cure> cure;
-  std::string variant;               ///< which of several figures of one rule: "made up", "bare", "Twin"…
+  std::string variant;  ///< which of several figures of one rule: "made up", "bare", "Twin"…
 };
 
 /// Alerts first, then advice, then information; inside: not met, unknown, close, met; then by configuration,

@@ -32,6 +32,7 @@ bool hangs_on_a_wall(const Placed& thing) {
     case Fixture::Kind::light:
     case Fixture::Kind::curtain:
     case Fixture::Kind::protrusion:
+    case Fixture::Kind::guard_rail:
       return true;
     case Fixture::Kind::bench:
     case Fixture::Kind::cabinet:

@@ -1,0 +1,108 @@
+#include <array>
+
+#include <berthwright/exact/measure.h>
+
+#include "view/telling.h"
+
+namespace berthwright {
+namespace {
+
+std::string gap(const Telling& t) {
+  if (t.variant() == "parts")
+    return t.bed() + " lies in parts that are " + t.measured() + " apart; " + t.compared() + ".";
+  if (!t.variant().empty())
+    return t.bed() + " has an opening of " + t.measured() + " between " + t.variant() + t.place() +
+           "; nothing is asked of such a one.";
+  if (t.status() == Status::met && !t.is_measured()) return t.bed() + " closes without a gap.";
+  return t.bed() + " has a gap of " + t.measured() + t.place() + "; " + t.compared() + ".";
+}
+
+std::string wall_gap(const Telling& t) {
+  return t.bed() + " stands off the wall or what is built in by " + t.measured() + t.place() + "; " +
+         t.compared() + ".";
+}
+
+std::string ridge(const Telling& t) {
+  if (!t.has_subject(1)) return t.bed() + " has no ridge between its cushions.";
+  return t.bed() + ": " + t.subject(0) + " lies " + t.measured() + " lower than " + t.subject(1) + "; " +
+         t.compared() + ".";
+}
+
+std::string dropped(const Telling& t) {
+  if (!t.has_subject(0)) return t.bed() + ": every piece of it lies in its surface.";
+  return t.bed() + ": " + t.subject(0) + " is " + t.measured() +
+         " off the level of the bed and drops out of its surface; " + t.compared() + ".";
+}
+
+std::string size(const Telling& t) { return t.bed() + " holds a rectangle of " + t.measured() + "."; }
+std::string area(const Telling& t) { return t.bed() + " has a lying area of " + t.measured() + "."; }
+
+std::string berth_width(const Telling& t) {
+  return t.bed() + " is " + t.measured() + " wide (its largest rectangle); " + t.compared() + ".";
+}
+std::string berth_length(const Telling& t) {
+  return t.bed() + " is " + t.measured() + " long at a width of " + both(24_in, t.unit(), {.feet = false}) +
+         "; " + t.compared() + ".";
+}
+std::string vessel_length(const Telling& t) {
+  return t.bed() + " is " + t.measured() + " long at a width of " + both(24_in, t.unit(), {.feet = false}) +
+         "; asked of berths on small vessels: " + t.demand() + t.shortfall() + ".";
+}
+std::string clear_height(const Telling& t) {
+  return "Over " + t.bed() + " there are " + t.measured() + " of clear height; " + t.compared() + ".";
+}
+std::string access_aid(const Telling& t) {
+  return t.bed() + " lies " + t.measured() +
+         " above the floor; without a step or ladder asked: " + t.demand() + t.shortfall() + ".";
+}
+std::string guard_rail(const Telling& t) {
+  return "The underside of what carries " + t.bed() + " is " + t.measured() +
+         " above the floor; without guard rails asked: " + t.demand() + t.shortfall() + ".";
+}
+std::string person_length(const Telling& t) {
+  if (!t.is_measured())
+    return "How long " + t.subject(0) + " is, who sleeps on " + t.bed() + ", the plan does not say.";
+  if (t.is_negative())
+    return t.subject(0) + " is " + t.magnitude() + " longer than the place on " + t.bed() +
+           "; asked to spare: " + t.demand() + t.shortfall() + ".";
+  return t.subject(0) + " has " + t.measured() + " of length left beyond the stature on " + t.bed() + "; " +
+         t.compared() + ".";
+}
+std::string person_width(const Telling& t) {
+  return t.subject(0) + " gets " + t.measured() + " of width on " + t.bed() + "; " + t.compared() + ".";
+}
+std::string named_size(const Telling& t) {
+  const bool held = t.status() == Status::met || t.status() == Status::close;
+  return t.bed() + (held ? " holds the size " : " does not hold the size ") + t.variant() + "; " +
+         t.compared() + "; the bed: " + t.measured() + ".";
+}
+std::string fits_people(const Telling& t) {
+  return t.bed() + " is long enough for " + t.measured() + " of the survey (stature and 100 mm; " +
+         t.source() + ").";
+}
+
+}  // namespace
+
+std::span<const Teller> bed_tellers() {
+  static constexpr std::array tellers{
+      Teller{"bed.gap", gap},
+      Teller{"bed.wall-gap", wall_gap},
+      Teller{"bed.ridge", ridge},
+      Teller{"bed.dropped-piece", dropped},
+      Teller{"bed.size", size},
+      Teller{"bed.area", area},
+      Teller{"bed.berth-width", berth_width},
+      Teller{"bed.berth-length", berth_length},
+      Teller{"bed.vessel-length", vessel_length},
+      Teller{"bed.clear-height", clear_height},
+      Teller{"bed.access-aid", access_aid},
+      Teller{"bed.guard-rail", guard_rail},
+      Teller{"bed.person-length", person_length},
+      Teller{"bed.person-width", person_width},
+      Teller{"bed.named-size", named_size},
+      Teller{"bed.fits-people", fits_people},
+  };
+  return tellers;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,64 @@
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+
+#include <berthwright/view/words.h>
+
+namespace berthwright {
+
+/// What a sentence may draw on: the finding, the plan's names for its subjects, numbers rounded the careful
+/// way.
+class Telling {
+ public:
+  /// std::logic_error when the finding's rule does not exist.
+  Telling(const Plan& plan, const Finding& finding);
+
+  /// The name the plan gives to the `index`-th subject, the id where it gives none.
+  std::string subject(std::size_t index) const;
+  bool has_subject(std::size_t index) const { return index < finding_.subjects.size(); }
+  std::string bed() const;
+  /// "In lounge, ", "By night, ", or nothing where the finding holds for the trailer.
+  std::string when() const;
+  std::string measured() const;
+  bool is_measured() const { return finding_.measured.has_value(); }
+  bool is_negative() const;
+  /// The size of a negative measure, rounded up.
+  std::string magnitude() const;
+  /// "at least 3' 0\" (914.4 mm) (CPSC …)", with the plan's own number and reason where it has one.
+  std::string demand() const;
+  /// "; short by 2 in", "; over by …", or nothing when it is met.
+  std::string shortfall() const;
+  std::string compared() const { return "asked: " + demand() + shortfall(); }
+  /// The demand where it is the plan's own; that nothing may stick out needs no number.
+  std::string own_figure() const;
+  const std::string& variant() const { return finding_.variant; }
+  std::string source() const { return source_text(finding_.source); }
+  Status status() const { return finding_.status; }
+  /// ", 1' 2\" from the front and 3\" from the left wall", or nothing.
+  std::string place() const;
+  Unit unit() const { return plan_->unit; }
+  English english() const { return plan_->english; }
+
+ private:
+  Rounding careful() const;
+  std::string named(const std::string& id) const;
+
+  const Plan& plan_;
+  const Finding& finding_;
+  const Rule* rule_;
+};
+
+/// Who tells the findings of one rule.
+struct Teller {
+  std::string_view rule;
+  std::string (*tell)(const Telling&);
+};
+
+// One list for each subject.
+std::span<const Teller> room_tellers();
+std::span<const Teller> bed_tellers();
+std::span<const Teller> heat_tellers();
+
+}  // namespace berthwright
