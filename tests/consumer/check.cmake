@@ -1,4 +1,5 @@
-# cmake -D BUILD=… -D WORK=… -D VERSION=… -P check.cmake: installs what was built and uses it from outside.
+# cmake -D BUILD=… -D WORK=… -D VERSION=… -D FLAGS=… -P check.cmake: installs what was built and uses it from
+# outside, with the same compiler flags (a library with sanitizers cannot be linked without them).
 cmake_policy(VERSION 3.25)
 file(REMOVE_RECURSE ${WORK})
 
@@ -16,7 +17,8 @@ string(STRIP "${told}" told)
 if(NOT told STREQUAL "berthwright ${VERSION}")
   message(FATAL_ERROR "the installed program says it is '${told}', the package is ${VERSION}")
 endif()
-set(configure ${CMAKE_COMMAND} -G Ninja -S ${CMAKE_CURRENT_LIST_DIR} -D CMAKE_PREFIX_PATH=${WORK}/prefix)
+set(configure ${CMAKE_COMMAND} -G Ninja -S ${CMAKE_CURRENT_LIST_DIR} -D CMAKE_PREFIX_PATH=${WORK}/prefix
+    "-DCMAKE_CXX_FLAGS=${FLAGS}")
 must(pass ${configure} -B ${WORK}/build -D WANTED_VERSION=${VERSION})
 must(pass ${CMAKE_COMMAND} --build ${WORK}/build)
 must(pass ${WORK}/build/consumer)
