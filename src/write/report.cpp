@@ -141,7 +141,8 @@ bool told_with_the_beds(const Finding& finding) {
 }
 
 std::string finding_lines(const Plan& plan, const Finding& finding, const Part& part, ReportOptions options) {
-  const std::string mark = weight_of(finding) == Weight::alert ? "ALERT " : "";
+  const bool warns = weight_of(finding) == Weight::alert && finding.status != Status::met;
+  const std::string mark = warns ? "ALERT " : "";
   const std::string cure = part.cure_first ? cure_sentence(plan, finding) : std::string{};
   std::string text = wrapped(mark + (cure.empty() ? "" : cure + " ") + sentence(plan, finding), item);
   if (!options.details) return text;
@@ -154,14 +155,41 @@ std::string finding_lines(const Plan& plan, const Finding& finding, const Part& 
   return text;
 }
 
+/// "ridge between cushions (2), gap between cushions": what is met and no alert needs no number at first
+/// sight.
+std::string titles_of(const std::vector<const Finding*>& findings) {
+  std::string text;
+  for (auto first = findings.begin(); first != findings.end();) {
+    const RuleId& rule = (*first)->rule;
+    const auto last = std::find_if(first, findings.end(), [&](const Finding* f) { return f->rule != rule; });
+    text += (text.empty() ? "" : ", ") + find_rule(rule.text())->title;
+    if (last - first > 1) text += " (" + std::to_string(last - first) + ")";
+    first = last;
+  }
+  return text;
+}
+
+std::string in_short(std::vector<const Finding*> findings) {
+  if (findings.empty()) return {};
+  std::ranges::stable_sort(findings, {}, [](const Finding* f) { return find_rule(f->rule.text()); });
+  return wrapped("Of advice (" + std::to_string(findings.size()) +
+                     "; --details tells each with its numbers): " + titles_of(findings) + ".",
+                 item);
+}
+
 std::string findings_part(const Plan& plan, const Answer& answer, const Part& part, ReportOptions options) {
   std::string text;
   std::size_t count = 0;
+  std::vector<const Finding*> shortened;
   for (const Finding& finding : answer.findings) {
     if (!part.holds(finding) || (told_with_the_beds(finding) && !options.details)) continue;
     ++count;
-    text += finding_lines(plan, finding, part, options);
+    if (finding.status == Status::met && weight_of(finding) == Weight::advice && !options.details)
+      shortened.push_back(&finding);
+    else
+      text += finding_lines(plan, finding, part, options);
   }
+  text += in_short(std::move(shortened));
   return count == 0 ? std::string{}
                     : "\n" + std::string(part.heading) + " (" + std::to_string(count) + ")\n" + text;
 }

@@ -26,7 +26,7 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
       app.add_subcommand("check", "Stand the plan up by day and by night and compare every figure");
   verb->add_option("PLAN", check.plan, plan_help)->required();
   verb->add_flag("--json", check.json, "one JSON object instead of text (plans/check.schema.json)");
-  verb->add_flag("--details", check.details, "add rule names, places and shares of the population");
+  verb->add_flag("--details", check.details, "add rule names, places, shares of the population and the numbers of what is met");
   verb->add_flag("--defaults", check.defaults, "list every default that was applied");
   verb->footer(
       "Example:\n  berthwright check plans/sanderling.json\n\n"

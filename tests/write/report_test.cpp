@@ -117,6 +117,20 @@ TEST(CheckText, TellsEveryAlertThatIsNotMetOrUnknownWithItsCure) {
   EXPECT_GT(seen, 10U);
 }
 
+// What is met and no alert is only counted, by the title of its rule.
+void expect_met_advice_in_short(const Answered& made) {
+  const std::string plain = on_one_line(check_text(made.plan, made.answer));
+  std::size_t count = 0;
+  for (const Finding& finding : made.answer.findings) {
+    const Rule& rule = *find_rule(finding.rule.text());
+    if (finding.status != Status::met || rule.weight != Weight::advice) continue;
+    ++count;
+    EXPECT_NE(plain.find(rule.title, plain.find(" Of advice (")), std::string::npos) << rule.title;
+  }
+  const std::string expected = " Of advice (" + std::to_string(count) + ";";
+  EXPECT_EQ(plain.find(expected) != std::string::npos, count > 0) << expected;
+}
+
 void expect_count_of_alerts(const Answered& made) {
   const auto alerts = [&](Status status) {
     return std::ranges::count_if(made.answer.findings, [&](const Finding& finding) {
@@ -163,6 +177,7 @@ TEST(CheckText, IsNarrowFromTheTitleToTheCaution) {
     expect_narrow(made);
     expect_title_and_caution(made);
     expect_count_of_alerts(made);
+    expect_met_advice_in_short(made);
   });
 }
 

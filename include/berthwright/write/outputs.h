@@ -12,7 +12,8 @@ std::string svg(const Sheet& sheet);
 
 /// What a check prints beyond the usual.
 struct ReportOptions {
-  bool details = false;   ///< rule ids, places and shares of the population
+  /// Rule ids, places, shares of the population, and the numbers of advice that is met.
+  bool details = false;
   bool defaults = false;  ///< every default the reader applied
 };
 /// The check as text for people, at most 100 columns wide, ending with the caution line.
