@@ -7,6 +7,7 @@
 #include <berthwright/exact/angle.h>
 
 #include "exact/code_points.h"
+#include "exact/turn_text.h"
 
 namespace berthwright {
 namespace {
@@ -18,7 +19,7 @@ class TurnText {
  public:
   explicit TurnText(std::string_view text) : text_(text), characters_(code_points(text)) {}
 
-  Result<Turn> read() {
+  Result<std::int64_t> read() {
     if (characters_.broken) {
       at_ = *characters_.broken;
       return refused("turn.encoding", "the text is not UTF-8", "save the text as UTF-8");
@@ -37,7 +38,7 @@ class TurnText {
     if (at_ < characters_.text.size())
       return refused("turn.unit", "only \"deg\" or \"°\" may follow the number",
                      "write degrees, as in 12.5 deg");
-    return Turn::degrees(negative ? -microdegrees_ : microdegrees_);
+    return negative ? -microdegrees_ : microdegrees_;
   }
 
  private:
@@ -101,6 +102,12 @@ class TurnText {
 
 }  // namespace
 
-Result<Turn> read_turn(std::string_view text) { return TurnText(text).read(); }
+Result<std::int64_t> read_microdegrees(std::string_view text) { return TurnText(text).read(); }
+
+Result<Turn> read_turn(std::string_view text) {
+  const Result<std::int64_t> angle = read_microdegrees(text);
+  if (!angle) return angle.problems();
+  return Turn::degrees(*angle);
+}
 
 }  // namespace berthwright

@@ -3,6 +3,8 @@
 #include <set>
 #include <utility>
 
+#include <berthwright/plan/panel.h>
+
 #include "plan/in_quotes.h"
 #include "plan/nearest_name.h"
 #include "plan/promises.h"
@@ -44,7 +46,10 @@ class Register {
 void check_ids(const PlanParts& parts, Reading& faults) {
   Register things(faults);
   for (const Opening& opening : parts.openings) things.enter(opening.id.text(), opening.origin);
-  for (const Fixture& fixture : parts.fixtures) things.enter(fixture.id.text(), fixture.origin);
+  for (const Fixture& fixture : parts.fixtures) {
+    things.enter(fixture.id.text(), fixture.origin);
+    for (const Leaf& leaf : fixture.leaves) things.enter(leaf.id.text(), leaf.origin);
+  }
   for (const Piece& piece : parts.pieces) things.enter(piece.id.text(), piece.origin);
   Register configurations(faults);
   for (const Configuration& c : parts.configurations) configurations.enter(c.id.text(), c.origin);
@@ -54,18 +59,19 @@ void check_ids(const PlanParts& parts, Reading& faults) {
 
 /// Reports that `name` is unknown, with the nearest of `names`, which it gives.
 std::string unknown(const Origin& origin, const std::string& name, const std::string& what,
-                    const std::vector<std::string>& names, Reading& faults) {
+                    const std::vector<std::string>& names, Reading& faults,
+                    const char* otherwise = "use one of these, or add it to the plan") {
   if (faults.full()) return "";
   const std::optional<std::string> near = nearest_name(name, names);
   std::string list;
-  for (std::size_t i = 0; i < std::min<std::size_t>(names.size(), 12); ++i)
+  for (std::size_t i = 0; i < std::min<std::size_t>(names.size(), 16); ++i)
     list += (i == 0 ? "\"" : ", \"") + names[i] + '"';
-  if (names.size() > 12) list += ", …";
+  if (names.size() > 16) list += ", …";
   faults.add(origin, {.id = "reference.unknown",
                       .message = "no " + what + " is called " + in_quotes(name),
                       .found = in_quotes(name),
                       .allowed = list.empty() ? "nothing: the plan has no " + what : list,
-                      .cure = near ? "write \"" + *near + '"' : "use one of these, or add it to the plan"});
+                      .cure = near ? "write \"" + *near + '"' : otherwise});
   return near.value_or("");
 }
 
@@ -84,6 +90,10 @@ class PoseCheck {
       : faults_(faults), piece_ids_(ids_of(parts.pieces)), fixture_ids_(ids_of(parts.fixtures)) {
     pieces_.insert(piece_ids_.begin(), piece_ids_.end());
     fixtures_.insert(fixture_ids_.begin(), fixture_ids_.end());
+    for (const Piece& piece : parts.pieces)
+      if (!piece.heat) unheated_.insert(piece.id.text());
+    for (const Fixture& fixture : parts.fixtures)
+      if (fixture.kind == Fixture::Kind::outlet) outlets_.push_back(fixture.id.text());
     supports_ = fixture_ids_;
     supports_.insert(supports_.end(), piece_ids_.begin(), piece_ids_.end());
   }
@@ -106,6 +116,7 @@ class PoseCheck {
                              .allowed = "each piece once in a configuration",
                              .cure = "take one of the two away"});
       for (std::size_t i = 0; i < pose.on.size(); ++i) check_support(pose, i, all, laid);
+      if (!pose.plugged_into.empty()) check_plug(pose);
       laid.insert(id);
     }
     laid.merge(meant);
@@ -143,6 +154,18 @@ class PoseCheck {
                                      : "name what carries it here, or leave \"on\" away"});
   }
 
+  void check_plug(const Pose& pose) {
+    const Origin origin = field_of(pose.origin, "plugged_into");
+    if (std::ranges::find(outlets_, pose.plugged_into) == outlets_.end())
+      unknown(origin, pose.plugged_into, "outlet", outlets_, faults_);
+    if (pose.manner != Pose::Manner::stowed && !unheated_.contains(pose.piece.text())) return;
+    faults_.add(origin, {.id = "pose.plug",
+                         .message = "only an appliance that stands in the room is plugged in",
+                         .found = in_quotes(pose.plugged_into),
+                         .allowed = "nothing",
+                         .cure = "take it away"});
+  }
+
   void check_complete(const Configuration& configuration, const std::set<std::string>& laid) {
     std::vector<std::string> missing;
     for (const std::string& id : piece_ids_)
@@ -169,6 +192,8 @@ class PoseCheck {
   std::vector<std::string> supports_;
   std::set<std::string> pieces_;
   std::set<std::string> fixtures_;
+  std::set<std::string> unheated_;
+  std::vector<std::string> outlets_;
 };
 
 const Pose* pose_of(const Configuration& configuration, const PieceId& piece) {
@@ -227,6 +252,16 @@ void check_bed(const Bed& bed, const PlanParts& parts, Reading& faults) {
   }
 }
 
+void check_panels(const PlanParts& parts, Reading& faults) {
+  std::vector<std::string> names;
+  for (const Panel& panel : all_panels())
+    if (names.empty() || names.back() != panel.name) names.push_back(panel.name);
+  for (const Piece& piece : parts.pieces)
+    if (!piece.panel.empty() && std::ranges::find(names, piece.panel) == names.end())
+      unknown(field_of(piece.origin, "panel"), piece.panel, "panel", names, faults,
+              "use one of these, or take it away: of no other panel the values are known");
+}
+
 void check_overrides(const PlanParts& parts, Reading& faults) {
   std::vector<std::string> with_limit;
   for (const Rule& rule : all_rules())
@@ -256,6 +291,7 @@ void check_overrides(const PlanParts& parts, Reading& faults) {
 
 void check_references(const PlanParts& parts, const std::vector<std::string>& unsound, Reading& faults) {
   check_ids(parts, faults);
+  check_panels(parts, faults);
   PoseCheck poses(parts, faults);
   for (const Configuration& configuration : parts.configurations)
     poses.check(configuration, std::ranges::find(unsound, configuration.origin.pointer) == unsound.end());

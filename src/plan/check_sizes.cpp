@@ -10,6 +10,12 @@ namespace {
 
 constexpr Length longest_room = 15'000_mm;
 constexpr Length shortest_room = 3_ft;
+constexpr int first_year = 1900;
+constexpr int last_year = 2100;
+constexpr int fewest_plies = 3;
+constexpr int most_plies = 35;
+constexpr Mass lightest_person = Mass::pounds(5);
+constexpr Mass heaviest_person = Mass::pounds(1000);
 constexpr Length shortest_person = 18_in;
 constexpr Length tallest_person = 8_ft;
 
@@ -90,9 +96,36 @@ bool within_reach(const Region& region) {
          std::max(bounds.high.x, bounds.high.y) <= farthest;
 }
 
+void check_title(const Title& title, Reading& faults) {
+  if (!title.built || (first_year <= *title.built && *title.built <= last_year)) return;
+  faults.add({"/built", 1, 1}, {.id = "title.built",
+                                .message = "no trailer was built in the year " + std::to_string(*title.built),
+                                .found = std::to_string(*title.built),
+                                .allowed = "a year from 1900 to 2100",
+                                .cure = "write the year with four digits, or take it away"});
+}
+
+void check_plies(const Piece& piece, Reading& faults) {
+  if (!piece.plies) return;
+  const int plies = *piece.plies;
+  if (fewest_plies <= plies && plies <= most_plies) return;
+  faults.add(field_of(piece.origin, "plies"), {.id = "piece.plies",
+                                               .message = "no panel has " + std::to_string(plies) + " plies",
+                                               .found = std::to_string(plies),
+                                               .allowed = "3, 4, 5 … 35 plies",
+                                               .cure = "count them on a cut edge"});
+}
+
 void check_pieces(const PlanParts& parts, Reading& faults) {
   for (const Piece& piece : parts.pieces) {
     const Rect box{{}, {piece.length, piece.width}};
+    check_plies(piece, faults);
+    if (piece.cord && piece.cord->length <= Length{})
+      faults.add(field_of(piece.origin, "cord/length"), {.id = "size.zero",
+                                                         .message = "a cord needs a length above zero",
+                                                         .found = "zero or less",
+                                                         .allowed = "a length above zero",
+                                                         .cure = "measure the cord, plug included"});
     if (piece.thickness <= Length{} || piece.outline.polygon().bounds() != box)
       faults.add(piece.origin, {.id = "piece.size",
                                 .message = "outline, length, width and thickness of a piece do not agree",
@@ -127,6 +160,19 @@ void check_places(const PlanParts& parts, Reading& faults) {
   }
 }
 
+void check_weight(const Person& person, const Origin& origin, Unit unit, Reading& faults) {
+  const Mass weight = *person.weight;
+  if (lightest_person <= weight && weight <= heaviest_person) return;
+  faults.add(origin,
+             {.id = "person.weight",
+              .message = in_quotes(person.name) + " weighs " + mass_text(weight, unit) + ", " +
+                         (weight > heaviest_person ? "more" : "less") + " than can be",
+              .found = mass_text(weight, unit),
+              .allowed = mass_text(lightest_person, unit) + " to " + mass_text(heaviest_person, unit),
+              .cure = unit == Unit::inch ? "a bare number counts in pounds: write kg after kilograms"
+                                         : "a bare number counts in kilograms: write lb after pounds"});
+}
+
 void check_people(const PlanParts& parts, Reading& faults) {
   for (const Bed& bed : parts.beds) {
     for (std::size_t i = 0; i < bed.people.size(); ++i) {
@@ -136,6 +182,7 @@ void check_people(const PlanParts& parts, Reading& faults) {
         check_range(*person.stature, shortest_person, tallest_person,
                     {.id = "person", .message = "the stature of " + in_quotes(person.name)},
                     field_of(bed.origin, at + "/stature"), parts, faults);
+      if (person.weight) check_weight(person, field_of(bed.origin, at + "/weight"), parts.unit, faults);
       if (person.width <= Length{})
         faults.add(field_of(bed.origin, at + "/width"), {.id = "size.zero",
                                                          .message = "a person needs a width above zero",
@@ -155,10 +202,12 @@ Origin field_of(const Origin& origin, std::string_view field) {
 }
 
 void check_sizes(const PlanParts& parts, Reading& faults) {
+  check_title(parts.title, faults);
   check_interior(parts, faults);
   for (const Opening& opening : parts.openings) check_opening(opening, parts, faults);
   check_pieces(parts, faults);
   check_places(parts, faults);
+  check_leaves(parts, faults);
   check_people(parts, faults);
 }
 

@@ -112,8 +112,11 @@ class TreeBuilder final : public nlohmann::json_sax<Json> {
   }
 
   bool parse_error(std::size_t position, const std::string&, const Json::exception& error) override {
+    const std::size_t done = cursor_.at();
     cursor_.to_token();
-    const SyntaxFault fault = syntax_fault(error.what(), text_, cursor_.at(), position);
+    const SyntaxFault fault =
+        syntax_fault(error.what(), text_, {.done = done, .token = cursor_.at(), .read = position});
+    if (fault.at < cursor_.at()) cursor_ = Cursor(text_);
     cursor_.go_to(fault.at);
     add({"json.syntax", "", 0, 0, fault.message, fault.found, fault.allowed, fault.cure});
     return false;

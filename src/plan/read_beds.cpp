@@ -19,8 +19,9 @@ std::vector<Person> read_people(const Node* node, Reading& reading) {
     const Length width =
         fields.with_default("width", as_size, shoulder_room, exact_text(shoulder_room, reading.unit),
                             "common practice: 24 in at the shoulders");
+    const std::optional<Mass> weight = fields.optional("weight", as_mass);
     fields.finish();
-    people.push_back({.name = std::move(name), .stature = stature, .width = width, .weight = std::nullopt});
+    people.push_back({.name = std::move(name), .stature = stature, .width = width, .weight = weight});
   }
   return people;
 }

@@ -72,13 +72,14 @@ class PoseReader {
   // Of a piece that does not exist nothing more can be judged than the names of the fields.
   static void allow_everything(Fields& fields) {
     for (const std::string_view name :
-         {"at", "turn", "flipped", "on", "base", "stands_on", "faces", "state", "stowed"})
+         {"at", "turn", "flipped", "on", "base", "stands_on", "faces", "state", "plugged_into", "stowed"})
       fields.find(name);
   }
 
   static void refuse_standing(Fields& fields) {
     for (const std::string_view name : {"at", "turn", "flipped", "on", "base", "stands_on", "faces"})
       fields.refuse(name, "what is stowed is not measured", "take it away");
+    fields.refuse("plugged_into", "what is stowed is not plugged in", "take it away");
   }
 
   void read_state(Fields& fields, const Piece& piece, Pose& pose) {
@@ -89,6 +90,7 @@ class PoseReader {
     }
     if (!piece.heat) {
       fields.refuse("state", "only an appliance runs or is off", "take it away");
+      fields.refuse("plugged_into", "only an appliance is plugged in", "take it away");
       return;
     }
     pose.state = stowed != nullptr ? fields.optional("state", one_of(states)).value_or(State::stowed)
@@ -113,6 +115,7 @@ class PoseReader {
     } else if (const Node* edge = fields.find("stands_on")) {
       pose.manner = one_of(edges)(*edge, reading_).value_or(Manner::on_length);
     }
+    if (piece.heat) pose.plugged_into = fields.optional("plugged_into", as_reference).value_or("");
     pose.manner == Manner::flat ? read_flat(fields, piece, pose) : read_on_edge(fields, piece, pose);
     read_support(fields, pose);
   }

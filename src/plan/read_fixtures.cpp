@@ -5,6 +5,7 @@
 #include <berthwright/geometry/placement.h>
 
 #include "plan/in_quotes.h"
+#include "plan/read_leaves.h"
 #include "plan/readers.h"
 
 namespace berthwright {
@@ -40,6 +41,43 @@ constexpr std::array<Word<Kind>, 25> kinds{{
     {"guard rail", Kind::guard_rail},
 }};
 
+/// What the trade and the kitchen call some of them, American and British.
+constexpr std::array<Synonym, 33> synonyms{{
+    {"worktop", "counter"},
+    {"countertop", "counter"},
+    {"galley", "counter"},
+    {"hob", "cooktop"},
+    {"stove", "cooktop"},
+    {"range", "oven"},
+    {"fridge", "refrigerator"},
+    {"icebox", "refrigerator"},
+    {"cool box", "refrigerator"},
+    {"socket", "outlet"},
+    {"power point", "outlet"},
+    {"wheel well", "wheel arch"},
+    {"wheel box", "wheel arch"},
+    {"fender well", "wheel arch"},
+    {"cupboard", "cabinet"},
+    {"wardrobe", "cabinet"},
+    {"closet", "cabinet"},
+    {"overhead cabinet", "locker"},
+    {"overhead locker", "locker"},
+    {"settee", "bench"},
+    {"dinette", "bench"},
+    {"seat box", "bench"},
+    {"cleat", "ledge"},
+    {"bearer", "ledge"},
+    {"partition", "wall"},
+    {"bulkhead", "wall"},
+    {"lamp", "light"},
+    {"smoke detector", "smoke alarm"},
+    {"carbon monoxide alarm", "co alarm"},
+    {"propane alarm", "gas alarm"},
+    {"latch", "protrusion"},
+    {"crank", "protrusion"},
+    {"bunk rail", "guard rail"},
+}};
+
 bool gives_heat(Kind kind) {
   return kind == Kind::heater || kind == Kind::furnace_outlet || kind == Kind::oven || kind == Kind::cooktop;
 }
@@ -56,6 +94,11 @@ struct Unplaced {
   std::optional<HeatSource> heat;
   std::optional<Place> place;
   std::optional<Vector> absolute;  ///< of an outline drawn in the room's own axes
+  std::optional<Wall> faces;
+  bool burns = false;
+  std::optional<InsideBox> inside;
+  const Node* opens = nullptr;
+  bool sound = true;  ///< false: shape or heights are stand-ins
   Origin origin;
 };
 
@@ -65,7 +108,9 @@ void read_heights(Fields& fields, Unplaced& fixture) {
   fixture.base = fields.with_default("base", as_length, Length{}, "0", "it stands on the floor");
   const std::optional<Length> top = fields.required("top", as_length);
   fixture.top = top.value_or(fixture.base + 1_in);
+  fixture.sound = fixture.sound && top;
   if (fixture.base < fixture.top) return;
+  fixture.sound = false;
   fields.reading().add(*fields.find("top"),
                        {.id = "fixture.upside-down",
                         .message = "the top is not above the underside",
@@ -87,11 +132,41 @@ void read_standing(Fields& fields, const Shape& shape, Unplaced& fixture) {
   fixture.turn = fields.with_default("turn", as_turn, Turn{}, "0", "not turned");
 }
 
+/// "faces" and "data_plate", as far as the kind has them.
+void read_front(Fields& fields, Kind kind, Unplaced& fixture) {
+  const bool light = kind == Kind::light;
+  const bool heat = gives_heat(kind) || (light && fields.has("data_plate"));
+  if (heat) {
+    fields.require("faces");
+    fixture.heat = read_heat(fields);
+  }
+  if (light || kind == Kind::outlet)
+    fixture.faces = fields.optional("faces", as_wall);
+  else if (!heat)
+    fields.refuse("faces", "only what gives heat, a light or an outlet has a front", "take it away");
+  if (light && !heat) fields.find("data_plate");
+  if (!light && !heat) fields.refuse("data_plate", "only what gives heat has one", "take it away");
+  if (!heat || fixture.turn.is_quarter()) return;
+  fields.reading().add(*fields.find("turn"),
+                       {.id = "heat.turn",
+                        .message = "what gives heat can only be turned by quarter turns",
+                        .found = found_at(*fields.find("turn")),
+                        .allowed = "0, 90, 180 or 270",
+                        .cure = "turn it by the nearest of these"});
+}
+
+void read_inside(Fields& fields, Kind kind, Unplaced& fixture) {
+  if (kind == Kind::bench || kind == Kind::cabinet || kind == Kind::locker || kind == Kind::counter)
+    fixture.inside = fields.optional("inside", as_inside);
+  else
+    fields.refuse("inside", "benches, cabinets, lockers and counters have one", "take it away");
+}
+
 Unplaced read_fixture(const Node& node, Reading& reading) {
   Fields fields(&node, reading, "a fixture");
   const std::optional<std::string> id = fields.required("id", as_id);
   std::string name = read_name(fields, id.value_or(""));
-  const std::optional<Kind> kind = fields.required("kind", one_of(kinds));
+  const std::optional<Kind> kind = fields.required("kind", one_of(kinds, synonyms));
   const Shape shape = read_shape(fields);
   Unplaced fixture{id.value_or(""),
                    std::move(name),
@@ -103,23 +178,23 @@ Unplaced read_fixture(const Node& node, Reading& reading) {
                    std::nullopt,
                    std::nullopt,
                    std::nullopt,
+                   std::nullopt,
+                   false,
+                   std::nullopt,
+                   fields.find("opens"),
+                   shape.sound,
                    node.origin()};
   read_standing(fields, shape, fixture);
   read_heights(fields, fixture);
-  if (!kind || gives_heat(*kind)) {
-    if (kind) fields.require("faces");
-    const HeatSource heat = read_heat(fields);
-    if (kind) fixture.heat = heat;
-    if (kind && !fixture.turn.is_quarter())
-      reading.add(*fields.find("turn"), {.id = "heat.turn",
-                                         .message = "what gives heat can only be turned by quarter turns",
-                                         .found = found_at(*fields.find("turn")),
-                                         .allowed = "0, 90, 180 or 270",
-                                         .cure = "turn it by the nearest of these"});
+  const bool curtain = kind == Kind::curtain;
+  fixture.burns = fields.with_default("burns", as_flag, curtain, curtain ? "true" : "false",
+                                      curtain ? "cloth burns" : "not stated to burn easily");
+  if (kind) {
+    read_front(fields, *kind, fixture);
+    read_inside(fields, *kind, fixture);
   } else {
-    const std::string why = "only heaters, furnace outlets, ovens and cooktops have one";
-    fields.refuse("faces", why, "take it away");
-    fields.refuse("data_plate", why, "take it away");
+    read_heat(fields);
+    fields.optional("inside", as_inside);
   }
   fields.finish();
   return fixture;
@@ -205,22 +280,30 @@ class Surveyor {
       shifts_[i].reset();
   }
 
-  Fixture fixture(std::size_t i) const {
+  Fixture fixture(std::size_t i) {
     const Unplaced& from = fixtures_[i];
     const Placement placement{false, from.turn, shifts_[i].value_or(Vector{})};
     std::vector<Arc> arcs;
     for (const Arc& arc : from.outline.arcs()) arcs.push_back(placement(arc));
-    return {.id = FixtureId(from.id),
-            .name = from.name,
-            .kind = from.kind,
-            .solid = Solid(placement(from.outline.polygon()), from.base, from.top),
-            .arcs = std::move(arcs),
-            .heat = from.heat,
-            .faces = std::nullopt,
-            .burns = from.kind == Kind::curtain,
-            .leaves = {},
-            .inside = std::nullopt,
-            .origin = from.origin};
+    Fixture fixture{.id = FixtureId(from.id),
+                    .name = from.name,
+                    .kind = from.kind,
+                    .solid = Solid(placement(from.outline.polygon()), from.base, from.top),
+                    .arcs = std::move(arcs),
+                    .heat = from.heat,
+                    .faces = from.faces,
+                    .burns = from.burns,
+                    .leaves = {},
+                    .inside = from.sound ? from.inside : std::nullopt,
+                    .origin = from.origin};
+    if (from.opens != nullptr)
+      fixture.leaves = read_leaves(*from.opens, fixture,
+                                   {.room = room_,
+                                    .landmarks = landmarks_,
+                                    .square = from.turn.is_quarter(),
+                                    .sound = from.sound && landmarks_[i].bounds},
+                                   reading_);
+    return fixture;
   }
 
   std::vector<Unplaced> fixtures_;

@@ -36,6 +36,7 @@ void read_header(Fields& fields, PlanParts& parts) {
   title.date = fields.optional("date", as_text).value_or("");
   title.revision = fields.optional("revision", as_text).value_or("");
   title.drawn_by = fields.optional("drawn_by", as_text).value_or("");
+  title.built = fields.optional("built", as_count);
 
   parts.unit = fields.required("unit", one_of(units)).value_or(Unit::inch);
   parts.english = fields.with_default("english", one_of(englishes), English::american, "american",

@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "plan/readers.h"
+#include "plan/wall_names.h"
 
 namespace berthwright {
 namespace {
@@ -13,8 +14,6 @@ constexpr std::array<Word<Kind>, 3> kinds{
     {{"door", Kind::door}, {"window", Kind::window}, {"hatch", Kind::hatch}}};
 constexpr std::array<Word<Swing>, 4> swings{
     {{"out", Swing::out}, {"in", Swing::in}, {"slides", Swing::slides}, {"fixed", Swing::fixed}}};
-
-bool is_end_wall(Wall wall) { return wall == Wall::front || wall == Wall::rear; }
 
 /// The wall's own near edge: its front for a side wall, its left for an end wall.
 Length read_from(Fields& fields, Wall wall) {

@@ -1,7 +1,9 @@
 #include <array>
 #include <utility>
 
+#include "plan/read_leaves.h"
 #include "plan/readers.h"
+#include "plan/wall_names.h"
 
 namespace berthwright {
 namespace {
@@ -34,6 +36,33 @@ std::string read_material(Fields& fields, bool soft) {
   return foam;
 }
 
+constexpr std::array<Word<Piece::Grain>, 2> grains{
+    {{"length", Piece::Grain::along_length}, {"width", Piece::Grain::along_width}}};
+
+/// What a panel is made of, of boards and tables.
+void read_panel(Fields& fields, Piece& piece) {
+  if (piece.kind != Kind::board && piece.kind != Kind::table) {
+    for (const std::string_view name : {"panel", "plies", "grain"})
+      fields.refuse(name, "only boards and tables are cut from a panel", "take it away");
+    return;
+  }
+  piece.panel = fields.optional("panel", as_name).value_or("");
+  piece.plies = fields.optional("plies", as_count);
+  piece.grain = fields.optional("grain", one_of(grains));
+}
+
+std::optional<Cord> read_cord(Fields& piece, Wall front) {
+  const Node* node = piece.find("cord");
+  if (node == nullptr) return std::nullopt;
+  Fields fields(node, piece.reading(), "a cord");
+  const std::optional<Length> length = fields.required("length", as_size);
+  const Wall back = opposite(front);
+  const Wall side = fields.with_default("leaves_at", as_wall, back, std::string(wall_word(back)),
+                                        "the side opposite its front");
+  fields.finish();
+  return length ? std::optional(Cord{*length, side}) : std::nullopt;
+}
+
 Piece read_piece(const Node& node, Reading& reading) {
   Fields fields(&node, reading, "a piece");
   const std::optional<std::string> id = fields.required("id", as_id);
@@ -56,18 +85,22 @@ Piece read_piece(const Node& node, Reading& reading) {
               .heat = std::nullopt,
               .origin = node.origin()};
   if (!kind) {
-    for (const std::string_view name_of_some :
-         {"thickness", "height", "material", "foam", "faces", "data_plate"})
+    for (const std::string_view name_of_some : {"thickness", "height", "material", "foam", "faces",
+                                                "data_plate", "panel", "plies", "grain", "cord", "held_by"})
       fields.find(name_of_some);
     fields.finish();
     return piece;
   }
   piece.thickness = read_thickness(fields, *kind == Kind::heater);
   piece.material = read_material(fields, piece.is_soft());
+  read_panel(fields, piece);
+  piece.held_by = fields.optional("held_by", as_hold);
   if (*kind == Kind::heater) {
     fields.require("faces");
     piece.heat = read_heat(fields);
+    piece.cord = read_cord(fields, piece.heat->faces);
   } else {
+    fields.refuse("cord", "only a heater has one", "take it away");
     fields.refuse("faces", "only a heater has a front", "a piece on edge faces a way in its configuration");
     fields.refuse("data_plate", "only a heater has one", "take it away");
   }

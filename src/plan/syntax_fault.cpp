@@ -48,6 +48,16 @@ std::string token_at(std::string_view text, std::size_t at) {
   return printable(rest.substr(0, std::min(rest.find_first_of(" \t\r\n,:]}[{", 1), rest.find('\n'))), 40);
 }
 
+/// Does a further value or name begin in a line below the one that ended? (In the same line a missing comma
+/// is but one of several guesses.)
+bool lacks_comma(std::string_view text, Progress progress, std::string_view expected) {
+  const auto [done, token, read] = progress;
+  if (done == 0 || token >= text.size() || (expected != "'}'" && expected != "']'")) return false;
+  if (text.substr(done, token - done).find('\n') == std::string_view::npos) return false;
+  constexpr std::string_view starts = "\"{[-0123456789tfn";
+  return starts.find(text[token]) != std::string_view::npos;
+}
+
 std::string cure_for(std::string_view text, std::size_t token, std::string_view reason,
                      std::string_view expected) {
   if (token >= text.size()) return "close every bracket, brace and quote that was opened";
@@ -73,8 +83,8 @@ std::string cure_for(std::string_view text, std::size_t token, std::string_view 
 
 }  // namespace
 
-SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, std::size_t token,
-                         std::size_t read) {
+SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, Progress progress) {
+  const auto [done, token, read] = progress;
   const std::string_view detail = after(complaint, " - ");
   const std::string_view reason = before(before(detail, "; last read: "), "; expected ");
   const std::size_t expected_at = complaint.rfind("; expected ");
@@ -93,6 +103,9 @@ SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, std:
     fault.cure = "write the number in plain digits";
     return fault;
   }
+  if (expected_at != std::string_view::npos && lacks_comma(text, progress, expected))
+    return {done - 1, "a comma is missing after this", token_at(text, token) + " in a line below",
+            "a comma between two values", "put a comma here"};
   if (reason.starts_with("invalid string") && reason.find("must be escaped") == std::string_view::npos &&
       read > token)
     fault.at = std::min(read - 1, text.size());

@@ -15,9 +15,14 @@ struct SyntaxFault {
   std::string cure;
 };
 
-/// Turns the parser's complaint about `text` into our words. The offending token starts at `token`; the
-/// parser had read `read` bytes when it gave up.
-SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, std::size_t token,
-                         std::size_t read);
+/// How far the reading of a JSON text had come when the parser gave up, in bytes.
+struct Progress {
+  std::size_t done = 0;   ///< the end of the last token that was taken
+  std::size_t token = 0;  ///< where the offending one starts
+  std::size_t read = 0;   ///< what the parser had read
+};
+
+/// Turns the parser's complaint about `text` into our words.
+SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, Progress progress);
 
 }  // namespace berthwright

@@ -1,6 +1,7 @@
 #include "plan/values.h"
 
 #include <algorithm>
+#include <charconv>
 #include <utility>
 
 #include <berthwright/exact/measure.h>
@@ -85,6 +86,17 @@ bool fits_limit(const Node& node, Reading& reading) {
   return false;
 }
 
+/// The nearest word; the one of ours that stands for it when that is a synonym.
+std::optional<std::string> nearest_word(std::string_view typed, std::span<const std::string> words,
+                                        std::span<const Synonym> synonyms) {
+  std::vector<std::string> names(words.begin(), words.end());
+  for (const Synonym& synonym : synonyms) names.emplace_back(synonym.typed);
+  std::optional<std::string> near = nearest_name(typed, names);
+  if (!near) return near;
+  const auto synonym = std::ranges::find(synonyms, std::string_view(*near), &Synonym::typed);
+  return synonym == synonyms.end() ? near : std::optional(std::string(synonym->ours));
+}
+
 std::string listed(std::span<const std::string> words) {
   std::string list;
   for (const std::string& word : words) list += (list.empty() ? "\"" : ", \"") + word + '"';
@@ -123,6 +135,33 @@ std::optional<Turn> as_turn(const Node& node, Reading& reading) {
   const Result<Turn> turn = read_turn(node.text);
   if (turn) return *turn;
   for (Problem problem : turn.problems()) reading.add(node, std::move(problem));
+  return std::nullopt;
+}
+
+std::optional<Mass> as_mass(const Node& node, Reading& reading) {
+  if (node.kind != Node::Kind::text && node.kind != Node::Kind::number) {
+    wrong_type(node, reading, "a weight", R"(a weight such as "150 lb" or "68.5 kg")");
+    return std::nullopt;
+  }
+  const Result<Mass> mass = read_mass(node.text, reading.unit);
+  if (mass) return *mass;
+  for (Problem problem : mass.problems()) reading.add(node, std::move(problem));
+  return std::nullopt;
+}
+
+std::optional<int> as_count(const Node& node, Reading& reading) {
+  constexpr std::size_t most_digits = 6;
+  const std::string& text = node.text;
+  int count = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), count);
+  if ((node.kind == Node::Kind::text || node.kind == Node::Kind::number) && text.size() <= most_digits &&
+      error == std::errc{} && end == text.data() + text.size() && count >= 0)
+    return count;
+  reading.add(node, {.id = "value.whole-number",
+                     .message = "a whole number is expected here",
+                     .found = found_at(node),
+                     .allowed = "a whole number of at most six digits",
+                     .cure = "write digits alone, without a point, a sign or a unit"});
   return std::nullopt;
 }
 
@@ -185,18 +224,22 @@ std::optional<std::vector<std::string>> as_references(const Node& node, Reading&
   return sound ? std::optional(std::move(ids)) : std::nullopt;
 }
 
+std::array<Word<Wall>, 9> wall_words(bool drives_on_right) {
+  const Wall curb = drives_on_right ? Wall::right : Wall::left;
+  const Wall street = drives_on_right ? Wall::left : Wall::right;
+  return {{{"front", Wall::front},
+           {"rear", Wall::rear},
+           {"left", Wall::left},
+           {"right", Wall::right},
+           {"curb side", curb},
+           {"kerb side", curb},
+           {"nearside", curb},
+           {"street side", street},
+           {"offside", street}}};
+}
+
 std::optional<Wall> as_wall(const Node& node, Reading& reading) {
-  const Wall curb = reading.drives_on_right ? Wall::right : Wall::left;
-  const Wall street = reading.drives_on_right ? Wall::left : Wall::right;
-  const std::array<Word<Wall>, 9> words{{{"front", Wall::front},
-                                         {"rear", Wall::rear},
-                                         {"left", Wall::left},
-                                         {"right", Wall::right},
-                                         {"curb side", curb},
-                                         {"kerb side", curb},
-                                         {"nearside", curb},
-                                         {"street side", street},
-                                         {"offside", street}}};
+  const auto words = wall_words(reading.drives_on_right);
   return one_of(words)(node, reading);
 }
 
@@ -221,12 +264,13 @@ std::optional<std::vector<Point>> as_points(const Node& node, Reading& reading) 
   return sound ? std::optional(std::move(points)) : std::nullopt;
 }
 
-std::optional<std::size_t> as_choice(const Node& node, Reading& reading, std::span<const std::string> words) {
+std::optional<std::size_t> as_choice(const Node& node, Reading& reading, std::span<const std::string> words,
+                                     std::span<const Synonym> synonyms) {
   const std::string* text = text_of(node, reading, "a word");
   if (text == nullptr) return std::nullopt;
   const auto found = std::ranges::find(words, *text);
   if (found != words.end()) return static_cast<std::size_t>(found - words.begin());
-  const std::optional<std::string> near = nearest_name(*text, words);
+  const std::optional<std::string> near = nearest_word(*text, words, synonyms);
   reading.add(node, {.id = "value.choice",
                      .message = in_quotes(*text) + " is none of the words that may stand here",
                      .found = found_at(node),

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include <berthwright/exact/angle.h>
+#include <berthwright/exact/mass.h>
 #include <berthwright/geometry/point.h>
 
 #include "plan/reading.h"
@@ -20,6 +21,9 @@ std::optional<Length> as_length(const Node& node, Reading& reading);
 /// A length that is not zero.
 std::optional<Length> as_size(const Node& node, Reading& reading);
 std::optional<Turn> as_turn(const Node& node, Reading& reading);
+std::optional<Mass> as_mass(const Node& node, Reading& reading);
+/// A whole number of at most six digits, as a number or as a text.
+std::optional<int> as_count(const Node& node, Reading& reading);
 std::optional<bool> as_flag(const Node& node, Reading& reading);
 /// Any text up to 200 characters; may be empty.
 std::optional<std::string> as_text(const Node& node, Reading& reading);
@@ -36,22 +40,31 @@ std::optional<std::vector<std::string>> as_references(const Node& node, Reading&
 std::optional<Wall> as_wall(const Node& node, Reading& reading);
 /// A list of [x, y] pairs, at most 200.
 std::optional<std::vector<Point>> as_points(const Node& node, Reading& reading);
-/// The position of a text among `words`.
-std::optional<std::size_t> as_choice(const Node& node, Reading& reading, std::span<const std::string> words);
-
 template <class Value>
 struct Word {
   std::string_view word;
   Value value;
 };
+/// A word that people type for one of ours; it is refused, and the cure names ours.
+struct Synonym {
+  std::string_view typed;
+  std::string_view ours;
+};
+
+/// The names of the walls for `as_wall`.
+std::array<Word<Wall>, 9> wall_words(bool drives_on_right);
+
+/// The position of a text among `words`.
+std::optional<std::size_t> as_choice(const Node& node, Reading& reading, std::span<const std::string> words,
+                                     std::span<const Synonym> synonyms = {});
 
 /// A reader of one of the `words`.
 template <class Value, std::size_t count>
-auto one_of(const std::array<Word<Value>, count>& words) {
-  return [&words](const Node& node, Reading& reading) -> std::optional<Value> {
+auto one_of(const std::array<Word<Value>, count>& words, std::span<const Synonym> synonyms = {}) {
+  return [&words, synonyms](const Node& node, Reading& reading) -> std::optional<Value> {
     std::vector<std::string> names;
     for (const Word<Value>& word : words) names.emplace_back(word.word);
-    const std::optional<std::size_t> chosen = as_choice(node, reading, names);
+    const std::optional<std::size_t> chosen = as_choice(node, reading, names, synonyms);
     return chosen ? std::optional(words[*chosen].value) : std::nullopt;
   };
 }

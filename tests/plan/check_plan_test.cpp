@@ -64,6 +64,64 @@ TEST(PlanChecked, RefusesSizesThatCannotBe) {
   EXPECT_EQ(after([](PlanParts& p) { p.interior.height += one_tick; }), "interior.profile/interior");
 }
 
+TEST(PlanChecked, RefusesWhatNoTrailerPersonOrPanelHas) {
+  const auto built = [](int year) { return after([&](PlanParts& p) { p.title.built = year; }); };
+  EXPECT_EQ(built(1900) + built(2100), "");
+  EXPECT_EQ(built(1899), "title.built/built");
+  EXPECT_EQ(built(2101), "title.built/built");
+  const auto weight = [](Mass mass) {
+    return after([&](PlanParts& p) { p.beds[0].people[0].weight = mass; });
+  };
+  EXPECT_EQ(weight(Mass::pounds(5)) + weight(Mass::pounds(1000)), "");
+  EXPECT_EQ(weight(Mass::pounds(5) - Mass::from_units(1)), "person.weight/beds/0/people/0/weight");
+  EXPECT_EQ(weight(Mass::pounds(1000) + Mass::from_units(1)), "person.weight/beds/0/people/0/weight");
+  const auto plies = [](int count) { return after([&](PlanParts& p) { p.pieces[6].plies = count; }); };
+  EXPECT_EQ(plies(3) + plies(35), "");
+  EXPECT_EQ(plies(2), "piece.plies/pieces/6/plies");
+  EXPECT_EQ(plies(36), "piece.plies/pieces/6/plies");
+  EXPECT_EQ(after([](PlanParts& p) { p.pieces[6].panel = "oak"; }), "reference.unknown/pieces/6/panel");
+  EXPECT_EQ(after([](PlanParts& p) { p.pieces[11].cord->length = Length{}; }),
+            "size.zero/pieces/11/cord/length");
+}
+
+// Fixture 2 is the left bench with its one lid, 6 the galley with drawer, door and flap.
+TEST(PlanChecked, RefusesLeavesThatCannotBe) {
+  const auto leaf = [](std::size_t i, const std::function<void(Leaf&)>& change) {
+    return after([&](PlanParts& p) { change(p.fixtures[6].leaves[i]); });
+  };
+  const std::string at = "/fixtures/6/opens/";
+  EXPECT_EQ(leaf(0, [](Leaf& l) { l.id = LeafId("cooktop"); }), "id.twice/fixtures/7/id");
+  EXPECT_EQ(leaf(0, [](Leaf& l) { l.id = LeafId("P"); }), "id.twice/pieces/7/id");
+  EXPECT_EQ(leaf(0, [](Leaf& l) { l.fixture = FixtureId("sink"); }), "leaf.fixture" + at + "0");
+  EXPECT_EQ(leaf(0, [](Leaf& l) { l.pull = Length{}; }), "leaf.pull" + at + "0/pull");
+  EXPECT_EQ(leaf(0, [](Leaf& l) { l.hinge = Leaf::Edge::front; }), "leaf.hinge" + at + "0/hinge");
+  EXPECT_EQ(leaf(1, [](Leaf& l) { l.hinge.reset(); }), "leaf.hinge" + at + "1/hinge");
+  EXPECT_EQ(leaf(1, [](Leaf& l) { l.hinge = Leaf::Edge::left; }), "leaf.hinge" + at + "1/hinge");
+  EXPECT_EQ(leaf(1, [](Leaf& l) { l.stop = Turn{}; }), "leaf.angle" + at + "1/angle");
+  EXPECT_EQ(leaf(1, [](Leaf& l) { l.stop = Turn::quarters(3); }), "leaf.angle" + at + "1/angle");
+  EXPECT_EQ(leaf(2, [](Leaf& l) { l.hinge = Leaf::Edge::right; }), "leaf.hinge" + at + "2/hinge");
+  EXPECT_EQ(leaf(2, [](Leaf& l) { l.outline.high.x += one_tick; }), "leaf.outside" + at + "2/width");
+  EXPECT_EQ(leaf(2, [](Leaf& l) { l.outline.low.x -= one_tick; }), "leaf.outside" + at + "2/from");
+  EXPECT_EQ(leaf(2, [](Leaf& l) { l.outline.high.y = l.outline.low.y; }), "leaf.size" + at + "2/top");
+  EXPECT_EQ(after([](PlanParts& p) { p.fixtures[2].leaves[0].outline.high.y += one_tick; }),
+            "leaf.outside/fixtures/2/opens/0/at");
+  EXPECT_EQ(after([](PlanParts& p) { p.fixtures[2].leaves[0].hinge = Leaf::Edge::top; }),
+            "leaf.hinge/fixtures/2/opens/0/hinge");
+  EXPECT_EQ(after([](PlanParts& p) { p.fixtures[3].inside->width = 24_in + one_tick; }),
+            "inside.size/fixtures/3/inside/width");
+  EXPECT_EQ(leaf(0, [](Leaf& l) { l.inside->height = Length{}; }), "inside.size" + at + "0/inside/height");
+}
+
+// Pose 11 of the day is the heater's, pose 11 of the night stows it.
+TEST(PlanChecked, OnlyAnApplianceInTheRoomIsPluggedIntoAnOutlet) {
+  EXPECT_EQ(after([](PlanParts& p) { p.configurations[0].poses[11].plugged_into = "galley"; }),
+            "reference.unknown/configurations/day/11/plugged_into");
+  EXPECT_EQ(after([](PlanParts& p) { p.configurations[0].poses[0].plugged_into = "outlet"; }),
+            "pose.plug/configurations/day/0/plugged_into");
+  EXPECT_EQ(after([](PlanParts& p) { p.configurations[1].poses[11].plugged_into = "outlet"; }),
+            "pose.plug/configurations/night/11/plugged_into");
+}
+
 // A room from 3 ft to 15 m: both ends count as possible, a tick beyond does not.
 TEST(PlanChecked, ARoomIsFromThreeFeetToFifteenMetres) {
   const auto room = [](Length length) {

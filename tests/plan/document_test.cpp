@@ -186,6 +186,25 @@ TEST(Document, SaysWhatIsWrongWithTheSpelling) {
   starts("{\"a\": 1} 7", "1:10 json.syntax");
 }
 
+// The value that ended, not the line below it: there the eye would look in vain.
+TEST(Document, AMissingCommaIsSoughtWhereItBelongs) {
+  const auto at = [](std::string_view text, std::string_view start) {
+    const std::string problem = only_problem(text);
+    EXPECT_TRUE(problem.starts_with(start)) << problem;
+    EXPECT_NE(problem.find("a comma is missing after this"), std::string::npos) << problem;
+  };
+  at("{\"a\": []\n \"b\": 1}", "1:8 json.syntax");
+  at("{\"a\": \"½ in\"\n\n \"b\": 1}", "1:12 json.syntax");
+  at("{\"a\": 12 // twelve, \"of course\"\n , \"b\": true // yes\n /* and */ \"c\": 1}", "2:12 json.syntax");
+  at("[1,\n {\"a\": 2}\n {\"a\": 3}]", "2:9 json.syntax");
+  at("[[1]\n 2]", "1:4 json.syntax");
+  at("{\"a\": {\"b\": 1\n \"c\": 2}}", "1:13 json.syntax");
+  // A bracket that closes too soon, and a value in the same line, are other faults.
+  EXPECT_EQ(only_problem("{\"a\": [1\n}").find("comma is missing"), std::string::npos);
+  EXPECT_EQ(only_problem("{\"a\": 1 \"b\": 2}").find("comma is missing"), std::string::npos);
+  EXPECT_EQ(only_problem("{\"a\"\n \"b\": 2}").find("comma is missing"), std::string::npos);
+}
+
 TEST(Document, FindsTheInnermostNodeOfAPointer) {
   const Document document = read_document(R"({"a": [1, {"b/c": 2}], "ab": 3})");
   EXPECT_EQ(innermost(*document.root, "/a/1/b~1c").text, "2");

@@ -21,9 +21,10 @@ void injure(std::string& text, std::mt19937& random) {
   if (text.size() < 2) return;
   const std::size_t at = random() % text.size();
   const std::size_t token = token_end(text, at) - at;
-  const std::vector<std::string> pieces{"0",    "-1",          "1e9",       "\"",     "{",     "}",
-                                        "[",    "]",           "null",      "true",   "\"A\"", ",",
-                                        "\xff", "99999999999", "\"9 9/9\"", "\\u202e"};
+  const std::vector<std::string> pieces{"0",       "-1",      "1e9",      "\"",          "{",
+                                        "}",       "[",       "]",        "null",        "true",
+                                        "\"A\"",   ",",       "\xff",     "99999999999", "\"9 9/9\"",
+                                        "\\u202e", "\"lid\"", "\"door\"", "\"rear\"",    "\"9 kg\""};
   switch (random() % 8) {
     case 0:
       text[at] = static_cast<char>(random() % 256);
@@ -56,6 +57,7 @@ TEST(MutatedPlans, GiveAPlanOrProblemsWithAPlace) {
   const std::string example = repository_text("tests/plan/example.json");
   std::size_t plans = 0;
   std::size_t refused_by_meaning = 0;
+  std::size_t refused_leaves = 0;
   for (unsigned seed = 0; seed < 2000; ++seed) {
     SCOPED_TRACE(seed);
     std::mt19937 random(seed);
@@ -66,6 +68,7 @@ TEST(MutatedPlans, GiveAPlanOrProblemsWithAPlace) {
     refused_by_meaning += !plan.ok() && !plan.problems().front().id.starts_with("json.");
     std::size_t line = 1;
     for (const Problem& problem : plan.problems()) {
+      refused_leaves += problem.pointer.find("/opens/") != std::string::npos;
       ASSERT_GE(problem.line, line) << listed(plan.problems());
       ASSERT_GE(problem.column, 1U);
       ASSERT_FALSE(problem.message.empty());
@@ -77,6 +80,7 @@ TEST(MutatedPlans, GiveAPlanOrProblemsWithAPlace) {
   // The injuries must reach past the spelling, or the test would try the parser alone.
   EXPECT_GT(plans, 200U);
   EXPECT_GT(refused_by_meaning, 300U);
+  EXPECT_GT(refused_leaves, 30U);
 }
 
 }  // namespace

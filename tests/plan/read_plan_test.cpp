@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <string>
 
+#include <berthwright/plan/panel.h>
+
 #include "support/plan_builder.h"
 
 namespace berthwright {
@@ -38,7 +40,7 @@ TEST(ReadPlan, ReadsTheExampleWholly) {
   EXPECT_EQ(plan->title.title, "Wren, rear cross dinette and front settee");
   EXPECT_EQ(plan->unit, Unit::inch);
   EXPECT_EQ(plan->openings.size(), 3U);
-  EXPECT_EQ(plan->fixtures.size(), 11U);
+  EXPECT_EQ(plan->fixtures.size(), 13U);
   EXPECT_EQ(plan->pieces.size(), 12U);
   EXPECT_EQ(plan->configurations.size(), 2U);
   EXPECT_EQ(plan->beds.size(), 2U);
@@ -138,6 +140,81 @@ TEST(ReadPlan, AFlippedAndTurnedOutlineIsPlacedByItsBox) {
   EXPECT_EQ(plan.piece("p")->outline.polygon().bounds().low, Point{});
   EXPECT_EQ(pose_of(plan, "day", "p").outline,
             Region(Polygon::checked({{10_in, 20_in}, {14_in, 20_in}, {10_in, 26_in}}).value()));
+}
+
+TEST(ReadPlan, ReadsWhatBoardsAndPeopleNeed) {
+  const Piece& table = *example().piece("T");
+  EXPECT_EQ(table.panel, "birch 18 mm");
+  EXPECT_EQ(table.plies, 13);
+  EXPECT_EQ(table.grain, Piece::Grain::along_width);
+  EXPECT_EQ(table.held_by, Hold::hook);
+  EXPECT_EQ(example().piece("F")->panel, "");
+  EXPECT_FALSE(example().piece("F")->grain);
+  EXPECT_EQ(example()->title.built, 1962);
+  EXPECT_EQ(example().bed("dinette bed")->people[0].weight, Mass::pounds(150));
+  EXPECT_FALSE(example().bed("front bed")->people[0].weight);
+}
+
+TEST(ReadPlan, ReadsWhatHeatNeeds) {
+  EXPECT_EQ(example().piece("H")->cord, (Cord{72_in, Wall::front}));
+  EXPECT_EQ(pose_of(example(), "day", "H").plugged_into, "outlet");
+  EXPECT_EQ(pose_of(example(), "night", "H").plugged_into, "");
+  EXPECT_EQ(example().fixture("outlet")->faces, Wall::left);
+  EXPECT_FALSE(example().fixture("outlet")->heat);
+  const Fixture& lamp = *example().fixture("lamp");
+  EXPECT_EQ(lamp.faces, Wall::rear);
+  ASSERT_TRUE(lamp.heat);
+  EXPECT_EQ(lamp.heat->faces, Wall::rear);
+  EXPECT_EQ(lamp.heat->plate->sides, 2_in);
+  EXPECT_TRUE(example().fixture("towels")->burns);
+  EXPECT_FALSE(example().fixture("galley")->burns);
+  EXPECT_EQ(example().fixture("right bench")->inside, (InsideBox{38_in, 22_in, 12_in}));
+}
+
+// A lamp whose plate is not known is no heat source, a curtain burns, and a cord leaves at the back.
+TEST(ReadPlan, WhatIsNotSaidOfHeatHasItsDefault) {
+  const Plan plan = small_plan(R"(
+    "fixtures": [{"id": "lamp", "kind": "light", "length": 6, "width": 6, "at": {"front": 20, "left": 20}, "base": 70, "top": 74, "faces": "left"},
+      {"id": "cloth", "kind": "curtain", "length": 6, "width": 1, "at": {"front": 20, "left": 0}, "base": 30, "top": 60},
+      {"id": "net", "kind": "curtain", "length": 6, "width": 1, "at": {"front": 40, "left": 0}, "base": 30, "top": 60, "burns": false}],
+    "pieces": [{"id": "h", "kind": "heater", "length": 10, "width": 8, "height": 15, "faces": "left", "cord": {"length": "1.8 m"}}],
+    "configurations": {"day": [{"piece": "h", "stowed": "a box under the bench"}]})");
+  EXPECT_FALSE(plan.fixture("lamp")->heat);
+  EXPECT_EQ(plan.fixture("lamp")->faces, Wall::left);
+  EXPECT_TRUE(plan.fixture("cloth")->burns);
+  EXPECT_FALSE(plan.fixture("net")->burns);
+  EXPECT_EQ(plan.piece("h")->cord, (Cord{1800_mm, Wall::right}));
+  EXPECT_EQ(pose_of(plan, "day", "h").stowed_in, "a box under the bench");
+}
+
+// The word that was typed is refused, and the cure names ours; what is nearer to a synonym is taken for it.
+TEST(ReadPlan, KnowsWhatPeopleCallFixtures) {
+  const std::string text = repository_text("tests/plan/example.json");
+  for (const auto& [typed, ours] : {std::pair{"worktop", "counter"},
+                                    {"hob", "cooktop"},
+                                    {"wheel well", "wheel arch"},
+                                    {"Fridge", "refrigerator"},
+                                    {"socket", "outlet"},
+                                    {"sockets", "outlet"},
+                                    {"smoke-detector", "smoke alarm"},
+                                    {"guardrail", "guard rail"},
+                                    {"benhc", "bench"}}) {
+    const Result<Plan> plan =
+        read_plan(with(text, R"("kind": "bench")", std::string(R"("kind": ")") + typed + '"'));
+    ASSERT_FALSE(plan) << typed;
+    EXPECT_EQ(plan.problems()[0].id, "value.choice");
+    EXPECT_EQ(plan.problems()[0].cure, std::string("write \"") + ours + '"') << typed;
+    EXPECT_EQ(plan.problems()[0].allowed.find("socket"), std::string::npos);
+  }
+}
+
+TEST(ReadPlan, TheSchemaOffersEveryPanel) {
+  const std::string schema = repository_text("plans/berthwright.schema.json");
+  for (const Panel& panel : all_panels())
+    EXPECT_NE(schema.find('"' + panel.name + '"'), std::string::npos) << panel.name;
+  const std::string fault = fault_of(
+      with(repository_text("tests/plan/example.json"), "birch 18 mm\", \"plies", "birch 18mm\", \"plies"));
+  EXPECT_NE(fault.find("reference.unknown /pieces/6/panel"), std::string::npos) << fault;
 }
 
 TEST(ReadPlan, ListsTheDefaultsItApplied) {

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <stdexcept>
 #include <string>
+#include <string_view>
 
 #include <berthwright/exact/measure.h>
 
@@ -49,6 +50,11 @@ constexpr Mass Mass::grams(std::int64_t count, std::int64_t parts) {
     throw std::invalid_argument("not a whole number of units");
   return Mass(count * mass_units_per_gram / parts);
 }
+
+/// Reads "250 lb", "250 lbs", "250 pounds", "113.4 kg", "350 g"; a bare number counts in pounds under the
+/// inch and in kilograms under the millimetre. Decimals, at most nine, are rounded once to the unit. Not
+/// negative, at most `heaviest`; else a Problem "mass.…" with the column.
+Result<Mass> read_mass(std::string_view text, Unit bare);
 
 /// "131 lb (59.5 kg)": own unit first, whole pounds and tenths of a kilogram, rounded as asked.
 std::string mass_text(Mass mass, Unit own, Rounding rounding = Rounding::nearest);

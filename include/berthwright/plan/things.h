@@ -63,7 +63,7 @@ struct Fixture {
   Solid solid;
   std::vector<Arc> arcs;           ///< of the placed outline, for drawing
   std::optional<HeatSource> heat;  ///< heaters, furnace outlets, ovens, cooktops; lights with a data plate
-  std::optional<Wall> faces{};     ///< outlets: the way the plug is pulled out
+  std::optional<Wall> faces{};     ///< outlets: the way the plug is pulled out; lights: the way they shine
   bool burns = false;              ///< curtains, and whatever the plan says can burn
   std::vector<Leaf> leaves{};
   std::optional<InsideBox> inside{};
