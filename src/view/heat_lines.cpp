@@ -76,7 +76,12 @@ std::string name_of(const Plan& plan, const std::string& id) {
   const Fixture* fixture = plan.fixture(id);
   const Piece* piece = plan.piece(id);
   const Bed* bed = plan.bed(id);
-  const std::string name = fixture ? fixture->name : piece ? piece->name : bed ? bed->name : id;
+  const Leaf* leaf = plan.leaf(id);
+  const std::string name = fixture ? fixture->name
+                           : piece ? piece->name
+                           : bed   ? bed->name
+                           : leaf  ? leaf->name
+                                   : id;
   return name.empty() ? id : name;
 }
 
