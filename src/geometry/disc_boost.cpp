@@ -7,8 +7,9 @@
 #include <berthwright/exact/squared_length.h>
 #include <berthwright/geometry/disc.h>
 
+#include "geometry/border.h"
+#include "geometry/root.h"
 #include "geometry/segment.h"
-#include "geometry/strands.h"
 
 namespace berthwright {
 namespace {
@@ -22,59 +23,6 @@ struct Guess {
   double clearance;
 };
 
-// Rounding a crossing bends both edges by less than a tick, which may make them cross others; seldom twice.
-constexpr int most_rounds = 8;
-
-std::vector<Edge> edges_of(const std::vector<Strand>& strands) {
-  std::vector<Edge> result;
-  for (const Strand& strand : strands) result.push_back({strand.low, strand.high});
-  return result;
-}
-
-bool crosses(const Edge& a, const Edge& b) {
-  const auto apart = [](const Edge& line, const Edge& other) {
-    const std::int64_t from = cross(line.from, line.to, other.from);
-    const std::int64_t to = cross(line.from, line.to, other.to);
-    return (from < 0 && to > 0) || (from > 0 && to < 0);
-  };
-  return apart(a, b) && apart(b, a);
-}
-
-Point crossing_point(const Edge& a, const Edge& b) {
-  const auto from = static_cast<double>(cross(b.from, b.to, a.from));
-  const auto to = static_cast<double>(cross(b.from, b.to, a.to));
-  const double at = from / (from - to);
-  const auto along = [&](Length length) {
-    return Length::from_ticks(static_cast<std::int64_t>(static_cast<double>(length.ticks()) * at));
-  };
-  return a.from + Vector{along(a.to.x - a.from.x), along(a.to.y - a.from.y)};
-}
-
-// Rounded corners may have pushed edges across each other by a tick; the diagram needs edges that only touch.
-// Only guesses come from it, so cutting at a rounded crossing loses nothing.
-std::vector<Edge> uncrossed(std::vector<Edge> all) {
-  for (int round = 0; round < most_rounds; ++round) {
-    bool found = false;
-    for (std::size_t i = 0; i < all.size(); ++i)
-      for (std::size_t k = i + 1; k < all.size(); ++k) {
-        if (!crosses(all[i], all[k])) continue;
-        const Point meeting = crossing_point(all[i], all[k]);
-        for (const std::size_t cut : {i, k}) {
-          all.push_back({meeting, all[cut].to});
-          all[cut].to = meeting;
-        }
-        found = true;
-      }
-    if (!found) break;
-    all = edges_of(cut_at_ends(strands(all)));
-  }
-  std::vector<Edge> result;
-  for (const Edge& edge : all)
-    if (std::none_of(result.begin(), result.end(), [&](const Edge& kept) { return crosses(kept, edge); }))
-      result.push_back(edge);
-  return result;
-}
-
 double distance_squared(double x, double y, const Segment& segment) {
   const double from_x = boost::polygon::low(segment).x();
   const double from_y = boost::polygon::low(segment).y();
@@ -85,15 +33,6 @@ double distance_squared(double x, double y, const Segment& segment) {
   const double away_x = from_x + along_x * at - x;
   const double away_y = from_y + along_y * at - y;
   return away_x * away_x + away_y * away_y;
-}
-
-double root(double square) {
-  double above = square + 1;
-  for (double last = above + 1; above < last;) {
-    last = above;
-    above = (above + square / above) / 2;
-  }
-  return above;
 }
 
 // The corners of the segments' diagram: clearance peaks only there, also in a corridor between two parallel
@@ -147,7 +86,7 @@ std::int64_t whole_below(double value) {
 
 std::optional<Disc> largest_disc(const Region& region) {
   if (region.empty()) return std::nullopt;
-  const std::vector<Edge> border = edges_of(cut_at_ends(strands(edges(region))));
+  const std::vector<Edge> border = cut_border(region);
   const Rect bounds = region.bounds();
   Disc best{std::min_element(border.begin(), border.end())->from, Length{}};
   for (const Guess& guess : guesses(uncrossed(border), bounds)) {
