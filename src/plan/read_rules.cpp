@@ -61,10 +61,14 @@ Rule rule(const Node& node) {
   if (node.find("source") == nullptr) broken(rule.id.text() + " has no source");
   rule.source = source(*node.find("source"));
   rule.caution = word(node, "caution");
-  if (node.find("limit") == nullptr) return rule;
-  rule.limit = length(word(node, "limit"));
+  rule.asked = word_or_none(node, "asked");
+  if (node.find("limit") != nullptr) {
+    rule.limit = length(word(node, "limit"));
+    rule.close_within = length(word(node, "close_within"));
+  } else if (rule.asked.empty()) {
+    return rule;
+  }
   rule.at_least = chosen<bool>(word(node, "sense"), {{"at least", true}, {"at most", false}});
-  rule.close_within = length(word(node, "close_within"));
   return rule;
 }
 

@@ -62,6 +62,7 @@ Result<Answer> answered(const Plan& plan) {
   for (const ConfigurationAnswer& one : answer.configurations) {
     add_room_findings(plan, one, answer.findings);
     add_bed_findings(plan, one, answer.findings);
+    add_foam_findings(plan, one, answer.findings);
     add_heat_findings(plan, one, answer.findings);
   }
   add_missing_plates(plan, answer.findings);

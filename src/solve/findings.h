@@ -10,6 +10,9 @@ void add_room_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
 /// Surface, size, heights and people of every bed of the configuration.
 void add_bed_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 
+/// Foam of every bed that lies on what does not give: too thin, too soft, of unknown grade.
+void add_foam_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
+
 /// Distances of every heat source of the configuration: one finding for bare beds, one for made-up beds, one
 /// for other cushions and one for curtains, each the worst of its kind; and the sources that are stowed.
 /// The published 3 ft is asked of heaters only; ovens, cooktops and furnace outlets have no published figure,

@@ -1,5 +1,7 @@
 #include <berthwright/view/words.h>
 
+#include <algorithm>
+
 #include <berthwright/exact/measure.h>
 
 namespace berthwright {
@@ -8,6 +10,20 @@ namespace {
 std::string whole_percent(std::int64_t thousandths, Rounding rounding) {
   const std::int64_t added = rounding == Rounding::up ? 9 : rounding == Rounding::down ? 0 : 5;
   return std::to_string((thousandths + added) / 10) + " %";
+}
+
+// "0.060": a sag is less than what the fractions of a tape can say.
+std::string thousandths(Length length, Rounding rounding) {
+  constexpr std::int64_t step = ticks_per_inch / 1000;
+  const std::int64_t added = rounding == Rounding::up ? step - 1 : rounding == Rounding::down ? 0 : step / 2;
+  const std::int64_t whole = (length.ticks() + added) / step;
+  return std::to_string(whole / 1000) + "." + std::to_string(1000 + whole % 1000).substr(1);
+}
+
+// A greater sag is a greater part of the span, so it has the lesser divisor.
+std::string part_of(Sag sag, Rounding rounding) {
+  const std::int64_t depth = std::max<std::int64_t>(sag.depth.ticks(), 1);
+  return std::to_string((sag.span.ticks() + (rounding == Rounding::up ? 0 : depth / 2)) / depth);
 }
 
 struct InWords {
@@ -29,6 +45,12 @@ struct InWords {
   std::string operator()(Mass mass) const { return mass_text(mass, own, rounding); }
   std::string operator()(Portion portion) const { return whole_percent(portion.thousandths, rounding); }
   std::string operator()(Count count) const { return std::to_string(count.number); }
+  std::string operator()(Sag sag) const {
+    const std::string inches = thousandths(sag.depth, rounding) + " in";
+    const std::string mm = metric(sag.depth, rounding);
+    const std::string part = ", 1/" + part_of(sag, rounding) + " of the span";
+    return (own == Unit::inch ? inches + " (" + mm + ")" : mm + " (" + inches + ")") + part;
+  }
 };
 
 }  // namespace

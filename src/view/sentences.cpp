@@ -7,7 +7,8 @@
 namespace berthwright {
 
 std::string sentence(const Plan& plan, const Finding& finding) {
-  for (const std::span<const Teller> tellers : {room_tellers(), bed_tellers(), heat_tellers()})
+  for (const std::span<const Teller> tellers :
+       {room_tellers(), bed_tellers(), strength_tellers(), heat_tellers()})
     for (const Teller& teller : tellers)
       if (teller.rule == finding.rule.text()) return teller.tell(Telling(plan, finding));
   throw std::logic_error("no sentence for " + finding.rule.text());
@@ -37,6 +38,22 @@ std::string cure_sentence(const Plan& plan, const Finding& finding) {
       return "Write the distances of the maker's data plate of " + thing + " into the plan (data_plate).";
     case Cure::Kind::state_measure:
       return "Write the missing figure of " + thing + " into the plan.";
+    case Cure::Kind::state_panel:
+      return "Write into the plan what is stamped on " + thing +
+             " (panel: 48/24, birch 12 mm and the like) and which way its face grain runs (grain).";
+    case Cure::Kind::state_grain:
+      return "Write into the plan which way the face grain of " + thing + " runs (grain).";
+    case Cure::Kind::state_foam:
+      return "Write the four-digit grades of the cushions of " + thing + " into the plan (foam).";
+    case Cure::Kind::real_thickness:
+      return "Write what the panel really measures, " + exact_text(cure.by, plan->unit) +
+             ", as the thickness of " + thing + ", or the panel it is really cut from.";
+    case Cure::Kind::turn_grain:
+      return "Cut " + thing + " so that its face grain runs along the free span.";
+    case Cure::Kind::bear_between:
+      return "Carry " + thing + " by a leg, rib or ledge so that no free span is longer than " +
+             both(cure.by, plan->unit, {.rounding = Rounding::down}) +
+             (cure.panel.empty() ? "." : ", or cut it from " + cure.panel + " with the grain the same way.");
     case Cure::Kind::add_guard_rail:
       return "Fit a guard rail whose top stands at least " + by + " above the mattress.";
   }

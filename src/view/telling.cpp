@@ -15,6 +15,13 @@ std::string Telling::subject(std::size_t index) const {
   return has_subject(index) ? named(finding_.subjects[index]) : "something";
 }
 
+std::string Telling::subjects(std::size_t from) const {
+  std::string text = subject(from);
+  for (std::size_t i = from + 1; has_subject(i); ++i)
+    text += (has_subject(i + 1) ? ", " : " and ") + subject(i);
+  return text;
+}
+
 std::string Telling::bed() const {
   const Bed* bed = plan_.bed(finding_.bed.text());
   return bed == nullptr ? "the bed" : bed->name;

@@ -17,6 +17,8 @@ class Telling {
 
   /// The name the plan gives to the `index`-th subject, the id where it gives none.
   std::string subject(std::size_t index) const;
+  /// The subjects from the `from`-th on: "A", "A and B", "A, B and C".
+  std::string subjects(std::size_t from) const;
   bool has_subject(std::size_t index) const { return index < finding_.subjects.size(); }
   std::string bed() const;
   /// "In lounge, ", "By night, ", or nothing where the finding holds for the trailer.
@@ -59,6 +61,7 @@ struct Teller {
 // One list for each subject.
 std::span<const Teller> room_tellers();
 std::span<const Teller> bed_tellers();
+std::span<const Teller> strength_tellers();
 std::span<const Teller> heat_tellers();
 
 }  // namespace berthwright

@@ -42,7 +42,7 @@ std::string explain_text(const Rule& rule, Unit own) {
     if (rule.close_within > Length{})
       text += line("  close:      ", "met with less than " + both(rule.close_within, own) + " to spare");
   } else {
-    text += line("  asked:      ", "nothing: this rule only reports");
+    text += line("  asked:      ", rule.asked.empty() ? "nothing: this rule only reports" : rule.asked);
   }
   text += line("  source:     ", rule.source.text);
   text += line("  edition:    ", rule.source.edition);

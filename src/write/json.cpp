@@ -36,6 +36,9 @@ struct InJson {
   }
   Json operator()(Portion portion) const { return {{"thousandths", portion.thousandths}}; }
   Json operator()(Count count) const { return {{"count", count.number}}; }
+  Json operator()(Sag sag) const {
+    return {{"mm", millimetres(sag.depth)}, {"span_mm", millimetres(sag.span)}};
+  }
 };
 
 Json quantity(const Quantity& value, Unit own, Rounding rounding) {
@@ -167,6 +170,7 @@ Json rule_json(const Rule& rule) {
           {"title", rule.title},
           {"meaning", rule.meaning},
           {"limit_mm", rule.limit ? Json(millimetres(*rule.limit)) : Json(nullptr)},
+          {"asked", rule.asked},
           {"at_least", rule.at_least},
           {"close_within_mm", millimetres(rule.close_within)},
           {"source", source_json(rule.source)},

@@ -133,6 +133,7 @@ TEST(Answer, EveryRuleIsProducedBySomePlan) {
   TrailerText off_the_wall = two_benches("1", "14 1/4");
   off_the_wall.fixtures.push_back(R"({"id": "wall", "kind": "wall", "length": 75, "width": 2,
                                       "at": {"front": 0, "right_of": ["right bench", 2]}, "top": 76})");
+  off_the_wall.pieces[0].insert(1, R"("foam": "2535", )");
   note(off_the_wall);
   std::set<std::string> rules;
   for (const Rule& rule : all_rules()) rules.insert(rule.id.text());
@@ -150,9 +151,9 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
           "bed.berth-length", "bed.vessel-length", "bed.clear-height", "bed.access-aid", "bed.guard-rail",
           "bed.person-length", "bed.person-width", "heat.three-feet", "heat.data-plate"},
          {met, close, not_met});
-  expect({"bed.dropped-piece", "bed.named-size"}, {met, not_met});
+  expect({"bed.dropped-piece", "bed.named-size", "foam.thickness", "foam.firmness"}, {met, not_met});
   expect({"bed.size", "bed.area", "bed.fits-people", "heat.stowed"}, {met});
-  expect({"bed.person-length", "heat.data-plate", "heat.data-plate-missing"}, {unknown});
+  expect({"bed.person-length", "foam.grade", "heat.data-plate", "heat.data-plate-missing"}, {unknown});
   std::set<std::string> produced;
   for (const TrailerText& text : plans_of_every_status())
     for (const Finding& f : Answered(text).answer.findings)

@@ -55,6 +55,14 @@ std::vector<TrailerText> plans_of_every_status() {
                       std::to_string(std::stoi(front) + 38) + "}}"};
       plans.push_back(text);
     }
+  // Foam too thin, just thick enough, too soft, firm enough, unknown, in newtons.
+  for (const char* foam :
+       {R"("thickness": 2)", R"("thickness": "3 1/2", "foam": "1824")", R"("thickness": 4, "foam": "2535")",
+        R"("thickness": 5, "foam": "40 kg/m3, 170 N")"}) {
+    TrailerText text = bunk("75", "24", "10", "11");
+    text.pieces = {std::string(R"({"id": "M", "kind": "cushion", "length": 75, "width": 24, )") + foam + "}"};
+    plans.push_back(text);
+  }
   TrailerText overlapping = two_benches("0", "14");
   overlapping.night[1] =
       R"({"piece": "B", "at": {"front": 0, "left": "23 3/4"}, "on": ["left bench", "right bench"]})";

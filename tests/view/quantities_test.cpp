@@ -30,6 +30,17 @@ TEST(Quantities, BothSidesAreRoundedTowardSafety) {
   EXPECT_EQ(quantity_text(sides, Unit::millimetre, Rounding::up), "1905 mm × 965.2 mm (75\" × 38\")");
 }
 
+// 0.0599 in over 30 in is 1/500.8 of it; never printed as less. A limit of 30 / 240 = 0.125 in stays one.
+TEST(Quantities, ASagIsPrintedFinerThanATapeAndAsAPartOfItsSpan) {
+  const Quantity sag = Sag{Length::from_ticks(60'858), 30_in};
+  EXPECT_EQ(quantity_text(sag, Unit::inch, Rounding::up), "0.060 in (1.6 mm), 1/500 of the span");
+  EXPECT_EQ(quantity_text(sag, Unit::millimetre, Rounding::up), "1.6 mm (0.060 in), 1/500 of the span");
+  const Quantity limit = Sag{Length::inches(1, 8), 30_in};
+  EXPECT_EQ(quantity_text(limit, Unit::inch, Rounding::down), "0.125 in (3.1 mm), 1/240 of the span");
+  EXPECT_EQ(quantity_text(Sag{Length::inches(5, 4) - one_tick, 30_in}, Unit::inch, Rounding::down),
+            "1.249 in (31.7 mm), 1/24 of the span");
+}
+
 // 6 ft by 3 ft 4 in = 72 * 40 in = 20 sq ft = 2880 * 645.16 mm² = 1 858 060.8 mm².
 TEST(Quantities, AnAreaIsNeverPrintedTooLarge) {
   const Area area = Area::rectangle(72_in, 40_in);

@@ -211,9 +211,28 @@ bool names_a_length(Cure::Kind kind) {
     case Cure::Kind::stow_heater:
     case Cure::Kind::state_plate:
     case Cure::Kind::state_measure:
+    case Cure::Kind::state_panel:
+    case Cure::Kind::state_grain:
+    case Cure::Kind::state_foam:
+    case Cure::Kind::turn_grain:
+    // Printed in full, or rounded down: see their own test.
+    case Cure::Kind::real_thickness:
+    case Cure::Kind::bear_between:
       return false;
   }
   return false;
+}
+
+// A panel of 0.703 in must not come out as 11/16; a span that must not be exceeded must not come out longer.
+TEST(Cures, OfBoardsNameAThicknessInFullAndASpanRoundedDown) {
+  const Answered made(two_benches("0", "14"));
+  Finding finding = made.of("room.inside").front();
+  finding.cure = Cure{Cure::Kind::real_thickness, "A", Length::inches(703, 1000)};
+  expect_holds(cure_sentence(made.plan, finding), "0.703 in");
+  finding.cure = Cure{Cure::Kind::bear_between, "A", 27_in - one_tick};
+  expect_holds(cure_sentence(made.plan, finding), "longer than 2' 2 15/16\" (685.7 mm).");
+  finding.cure->panel = "48/24";
+  expect_holds(cure_sentence(made.plan, finding), "or cut it from 48/24 with the grain the same way.");
 }
 
 TEST(Cures, EachKindHasASentenceOfItsOwn) {

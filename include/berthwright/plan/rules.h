@@ -32,6 +32,7 @@ struct Rule {
   std::optional<Length> limit;  ///< the number compared with; none for rules that only report
   bool at_least = true;         ///< the measure must reach the limit (else: must not exceed it)
   Length close_within;          ///< a met rule with less margin than this is reported as close
+  std::string asked{};          ///< of a rule whose figure depends on the thing: what is asked, in words
   Source source;
   std::string caution;  ///< what the reader must know beside the number; may be empty
 };

@@ -36,25 +36,38 @@ struct Count {
   std::int64_t number = 0;
   friend bool operator==(Count, Count) = default;
 };
+/// How far a board bends down in the middle of a span; printed finer than other lengths, and as a part of it.
+struct Sag {
+  Length depth;
+  Length span;
+  friend bool operator==(Sag, Sag) = default;
+};
 /// What a finding measured or was compared with.
-using Quantity = std::variant<Length, Area, Sides, Shares, Mass, Portion, Count>;
+using Quantity = std::variant<Length, Area, Sides, Shares, Mass, Portion, Count, Sag>;
 
 /// What would mend a fault, as data; the sentence is made on the view floor.
 struct Cure {
   enum class Kind {
-    raise,          ///< raise `subject` (ledge, filler, cushion) by `by`
-    lower,          ///< lower `subject` by `by`
-    move_apart,     ///< move `subject` away by `by`
-    widen,          ///< make `subject` larger by `by`
-    shorten,        ///< make `subject` smaller by `by`
-    stow_heater,    ///< switch `subject` off, unplug and stow it before the bed is made
-    state_plate,    ///< write the maker's distances for `subject` into the plan
-    state_measure,  ///< write the missing figure into the plan
-    add_guard_rail  ///< `by`: least height of the rail above the mattress
+    raise,           ///< raise `subject` (ledge, filler, cushion) by `by`
+    lower,           ///< lower `subject` by `by`
+    move_apart,      ///< move `subject` away by `by`
+    widen,           ///< make `subject` larger by `by`
+    shorten,         ///< make `subject` smaller by `by`
+    stow_heater,     ///< switch `subject` off, unplug and stow it before the bed is made
+    state_plate,     ///< write the maker's distances for `subject` into the plan
+    state_measure,   ///< write the missing figure into the plan
+    state_panel,     ///< write which panel the board `subject` is cut from
+    state_grain,     ///< write which way the face grain of `subject` runs
+    state_foam,      ///< write the grades of the cushions of the bed `subject`
+    real_thickness,  ///< give `subject` the thickness `by` that its panel really has
+    turn_grain,      ///< cut `subject` so that its face grain runs along the span
+    bear_between,    ///< carry `subject` so that no free span is longer than `by`, or make it of `panel`
+    add_guard_rail   ///< `by`: least height of the rail above the mattress
   };
   Kind kind = Kind::raise;
   std::string subject;  ///< id of the thing
   Length by;
+  std::string panel{};  ///< a stronger one that would do; empty: none of its make
   friend bool operator==(const Cure&, const Cure&) = default;
 };
 
