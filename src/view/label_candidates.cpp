@@ -147,7 +147,8 @@ std::vector<LabelCandidate> beside(const LabelField& field, const LabelWish& wis
       const PaperBox box = box_at(centre, size);
       if (!is_free(field, box)) continue;
       const std::int64_t crossed = crossings(field, box);
-      LabelCandidate candidate{wording, box, std::nullopt, false, crossed > 0, cost_of_crossing * crossed};
+      LabelCandidate candidate{wording, box,         std::nullopt,
+                               false,   crossed > 0, cost_of_crossing * crossed + cost_over(wish, box)};
       if (!touching) {
         candidate.leader = PaperLine{foot(wording, box, wish.target), wish.target};
         candidate.cost += cost_of_leader + 2 * far_apart(candidate.leader->from, candidate.leader->to);

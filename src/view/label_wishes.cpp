@@ -21,21 +21,6 @@ std::vector<std::string> in_lines(const std::string& name, int count, PaperLengt
   return {name};
 }
 
-std::vector<Wording> wordings_of(const std::string& name, bool tall) {
-  std::vector<Wording> out;
-  for (const PaperLength height : {lettering::label, lettering::note})
-    for (const bool upward : {tall, !tall})
-      for (int count = 1; count <= 4; ++count) {
-        std::vector<std::string> lines = in_lines(name, count, height);
-        if (static_cast<int>(lines.size()) != count) continue;
-        // Words are not torn to make them fit: a number says it better.
-        std::string joined;
-        for (const std::string& line : lines) joined += (joined.empty() ? "" : " ") + line;
-        if (joined == name) out.push_back({std::move(lines), height, upward});
-      }
-  return out;
-}
-
 Wording bed_wording(std::vector<std::string> lines, bool upward) {
   return {std::move(lines), lettering::bed, upward};
 }
@@ -86,6 +71,21 @@ LabelWish mark_wish(const DrawnConfiguration& of, const PlanView& view, Point wh
 }
 
 }  // namespace
+
+std::vector<Wording> name_wordings(const std::string& name, bool tall) {
+  std::vector<Wording> out;
+  for (const PaperLength height : {lettering::label, lettering::note})
+    for (const bool upward : {tall, !tall})
+      for (int count = 1; count <= 4; ++count) {
+        std::vector<std::string> lines = in_lines(name, count, height);
+        if (static_cast<int>(lines.size()) != count) continue;
+        // Words are not torn to make them fit: a number says it better.
+        std::string joined;
+        for (const std::string& line : lines) joined += (joined.empty() ? "" : " ") + line;
+        if (joined == name) out.push_back({std::move(lines), height, upward});
+      }
+  return out;
+}
 
 std::string sides_text(Length length, Length width, Unit unit, Rounding rounding) {
   const LengthStyle style{.rounding = rounding, .feet = false};
@@ -178,7 +178,7 @@ std::vector<LabelWish> thing_wishes(const std::vector<PlanThing>& things, const 
     if (!thing.seen) continue;
     const std::string name = name_of(*thing.placed) + (thing.overhead ? " (above)" : "");
     LabelWish wish;
-    wish.wordings = wordings_of(name, thing.bounds.height() > thing.bounds.width());
+    wish.wordings = name_wordings(name, thing.bounds.height() > thing.bounds.width());
     wish.home = thing.rings;
     for (std::size_t j = 0; j < things.size(); ++j) {
       if (things[j].overhead || i == j || !overlaps(things[j].bounds, thing.bounds)) continue;

@@ -12,6 +12,9 @@ std::vector<LabelWish> thing_wishes(const std::vector<PlanThing>& things, const 
 std::vector<LabelWish> opening_wishes(const DrawnConfiguration& of, const PlanView& view);
 std::vector<LabelWish> seam_wishes(const DrawnConfiguration& of, const PlanView& view);
 
+/// A name in one to four lines, lying or reading upward, best first: upward first when `tall`.
+std::vector<Wording> name_wordings(const std::string& name, bool tall);
+
 /// "D1", "W2": doors, windows and hatches are tagged in the order of the plan.
 std::string tag_of(const Plan& plan, const Opening& opening);
 

@@ -38,6 +38,9 @@ bool is_heavy(Ink ink) {
     case Ink::bed_outline:
     case Ink::heat_line:
     case Ink::direction:
+    case Ink::cut_foam:
+    case Ink::cut_box:
+    case Ink::cut_board:
       return true;
     case Ink::rule:
     case Ink::floor:
@@ -52,6 +55,10 @@ bool is_heavy(Ink ink) {
     case Ink::sleeping_rectangle:
     case Ink::gap:
     case Ink::ridge:
+    case Ink::cut_thin:
+    case Ink::seen_behind:
+    case Ink::person:
+    case Ink::hatch:
     case Ink::alert:
     case Ink::dimension:
     case Ink::tick:

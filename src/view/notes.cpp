@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "view/hatching.h"
 #include "view/lettering.h"
 #include "view/letters.h"
 
@@ -76,6 +77,18 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
       for (PaperLength y = corner.y + paper_mm(9, 10); y < box.high.y;
            y = y + paper_mm(ink == Ink::table ? 9 : 10, 10))
         marks.emplace_back(straight(Ink::grain, {corner.x, y}, {box.high.x, y}));
+      return;
+    case Ink::cut_foam:
+      marks.emplace_back(closed_path(ink, box));
+      for (Path& line : zigzag_in(box, {})) marks.emplace_back(std::move(line));
+      return;
+    case Ink::cut_board:
+      marks.emplace_back(closed_path(ink, box));
+      for (Path& line : diagonals_in(box, {})) marks.emplace_back(std::move(line));
+      return;
+    case Ink::cut_box:
+      marks.emplace_back(closed_path(ink, box));
+      marks.emplace_back(closed_path(Ink::seen_behind, grown(box, -paper_mm(9, 10))));
       return;
     default:
       marks.emplace_back(closed_path(ink, box));

@@ -18,13 +18,8 @@ constexpr PaperLength least_column = paper_mm(52);
 constexpr PaperLength best_column = paper_mm(80);
 constexpr PaperLength least_notes_below = paper_mm(24);
 
-struct Size {
-  PaperLength width;
-  PaperLength height;
-};
-
-Size paper_of(const Plan& plan, bool landscape) {
-  Size size{paper_mm(2159, 10), paper_mm(2794, 10)};
+PaperSize paper_of(const Plan& plan, bool landscape) {
+  PaperSize size{paper_mm(2159, 10), paper_mm(2794, 10)};
   switch (plan->paper) {
     case Paper::letter:
       break;
@@ -32,11 +27,11 @@ Size paper_of(const Plan& plan, bool landscape) {
       size = {paper_mm(210), paper_mm(297)};
       break;
   }
-  return landscape ? Size{size.height, size.width} : size;
+  return landscape ? PaperSize{size.height, size.width} : size;
 }
 
 Page bare_page(const Plan& plan, bool landscape) {
-  const Size size = paper_of(plan, landscape);
+  const PaperSize size = paper_of(plan, landscape);
   Page page{size.width, size.height, {{margin, margin}, {size.width - margin, size.height - margin}},
             {},         {},          {}};
   return page;
@@ -59,20 +54,62 @@ std::int64_t columns_that_fit(PaperLength width) {
 }
 
 // The drawing's own needs.
-Size needs_of(const DrawnConfiguration& of, const Surroundings& around, std::int64_t ratio) {
+PaperSize needs_of(const DrawnConfiguration& of, const Surroundings& around, std::int64_t ratio) {
   const Rect& room = (*of.plan)->interior.outline.polygon().bounds();
   const auto depth = [&](Wall wall) { return around.lanes.at(wall).depth; };
   return {on_paper(room.width(), ratio) + depth(Wall::front) + depth(Wall::rear),
           on_paper(room.height(), ratio) + depth(Wall::left) + depth(Wall::right)};
 }
 
-enum class NotesAt { right, below };
-
-std::optional<Page> page_for(const Plan& plan, bool landscape, NotesAt notes, const Size& needs) {
-  Page page = bare_page(plan, landscape);
+// What the frame leaves for drawing, foot strip and notes.
+PaperBox open_box(const Plan& plan, const Page& page) {
   const PaperBox& frame = page.frame;
   const PaperLength bottom = frame.high.y - title_block_height(plan, frame.width());
-  const PaperBox open{{frame.low.x + air, frame.low.y + air}, {frame.high.x - air, bottom}};
+  return {{frame.low.x + air, frame.low.y + air}, {frame.high.x - air, bottom}};
+}
+
+// The room in the middle of the drawing's box, its chains around it.
+PlanView centred(const DrawnConfiguration& of, const Layout& layout, const PaperSize& needs) {
+  const Rect& room = (*of.plan)->interior.outline.polygon().bounds();
+  const PaperBox& box = layout.page.drawing;
+  const std::int64_t ratio = layout.scale.ratio;
+  const PaperLength left =
+      box.low.x + (box.width() - needs.width) / 2 + layout.around.lanes.at(Wall::front).depth;
+  const PaperLength top =
+      box.low.y + (box.height() - needs.height) / 2 + layout.around.lanes.at(Wall::right).depth;
+  return {ratio, {left - on_paper(room.low.x, ratio), top + on_paper(room.high.y, ratio)}};
+}
+
+constexpr PaperLength widest_bar = paper_mm(122);  // with its figures
+
+// Four divisions, and one more left of zero that is divided into parts.
+struct Bar {
+  Length division;
+  int parts;
+};
+constexpr int divisions = 4;
+constexpr std::array inch_bars{Bar{10_ft, 5}, Bar{5_ft, 5}, Bar{2_ft, 4}, Bar{1_ft, 4},
+                               Bar{6_in, 6},  Bar{3_in, 3}, Bar{1_in, 4}};
+constexpr std::array metric_bars{Bar{5000_mm, 5}, Bar{2000_mm, 4}, Bar{1000_mm, 5}, Bar{500_mm, 5},
+                                 Bar{200_mm, 4},  Bar{100_mm, 5},  Bar{50_mm, 5},   Bar{20_mm, 4}};
+
+// The longest bar that leaves the strip some room.
+Bar bar_for(Unit unit, std::int64_t ratio) {
+  const auto bars = unit == Unit::inch ? std::span<const Bar>(inch_bars) : std::span<const Bar>(metric_bars);
+  for (const Bar& bar : bars)
+    if (on_paper(bar.division, ratio) * (divisions + 1) <= widest_bar - paper_mm(7)) return bar;
+  return bars.back();
+}
+
+std::string bar_figure(Length length, Unit unit) {
+  return unit == Unit::inch ? imperial(length) : metric(length);
+}
+
+}  // namespace
+
+std::optional<Page> page_for(const Plan& plan, bool landscape, NotesAt notes, const PaperSize& needs) {
+  Page page = bare_page(plan, landscape);
+  const PaperBox open = open_box(plan, page);
   const PaperLength foot_top = open.high.y - foot_height;
   PaperBox notes_box;
   switch (notes) {
@@ -102,43 +139,79 @@ std::optional<Page> page_for(const Plan& plan, bool landscape, NotesAt notes, co
   throw std::logic_error("NotesAt out of range");
 }
 
-// The room in the middle of the drawing's box, its chains around it.
-PlanView centred(const DrawnConfiguration& of, const Layout& layout, const Size& needs) {
-  const Rect& room = (*of.plan)->interior.outline.polygon().bounds();
-  const PaperBox& box = layout.page.drawing;
-  const std::int64_t ratio = layout.scale.ratio;
-  const PaperLength left =
-      box.low.x + (box.width() - needs.width) / 2 + layout.around.lanes.at(Wall::front).depth;
-  const PaperLength top =
-      box.low.y + (box.height() - needs.height) / 2 + layout.around.lanes.at(Wall::right).depth;
-  return {ratio, {left - on_paper(room.low.x, ratio), top + on_paper(room.high.y, ratio)}};
+std::optional<Page> page_beside(const Plan& plan, bool landscape, const PaperSize& needs,
+                                const PaperSize& last_row) {
+  Page page = bare_page(plan, landscape);
+  const PaperBox open = open_box(plan, page);
+  const PaperLength foot_top = open.high.y - foot_height;
+  const PaperLength left = open.low.x + last_row.width + air * 2;
+  if (needs.width > open.width() || open.low.y + needs.height > foot_top) return std::nullopt;
+  if (open.high.x - left < least_column) return std::nullopt;
+  page.drawing = {open.low, {open.high.x, open.low.y + needs.height}};
+  page.foot = {open.low.x, page.drawing.high.y + air};
+  const PaperLength top = page.drawing.high.y - last_row.height;
+  const bool bar_reaches_in = last_row.width < widest_bar;
+  page.columns =
+      columns_in({{left, top}, {open.high.x, bar_reaches_in ? page.foot.y : open.high.y - air}}, 1);
+  return page;
 }
 
-// Four divisions, and one more left of zero that is divided into parts.
-struct Bar {
-  Length division;
-  int parts;
-};
-constexpr int divisions = 4;
-constexpr std::array inch_bars{Bar{10_ft, 5}, Bar{5_ft, 5}, Bar{2_ft, 4}, Bar{1_ft, 4},
-                               Bar{6_in, 6},  Bar{3_in, 3}, Bar{1_in, 4}};
-constexpr std::array metric_bars{Bar{5000_mm, 5}, Bar{2000_mm, 4}, Bar{1000_mm, 5}, Bar{500_mm, 5},
-                                 Bar{200_mm, 4},  Bar{100_mm, 5},  Bar{50_mm, 5},   Bar{20_mm, 4}};
-
-// The longest bar that leaves the strip some room.
-Bar bar_for(Unit unit, std::int64_t ratio) {
-  const auto bars = unit == Unit::inch ? std::span<const Bar>(inch_bars) : std::span<const Bar>(metric_bars);
-  for (const Bar& bar : bars)
-    if (on_paper(bar.division, ratio) * (divisions + 1) <= paper_mm(115)) return bar;
-  return bars.back();
+PaperLength widest_drawing(const Plan& plan, bool landscape, NotesAt notes) {
+  const PaperLength open = open_box(plan, bare_page(plan, landscape)).width();
+  switch (notes) {
+    case NotesAt::right:
+      return open - least_column - air * 2;
+    case NotesAt::below:
+      return open;
+  }
+  throw std::logic_error("NotesAt out of range");
 }
 
-std::string bar_figure(Length length, Unit unit) {
-  return unit == Unit::inch ? imperial(length) : metric(length);
+std::vector<Layout> layouts_of(const DrawnConfiguration& of) {
+  const Plan& plan = *of.plan;
+  std::vector<Layout> layouts;
+  for (const Scale& scale : scales(plan->unit)) {
+    const Surroundings around = surroundings_of(of, scale.ratio);
+    const PaperSize needs = needs_of(of, around, scale.ratio);
+    std::vector<Layout> same;
+    for (const bool landscape : {true, false})
+      for (const NotesAt notes : {NotesAt::right, NotesAt::below}) {
+        const std::optional<Page> page = page_for(plan, landscape, notes, needs);
+        if (!page) continue;
+        Layout layout{*page, scale, around, {}};
+        layout.view = centred(of, layout, needs);
+        same.push_back(std::move(layout));
+      }
+    layouts.insert(layouts.end(), same.begin(), same.end());
+  }
+  if (layouts.empty()) throw std::logic_error("no scale is small enough for the plan");
+  return layouts;
 }
 
-Group scale_bar(const Plan& plan, const Layout& layout, PaperPoint low) {
-  const std::int64_t ratio = layout.scale.ratio;
+Page notes_page(const Plan& plan) {
+  Page page = bare_page(plan, false);
+  const PaperLength bottom = page.frame.high.y - title_block_height(plan, page.frame.width());
+  const PaperBox box{{page.frame.low.x + air, page.frame.low.y + air},
+                     {page.frame.high.x - air, bottom - air}};
+  page.columns = columns_in(box, columns_that_fit(box.width()));
+  return page;
+}
+
+Group travel_arrow(PaperPoint corner) {
+  const PaperLength y = corner.y + paper_mm(35, 10);
+  Group travel{"Direction of travel", {}, 0};
+  const PaperLength left = corner.x + paper_mm(1);
+  travel.marks.emplace_back(straight(Ink::direction, {left + paper_mm(3), y}, {left + paper_mm(16), y}));
+  travel.marks.emplace_back(
+      closed_path(Ink::leader_dot, PaperRing{{left, y},
+                                             {left + paper_mm(45, 10), y - paper_mm(13, 10)},
+                                             {left + paper_mm(45, 10), y + paper_mm(13, 10)}}));
+  travel.marks.emplace_back(Text{
+      Ink::note, {left, y + paper_mm(47, 10)}, lettering::note, Anchor::start, false, "direction of travel"});
+  return travel;
+}
+
+Group scale_bar(const Plan& plan, std::int64_t ratio, PaperPoint low) {
   const Bar bar = bar_for(plan->unit, ratio);
   const PaperLength one = on_paper(bar.division, ratio);
   const PaperLength thick = paper_mm(2);
@@ -164,52 +237,9 @@ Group scale_bar(const Plan& plan, const Layout& layout, PaperPoint low) {
   return group;
 }
 
-}  // namespace
-
-std::vector<Layout> layouts_of(const DrawnConfiguration& of) {
-  const Plan& plan = *of.plan;
-  std::vector<Layout> layouts;
-  for (const Scale& scale : scales(plan->unit)) {
-    const Surroundings around = surroundings_of(of, scale.ratio);
-    const Size needs = needs_of(of, around, scale.ratio);
-    std::vector<Layout> same;
-    for (const bool landscape : {true, false})
-      for (const NotesAt notes : {NotesAt::right, NotesAt::below}) {
-        const std::optional<Page> page = page_for(plan, landscape, notes, needs);
-        if (!page) continue;
-        Layout layout{*page, scale, around, {}};
-        layout.view = centred(of, layout, needs);
-        same.push_back(std::move(layout));
-      }
-    layouts.insert(layouts.end(), same.begin(), same.end());
-  }
-  if (layouts.empty()) throw std::logic_error("no scale is small enough for the plan");
-  return layouts;
-}
-
-Page notes_page(const Plan& plan) {
-  Page page = bare_page(plan, false);
-  const PaperLength bottom = page.frame.high.y - title_block_height(plan, page.frame.width());
-  const PaperBox box{{page.frame.low.x + air, page.frame.low.y + air},
-                     {page.frame.high.x - air, bottom - air}};
-  page.columns = columns_in(box, columns_that_fit(box.width()));
-  return page;
-}
-
-std::vector<Group> foot_groups(const Plan& plan, const Layout& layout) {
-  const PaperPoint at = layout.page.foot;
-  const PaperLength y = at.y + paper_mm(35, 10);
-  Group travel{"Direction of travel", {}, 0};
-  const PaperLength left = at.x + paper_mm(1);
-  travel.marks.emplace_back(straight(Ink::direction, {left + paper_mm(3), y}, {left + paper_mm(16), y}));
-  travel.marks.emplace_back(
-      closed_path(Ink::leader_dot, PaperRing{{left, y},
-                                             {left + paper_mm(45, 10), y - paper_mm(13, 10)},
-                                             {left + paper_mm(45, 10), y + paper_mm(13, 10)}}));
-  travel.marks.emplace_back(Text{
-      Ink::note, {left, y + paper_mm(47, 10)}, lettering::note, Anchor::start, false, "direction of travel"});
-  const PaperPoint bar{at.x + paper_mm(42), at.y + paper_mm(25, 10)};
-  return {travel, scale_bar(plan, layout, bar)};
+std::vector<Group> foot_groups(const Plan& plan, const Page& page, std::int64_t ratio) {
+  return {travel_arrow(page.foot),
+          scale_bar(plan, ratio, {page.foot.x + paper_mm(42), page.foot.y + paper_mm(25, 10)})};
 }
 
 }  // namespace berthwright

@@ -191,7 +191,13 @@ std::vector<Note> legend_notes(const std::vector<Group>& groups) {
                              Sign{Ink::sleeping_rectangle, "largest rectangle in it"},
                              Sign{Ink::heat_line, "distance to heat"},
                              Sign{Ink::gap, "gap"},
-                             Sign{Ink::ridge, "ridge"}};
+                             Sign{Ink::ridge, "ridge"},
+                             Sign{Ink::cut_foam, "cushion, cut"},
+                             Sign{Ink::cut_box, "hollow box, cut"},
+                             Sign{Ink::cut_board, "timber, board, cut"},
+                             Sign{Ink::cut_thin, "thin board, cut"},
+                             Sign{Ink::seen_behind, "stands behind"},
+                             Sign{Ink::person, "person, for scale"}};
   std::set<Ink> used;
   for (const Group& group : groups)
     for (const Mark& mark : group.marks)

@@ -4,6 +4,8 @@
 #include <stdexcept>
 #include <tuple>
 
+#include "view/seen.h"
+
 namespace berthwright {
 namespace {
 
@@ -11,7 +13,6 @@ constexpr Length over_the_head = 48_in;  // what begins higher hangs over everyt
 // A lower thing hangs when a piece lies this far below it; a table stands up to 14 in above its seats.
 constexpr Length fixture_hangs = 16_in;
 constexpr Length piece_hangs = 24_in;
-constexpr std::int64_t samples = 24;  // along each side, when looking for what is seen
 
 Ink ink_of(const Placed& placed, bool overhead) {
   if (overhead) return Ink::overhead;
@@ -52,37 +53,6 @@ bool hangs(const Arrangement& arrangement, const Placed& thing) {
 std::span<const Arc> arcs_of(const Placed& placed) {
   if (placed.fixture != nullptr) return placed.fixture->arcs;
   return placed.pose->arcs;
-}
-
-std::int64_t distance(PaperPoint a, PaperPoint b) {
-  return std::max(std::abs((a.x - b.x).micrometres()), std::abs((a.y - b.y).micrometres()));
-}
-
-// The seen sample that lies farthest from what is not seen.
-std::optional<PaperPoint> middle_of_seen(const PlanThing& thing, std::span<const PlanThing> above) {
-  std::vector<PaperPoint> seen;
-  std::vector<PaperPoint> hidden;
-  const PaperBox& box = thing.bounds;
-  for (std::int64_t i = -1; i <= samples; ++i)
-    for (std::int64_t j = -1; j <= samples; ++j) {
-      const PaperPoint p{box.low.x + box.width() * (2 * i + 1) / (2 * samples),
-                         box.low.y + box.height() * (2 * j + 1) / (2 * samples)};
-      const bool is_seen = inside(thing.rings, p) && std::ranges::none_of(above, [&](const PlanThing& other) {
-                             return !other.overhead && inside(other.rings, p);
-                           });
-      (is_seen ? seen : hidden).push_back(p);
-    }
-  std::optional<PaperPoint> best;
-  std::tuple<std::int64_t, std::int64_t> best_rank;
-  for (const PaperPoint p : seen) {
-    std::int64_t clear = distance(p, hidden.front());
-    for (const PaperPoint q : hidden) clear = std::min(clear, distance(p, q));
-    const std::tuple rank{clear, -distance(p, box.centre())};
-    if (best && rank <= best_rank) continue;
-    best = p;
-    best_rank = rank;
-  }
-  return best;
 }
 
 // Stretches of a level (or upright) line that lie inside the rings and outside the boxes.
@@ -141,8 +111,12 @@ std::vector<PlanThing> plan_things(const PlanView& view, const Arrangement& arra
   std::ranges::stable_sort(things, {}, [](const PlanThing& thing) {
     return std::tuple(thing.overhead, thing.placed->solid.top(), thing.placed->id);
   });
-  for (std::size_t i = 0; i < things.size(); ++i)
-    things[i].seen = middle_of_seen(things[i], std::span(things).subspan(i + 1));
+  for (std::size_t i = 0; i < things.size(); ++i) {
+    std::vector<const std::vector<PaperRing>*> above;
+    for (std::size_t j = i + 1; j < things.size(); ++j)
+      if (!things[j].overhead) above.push_back(&things[j].rings);
+    things[i].seen = middle_of_seen(things[i].rings, above);
+  }
   return things;
 }
 

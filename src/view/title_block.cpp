@@ -89,7 +89,8 @@ std::vector<Mark> title_block_marks(const Plan& plan, const SheetTitle& title, c
   if (plan->english == English::british && plan->unit == Unit::inch) units = "Feet and inches [millimetres]";
   const std::string sheet = "Sheet " + std::to_string(title.number) + " of " + std::to_string(title.count);
   const Term left = plan->drives_on_right ? Term::street_side : Term::curb_side;
-  const std::string sides = "Front at left, " + std::string(word(left, plan->english)) + " below";
+  const std::string as_plan = "Front at left, " + std::string(word(left, plan->english)) + " below";
+  const std::string& sides = title.sides.empty() ? as_plan : title.sides;
   const PaperLength w = box.width();
   const std::array cells{
       Cell{w * 36 / 100, true, {said.title, joined(said.shop, labelled("for ", said.owner))}},

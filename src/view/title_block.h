@@ -10,8 +10,9 @@ namespace berthwright {
 struct SheetTitle {
   std::string drawing;  ///< "Day"
   std::string scale;
-  int number = 1;  ///< sheet n
-  int count = 1;   ///< of m
+  std::string sides;  ///< how the drawing lies on the page; empty: as a plan does
+  int number = 1;     ///< sheet n
+  int count = 1;      ///< of m
 };
 
 /// Height of the block for a page of this width; the caution line takes what it needs.

@@ -25,6 +25,7 @@ constexpr std::string_view sky_tint = "#d9edf9";
 constexpr std::string_view orange_tint = "#fbeac2";
 constexpr std::string_view vermilion_tint = "#f8d9c4";
 constexpr std::string_view grey_tint = "#f1f1f0";
+constexpr std::string_view grey = "#d9d9d9";
 
 // Hidden line: 12 widths drawn, 3 left out (ISO 128-2, from memory).
 constexpr std::array<PaperLength, 4> dashed(PaperLength width) {
@@ -74,6 +75,20 @@ Style style_of(Ink ink) {
       return shape(medium, yellow);
     case Ink::ridge:
       return shape(fine, black);
+    case Ink::cut_foam:
+      return shape(wide, sky_tint);
+    case Ink::cut_box:
+      return shape(wide, white);
+    case Ink::cut_board:
+      return shape(wide, orange_tint);
+    case Ink::cut_thin:
+      return shape(narrow, black);
+    case Ink::seen_behind:
+      return shape(fine, white);
+    case Ink::person:
+      return shape(medium, grey);
+    case Ink::hatch:
+      return line(fine, black);
     case Ink::dimension:
     case Ink::leader:
       return line(fine, black);

@@ -58,9 +58,10 @@ TEST(Sheets, AreTrueToScale) {
   DrawnRoom room = rear_dinette();
   for (const Sheet& sheet : sheets(room.plan(), room.answer())) {
     const PaperBox wall = bounds_of(paths(sheet, Ink::wall).at(0));
-    // 120 in is 3048 mm, 72 in 1828.8 mm.
+    // 120 in is 3048 mm, 72 in 1828.8 mm, 78 in 1981.2 mm; the first section is the one along.
+    const bool section = sheet.file.ends_with("sections");
     EXPECT_EQ(wall.width().micrometres(), 3'048'000 / sheet.scale);
-    EXPECT_EQ(wall.height().micrometres(), 1'828'800 / sheet.scale);
+    EXPECT_EQ(wall.height().micrometres(), (section ? 1'981'200 : 1'828'800) / sheet.scale);
     const auto bar =
         std::ranges::find_if(sheet.groups, [](const Group& g) { return g.natural_micrometres > 0; });
     ASSERT_NE(bar, sheet.groups.end());
@@ -95,11 +96,12 @@ TEST(Sheets, ArcsOfOutlinesAreDrawnAsArcs) {
 TEST(Sheets, OneIsDrawnForEachConfigurationAndNumbered) {
   DrawnRoom room = rear_dinette();
   const auto drawn = sheets(room.plan(), room.answer());
-  ASSERT_EQ(drawn.size(), 2U);
+  ASSERT_EQ(drawn.size(), 3U);
   EXPECT_EQ(drawn[0].file, "1-day");
   EXPECT_EQ(drawn[1].file, "2-night");
-  EXPECT_TRUE(says(drawn[0], "Sheet 1 of 2"));
-  EXPECT_TRUE(says(drawn[1], "Sheet 2 of 2"));
+  EXPECT_EQ(drawn[2].file, "3-night-sections") << "by day nothing is told of where people sit";
+  EXPECT_TRUE(says(drawn[0], "Sheet 1 of 3"));
+  EXPECT_TRUE(says(drawn[2], "Sheet 3 of 3"));
   EXPECT_TRUE(says(drawn[0], "Plover Lane Trailer Works"));
 }
 
@@ -179,6 +181,39 @@ TEST(Sheets, StayWithinTheMarginsOfHomePrinters) {
   }
 }
 
+TEST(Sheets, SectionsTellHeadRoomLevelsAndTheWayOfTravel) {
+  // A mat of 80 in, so that a man of the 95th percentile (73 5/8 in) lies on it.
+  DrawnRoom room(Unit::inch, 120_in, 72_in);
+  room.fixture("bench", Fixture::Kind::bench, inches(40, 0, 120, 40), {}, 14_in)
+      .piece("mat", Piece::Kind::cushion, Region(inches(40, 0, 120, 40)), 14_in, 18_in)
+      .bed("bed", {"mat"});
+  const Sheet sections = sheets(room.plan(), room.answer()).at(1);
+  EXPECT_TRUE(says(sections, "Section A–A"));
+  EXPECT_TRUE(says(sections, "Section B–B"));
+  EXPECT_TRUE(says(sections, "1'\u00A08\" (508\u00A0mm)"));
+  EXPECT_TRUE(says(sections, "5' 0\" (1524 mm)")) << "head room, 78 less 18 in";
+  EXPECT_TRUE(says(sections, "1' 6\" [457.2 mm]"));
+  EXPECT_TRUE(says(sections, "6' 6\" [1981.2 mm]"));
+  EXPECT_TRUE(says(sections, "direction of travel"));
+  EXPECT_FALSE(paths(sections, Ink::cut_foam).empty());
+  EXPECT_FALSE(paths(sections, Ink::person).empty());
+  EXPECT_NE(sections.description.find("Section B: Across the trailer"), std::string::npos);
+  // Nothing is told twice.
+  const auto count = [&](std::string_view words) {
+    return std::ranges::count_if(texts(sections), [&](const Text& t) { return t.words.find(words) == 0; });
+  };
+  EXPECT_EQ(count("1' 6\" ["), 1);
+  EXPECT_EQ(count("direction of travel"), 1);
+}
+
+TEST(Sheets, OnABedTooShortForItsPersonNobodyIsDrawn) {
+  DrawnRoom room(Unit::inch, 120_in, 72_in);
+  room.piece("mat", Piece::Kind::cushion, Region(inches(60, 0, 120, 40)), 14_in, 18_in).bed("cot", {"mat"});
+  const Sheet sections = sheets(room.plan(), room.answer()).at(1);
+  EXPECT_TRUE(paths(sections, Ink::person).empty());
+  EXPECT_TRUE(says(sections, "Nobody lies on cot"));
+}
+
 TEST(Sheets, AnyCrowdOfPiecesIsLetteredWithoutFault) {
   for (unsigned seed = 0; seed < 24; ++seed) {
     SCOPED_TRACE(seed);
@@ -212,7 +247,7 @@ TEST(Sheets, TheOrderOfTheFixturesChangesNoSheetsSoundness) {
   std::ranges::reverse(room.parts.fixtures);
   for (const Sheet& sheet : sheets(room.plan(), room.answer())) {
     EXPECT_EQ(lettering_faults(sheet), std::vector<std::string>{});
-    EXPECT_TRUE(says(sheet, "galley"));
+    EXPECT_TRUE(says(sheet, "left bench"));
   }
 }
 

@@ -75,7 +75,7 @@ TEST_F(BuiltProgram, DrawsIntoAFolderNamedForThePlan) {
   folder.put("plans/linnet.json", plan_that_meets());
   EXPECT_EQ(code({"draw", "plans/linnet.json"}), 0);
   EXPECT_EQ(code({"draw", "-"}, {.input = plan_that_meets()}), 0);
-  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 2U);
+  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 3U) << "two plans and the sections by night";
   EXPECT_EQ(files_in(folder.path("out/plan")), files_in(folder.path("out/linnet")));
 }
 
@@ -122,7 +122,7 @@ TEST_F(BuiltProgram, SaysWhenTheDiskIsFull) {
 TEST_F(BuiltProgram, SaysWhenAFileMayNotGrowAndKeepsTheOldOnes) {
   folder.put("plan.json", plan_that_meets());
   const auto old = drawn(plan_that_does_not(), "out");
-  ASSERT_EQ(old.size(), 2U);
+  ASSERT_EQ(old.size(), 3U);
   EXPECT_EQ(code({"draw", "plan.json", "--out", "out"}, {.largest_file = 500}), 74);
   EXPECT_EQ(files_in(folder.path("out")), old);
   EXPECT_EQ(code({"check", "plan.json"}, {.output = folder.path("check.txt"), .largest_file = 100}), 74);

@@ -61,6 +61,13 @@ enum class Ink {
   heat_line,
   gap,
   ridge,
+  cut_foam,     ///< of a section: what the plane cuts
+  cut_box,      ///< hollow: bench, cabinet, locker
+  cut_board,    ///< timber and board
+  cut_thin,     ///< the same where hatching has no room: filled
+  seen_behind,  ///< stands behind the plane
+  person,
+  hatch,
   alert,  ///< the triangle before what is not met
   dimension,
   tick,  ///< the oblique stroke that ends a dimension

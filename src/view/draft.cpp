@@ -1,0 +1,56 @@
+#include "view/draft.h"
+
+#include <stdexcept>
+
+namespace berthwright {
+
+Draft draft_of(const Plan& plan, const std::string& drawing, const std::string& scale, const Page& page) {
+  Draft draft;
+  draft.page = page;
+  draft.drawing = drawing;
+  draft.scale = scale;
+  draft.sheet.width = page.width;
+  draft.sheet.height = page.height;
+  draft.sheet.title = plan->title.title.empty() ? drawing : plan->title.title + ": " + drawing;
+  draft.sheet.groups.push_back({"Frame", {closed_path(Ink::frame, page.frame)}, 0});
+  return draft;
+}
+
+std::string description_of(std::string lead, const std::vector<Note>& notes) {
+  std::string words = std::move(lead);
+  for (const Note& note : notes) {
+    if (note.swatch) continue;
+    if (note.kind == Note::Kind::heading || note.kind == Note::Kind::alert) {
+      words += " " + note.words + ":";
+      continue;
+    }
+    words += " " + (note.number > 0 ? std::to_string(note.number) + " " : "") + note.words;
+  }
+  return words;
+}
+
+void add_notes_pages(std::vector<Draft>& drafts, const Plan& plan, const Draft& drawing,
+                     std::vector<Note> rest) {
+  const std::string name = drawing.drawing + ", notes";
+  const std::string id = drawing.id;
+  const std::string suffix = drawing.suffix + "-notes";
+  while (!rest.empty()) {
+    const Page page = notes_page(plan);
+    Draft draft = draft_of(plan, name, "none", page);
+    draft.id = id;
+    draft.suffix = suffix;
+    SetNotes set = set_notes(rest, page.columns);
+    if (set.rest.size() == rest.size()) throw std::logic_error("a note that fits no page");
+    draft.sheet.description = description_of("Notes.", rest);
+    draft.sheet.groups.push_back({"Notes", std::move(set.marks), 0});
+    draft.sheet.scale = 0;
+    rest = std::move(set.rest);
+    drafts.push_back(std::move(draft));
+  }
+}
+
+std::string name_of(const Configuration& configuration) {
+  return configuration.name.empty() ? configuration.id.text() : configuration.name;
+}
+
+}  // namespace berthwright

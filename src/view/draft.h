@@ -1,0 +1,29 @@
+#pragma once
+
+#include "view/page.h"
+
+namespace berthwright {
+
+/// A sheet without its title block, which waits for the count of all sheets.
+struct Draft {
+  Sheet sheet;
+  Page page;
+  std::string drawing;  ///< "Night, sections"
+  std::string scale;
+  std::string sides;   ///< how the drawing lies on the page; empty: as plans do
+  std::string id;      ///< of the configuration
+  std::string suffix;  ///< of the file's stem: "-sections"
+};
+Draft draft_of(const Plan& plan, const std::string& drawing, const std::string& scale, const Page& page);
+
+/// The notes as sentences, behind the words that say what is drawn.
+std::string description_of(std::string lead, const std::vector<Note>& notes);
+
+/// A page, or more, for notes that found no room beside their drawing.
+void add_notes_pages(std::vector<Draft>& drafts, const Plan& plan, const Draft& drawing,
+                     std::vector<Note> rest);
+
+/// What a person calls the configuration.
+std::string name_of(const Configuration& configuration);
+
+}  // namespace berthwright

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <vector>
+
+#include "view/paper.h"
+
+namespace berthwright {
+
+/// Fill lines of what a plane cuts, broken around `lettering`. None where the box is too thin to show them.
+/// A loose zigzag along the longer side: foam.
+std::vector<Path> zigzag_in(const PaperBox& box, const std::vector<PaperBox>& lettering);
+/// Lines at 45 degrees: timber and board.
+std::vector<Path> diagonals_in(const PaperBox& box, const std::vector<PaperBox>& lettering);
+
+}  // namespace berthwright

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "view/labels.h"
+#include "view/levels.h"
+#include "view/section_people.h"
+
+namespace berthwright {
+
+/// One section with all it tells, before its place on the page is known.
+struct DrawnSection {
+  Section section;
+  std::string letter;  ///< "A"
+  std::string where;   ///< "Along the trailer, 3' 2\" (965.2 mm) from the left wall, looking to the right."
+  SectionPeople people;
+  LevelColumn levels;
+};
+
+/// The sections of a configuration, lettered from A. No level and no clear height is told twice.
+std::vector<DrawnSection> drawn_sections(const DrawnConfiguration& of);
+
+/// What one section takes on paper, its walls, levels and title with it.
+PaperPoint size_of(const DrawnSection& drawn, std::int64_t ratio);
+
+/// Sections on one page: `corners` are the top left ones of what each takes.
+struct SectionsDrawing {
+  std::vector<Group> groups;
+  std::vector<Note> notes;
+  std::string told;  ///< the sections in sentences, for those who hear the drawing
+};
+SectionsDrawing sections_drawing(const DrawnConfiguration& of, const std::vector<DrawnSection>& sections,
+                                 const std::vector<PaperPoint>& corners, std::int64_t ratio,
+                                 const PaperBox& area);
+
+}  // namespace berthwright
