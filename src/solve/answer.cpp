@@ -24,6 +24,7 @@ ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
   answer.arrangement = std::move(arrangement);
   answer.collisions = find_collisions(answer.arrangement);
   answer.overreach = find_overreach(plan, answer.arrangement);
+  answer.support = support_of(plan, answer.arrangement);
   std::vector<std::pair<const Bed*, Bedding>> beddings;
   for (const Bed& bed : plan->beds) {
     if (bed.configuration != answer.configuration->id) continue;
@@ -61,6 +62,8 @@ Result<Answer> answered(const Plan& plan) {
   if (!problems.empty()) return problems;
   for (const ConfigurationAnswer& one : answer.configurations) {
     add_room_findings(plan, one, answer.findings);
+    add_support_findings(plan, one, answer.findings);
+    add_cushion_findings(plan, one, answer.findings);
     add_bed_findings(plan, one, answer.findings);
     add_foam_findings(plan, one, answer.findings);
     add_heat_findings(plan, one, answer.findings);

@@ -48,8 +48,12 @@ Row row(const std::optional<Quantity>& quantity) {
   if (const auto* area = std::get_if<Area>(&*quantity)) return {kind, area->doubled(), 0};
   if (const auto* sides = std::get_if<Sides>(&*quantity))
     return {kind, sides->length.ticks(), sides->width.ticks()};
-  const auto& shares = std::get<Shares>(*quantity);
-  return {kind, shares.men, shares.women};
+  if (const auto* shares = std::get_if<Shares>(&*quantity)) return {kind, shares->men, shares->women};
+  if (const auto* mass = std::get_if<Mass>(&*quantity)) return {kind, mass->units(), 0};
+  if (const auto* portion = std::get_if<Portion>(&*quantity)) return {kind, portion->thousandths, 0};
+  if (const auto* count = std::get_if<Count>(&*quantity)) return {kind, count->number, 0};
+  const auto& sag = std::get<Sag>(*quantity);
+  return {kind, sag.depth.ticks(), sag.span.ticks()};
 }
 
 bool before(const Finding& a, const Finding& b) {

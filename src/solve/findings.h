@@ -7,6 +7,15 @@ namespace berthwright {
 /// What stands outside the room or in another thing's space; one met finding of each rule where nothing does.
 void add_room_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 
+/// What boards and tables rest on: balance, bearing at each side, tipping, spans, free edges, flush tops. A
+/// table on one or two legs, or held at a height the plan gives, is unknown: how it is fastened is not told.
+void add_support_findings(const Plan& plan, const ConfigurationAnswer& answer,
+                          std::vector<Finding>& findings);
+
+/// Hollow spots under cushions, cushions on two heights, beds without cushions, things laid upon a bed.
+void add_cushion_findings(const Plan& plan, const ConfigurationAnswer& answer,
+                          std::vector<Finding>& findings);
+
 /// Surface, size, heights and people of every bed of the configuration.
 void add_bed_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 

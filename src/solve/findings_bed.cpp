@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "solve/bed/levelling.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
 #include "solve/room/room_shape.h"
@@ -126,7 +127,10 @@ void add_ridges(const Scene& scene) {
     finding.subjects = {ridge.lower.text(), ridge.higher.text()};
     finding.where = {scene.at_level(ridge.where)};
     compare(scene.plan, finding, ridge.step);
-    if (finding.status != Status::met) finding.cure = Cure{Cure::Kind::raise, ridge.cure_subject, ridge.step};
+    if (finding.status != Status::met)
+      finding.cure =
+          cure_of_ridge(scene.answer.arrangement, *scene.answer.arrangement.find(ridge.lower.text()),
+                        *scene.answer.arrangement.find(ridge.higher.text()));
     scene.findings.push_back(std::move(finding));
   }
   if (scene.mattress().ridges.empty()) scene.none_of("bed.ridge");
@@ -134,10 +138,13 @@ void add_ridges(const Scene& scene) {
 
 // What would bring a piece that dropped out of the surface back into it.
 Cure levelling(const Scene& scene, const Placed& dropped) {
+  const Arrangement& arrangement = scene.answer.arrangement;
   const Length off = scene.mattress().level - dropped.solid.top();
-  const bool on_floor = dropped.carried_by.empty() || dropped.carried_by.front() == "floor";
-  return {off > Length{} ? Cure::Kind::raise : Cure::Kind::lower,
-          on_floor ? dropped.id : dropped.carried_by.front(), abs(off)};
+  for (const PieceId& id : scene.mattress().in_surface)
+    if (const Placed* level = arrangement.find(id.text());
+        level->solid.top() == scene.mattress().level && off > Length{})
+      return cure_of_ridge(arrangement, dropped, *level);
+  return cure_of_height(arrangement, dropped, off);
 }
 
 // A bed that is too small because a piece dropped out of it is levelled first.

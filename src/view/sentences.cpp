@@ -5,33 +5,40 @@
 #include "view/telling.h"
 
 namespace berthwright {
+namespace {
 
-std::string sentence(const Plan& plan, const Finding& finding) {
-  for (const std::span<const Teller> tellers :
-       {room_tellers(), bed_tellers(), strength_tellers(), heat_tellers()})
-    for (const Teller& teller : tellers)
-      if (teller.rule == finding.rule.text()) return teller.tell(Telling(plan, finding));
-  throw std::logic_error("no sentence for " + finding.rule.text());
+// " and Right ledge", or nothing.
+std::string and_alike(const Plan& plan, Finding about, const Cure& cure) {
+  about.subjects = cure.alike;
+  std::string names;
+  for (std::size_t i = 0; i < cure.alike.size(); ++i)
+    names += (i + 1 == cure.alike.size() ? " and " : ", ") + Telling(plan, about).subject(i);
+  return names;
 }
 
-std::string cure_sentence(const Plan& plan, const Finding& finding) {
-  if (!finding.cure) return {};
-  const Cure& cure = *finding.cure;
+std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure) {
   Finding about = finding;
   about.subjects = {cure.subject};
   const std::string thing = Telling(plan, about).subject(0);
   const std::string by = both(cure.by, plan->unit, {.rounding = Rounding::up});
+  const std::string alike = and_alike(plan, about, cure);
+  // A height to which a ledge is set is told exactly: boards are fitted to it.
+  const std::string to = cure.to ? ", to " + exact_text(*cure.to, plan->unit) + " above the floor" : "";
   switch (cure.kind) {
     case Cure::Kind::raise:
-      return "Raise " + thing + " by " + by + ".";
+      return "Raise " + thing + alike + " by " + by + to + ".";
     case Cure::Kind::lower:
-      return "Lower " + thing + " by " + by + ".";
+      return "Lower " + thing + alike + " by " + by + to + ".";
     case Cure::Kind::move_apart:
       return "Move " + thing + " away by " + by + ".";
     case Cure::Kind::widen:
       return "Make " + thing + " larger by " + by + ".";
     case Cure::Kind::shorten:
       return "Make " + thing + " smaller by " + by + ".";
+    case Cure::Kind::pad:
+      return "Lay a filler of " + by + " under " + thing + ", or make it of foam that much thicker.";
+    case Cure::Kind::bridge:
+      return "Carry " + thing + " there by a board, or by slats at most " + by + " apart.";
     case Cure::Kind::stow_heater:
       return "Switch " + thing + " off, unplug it and stow it before the bed is made.";
     case Cure::Kind::state_plate:
@@ -58,6 +65,23 @@ std::string cure_sentence(const Plan& plan, const Finding& finding) {
       return "Fit a guard rail whose top stands at least " + by + " above the mattress.";
   }
   throw std::logic_error("Cure::Kind out of range");
+}
+
+}  // namespace
+
+std::string sentence(const Plan& plan, const Finding& finding) {
+  for (const std::span<const Teller> tellers :
+       {room_tellers(), support_tellers(), bed_tellers(), strength_tellers(), heat_tellers()})
+    for (const Teller& teller : tellers)
+      if (teller.rule == finding.rule.text()) return teller.tell(Telling(plan, finding));
+  throw std::logic_error("no sentence for " + finding.rule.text());
+}
+
+std::string cure_sentence(const Plan& plan, const Finding& finding) {
+  if (!finding.cure) return {};
+  std::string text = one_cure(plan, finding, *finding.cure);
+  for (const Cure& next : finding.cure->then) text += " " + one_cure(plan, finding, next);
+  return text;
 }
 
 }  // namespace berthwright

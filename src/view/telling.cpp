@@ -38,6 +38,10 @@ std::string Telling::measured() const {
   return finding_.measured ? quantity_text(*finding_.measured, plan_->unit, careful()) : "not known";
 }
 
+std::string Telling::beside(std::size_t index, Rounding rounding) const {
+  return quantity_text(finding_.besides.at(index), plan_->unit, rounding);
+}
+
 bool Telling::is_negative() const {
   const auto* length = finding_.measured ? std::get_if<Length>(&*finding_.measured) : nullptr;
   return length != nullptr && *length < Length{};

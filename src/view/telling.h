@@ -24,6 +24,9 @@ class Telling {
   /// "In lounge, ", "By night, ", or nothing where the finding holds for the trailer.
   std::string when() const;
   std::string measured() const;
+  /// The `index`-th of the figures beside the measure, rounded as said; they must be there.
+  std::string beside(std::size_t index, Rounding rounding) const;
+  bool has_beside(std::size_t index) const { return index < finding_.besides.size(); }
   bool is_measured() const { return finding_.measured.has_value(); }
   bool is_negative() const;
   /// The size of a negative measure, rounded up.
@@ -60,6 +63,7 @@ struct Teller {
 
 // One list for each subject.
 std::span<const Teller> room_tellers();
+std::span<const Teller> support_tellers();
 std::span<const Teller> bed_tellers();
 std::span<const Teller> strength_tellers();
 std::span<const Teller> heat_tellers();

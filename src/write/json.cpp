@@ -96,6 +96,9 @@ Json finding_json(const Plan& plan, const Finding& finding) {
             {"variant", finding.variant}};
   json["measured"] = finding.measured ? quantity(*finding.measured, plan->unit, measured) : Json(nullptr);
   json["compared"] = finding.compared ? quantity(*finding.compared, plan->unit, compared) : Json(nullptr);
+  json["besides"] = Json::array();
+  for (const Quantity& figure : finding.besides)
+    json["besides"].push_back(quantity(figure, plan->unit, Rounding::nearest));
   json["margin_mm"] = finding.margin ? Json(millimetres(*finding.margin)) : Json(nullptr);
   json["source"] = source_json(finding.source);
   json["override_reason"] = finding.override_reason;

@@ -55,10 +55,12 @@ std::vector<Line> lines_of(const Answer& answer, bool mirrored) {
     if (mirrored) std::ranges::transform(subjects, subjects.begin(), exchanged);
     // Those that meet at a place are named in the order of the plan.
     const std::string& rule = f.rule.text();
-    if (rule == "room.overlap" || rule == "bed.gap" || rule == "bed.wall-gap") std::ranges::sort(subjects);
+    if (rule == "room.overlap" || rule == "bed.gap" || rule == "bed.wall-gap" || rule.starts_with("support."))
+      std::ranges::sort(subjects);
     Line line;
     line.names = rule + '|' + f.configuration.text() + '|' +
-                 (mirrored ? exchanged(f.bed.text()) : f.bed.text()) + '|' + f.variant + '|' +
+                 (mirrored ? exchanged(f.bed.text()) : f.bed.text()) + '|' +
+                 (mirrored ? exchanged(f.variant) : f.variant) + '|' +
                  std::to_string(static_cast<int>(f.status));
     for (const std::string& subject : subjects) line.names += '|' + subject;
     add(line.numbers, f.measured);

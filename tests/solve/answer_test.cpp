@@ -6,6 +6,7 @@
 #include <random>
 #include <set>
 
+#include "support/board_trailers.h"
 #include "support/every_status.h"
 #include "support/small_trailers.h"
 
@@ -135,6 +136,10 @@ TEST(Answer, EveryRuleIsProducedBySomePlan) {
                                       "at": {"front": 0, "right_of": ["right bench", 2]}, "top": 76})");
   off_the_wall.pieces[0].insert(1, R"("foam": "2535", )");
   note(off_the_wall);
+  note(board_between_benches({.right_ledge = "12.797"}));
+  note(board_between_benches({.ledge_length = "36"}));
+  note(cushion_on_two_benches("13 1/2"));
+  note(table_on_the_bed());
   std::set<std::string> rules;
   for (const Rule& rule : all_rules()) rules.insert(rule.id.text());
   EXPECT_EQ(produced, rules);
@@ -151,6 +156,12 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
           "bed.berth-length", "bed.vessel-length", "bed.clear-height", "bed.access-aid", "bed.guard-rail",
           "bed.person-length", "bed.person-width", "heat.three-feet", "heat.data-plate"},
          {met, close, not_met});
+  expect({"support.bearing", "support.two-heights"}, {close, not_met});
+  expect({"support.bearing", "support.flush", "support.rests", "support.tipping", "support.unsupported",
+          "bed.cushions", "bed.laid-upon"},
+         {met, not_met});
+  expect({"support.span", "support.free-edge"}, {met});
+  expect({"support.fastening"}, {unknown});
   expect({"bed.dropped-piece", "bed.named-size", "foam.thickness", "foam.firmness"}, {met, not_met});
   expect({"bed.size", "bed.area", "bed.fits-people", "heat.stowed"}, {met});
   expect({"bed.person-length", "foam.grade", "heat.data-plate", "heat.data-plate-missing"}, {unknown});

@@ -33,6 +33,20 @@ TEST(Findings, AlertsComeFirstThenAdviceThenInformation) {
   EXPECT_EQ(findings[2].rule.text(), "bed.area");
 }
 
+TEST(Findings, OfOneNameAreOrderedByWhateverTheyMeasure) {
+  for (const auto& [less, more] : {std::pair<Quantity, Quantity>{Mass::pounds(1), Mass::pounds(2)},
+                                   {Portion{1}, Portion{2}},
+                                   {Count{1}, Count{2}},
+                                   {1_in, 2_in},
+                                   {Shares{1, 2}, Shares{1, 3}}}) {
+    std::vector<Finding> findings{finding("bed.area", Status::met), finding("bed.area", Status::met)};
+    findings[0].measured = more;
+    findings[1].measured = less;
+    sort_findings(findings);
+    EXPECT_EQ(findings[0].measured, less);
+  }
+}
+
 TEST(Findings, WithinAWeightTheWorstStatusComesFirst) {
   std::vector<Finding> findings{
       finding("heat.three-feet", Status::met), finding("room.overlap", Status::close),

@@ -102,7 +102,8 @@ TEST(Findings, SlackAtAWallHidesNoGapBetweenCushions) {
   EXPECT_FALSE(made.of("bed.wall-gap").empty());
 }
 
-TEST(Findings, ARidgeNamesWhatToRaise) {
+// Both lie on benches, which nobody moves for a cushion.
+TEST(Findings, ARidgeOfBenchesNamesTheFiller) {
   const Finding none = Answered(two_benches("0", "14")).one("bed.ridge");
   EXPECT_EQ(none.status, Status::met);
   EXPECT_FALSE(none.measured.has_value());
@@ -110,17 +111,17 @@ TEST(Findings, ARidgeNamesWhatToRaise) {
   const Finding close = Answered(two_benches("0", "14 1/2")).one("bed.ridge");
   EXPECT_EQ(close.status, Status::close);
   EXPECT_EQ(close.subjects, (std::vector<std::string>{"A", "B"}));
-  EXPECT_EQ(close.cure, (Cure{Cure::Kind::raise, "left bench", Length::inches(1, 2)}));
+  EXPECT_EQ(close.cure, (Cure{Cure::Kind::pad, "A", Length::inches(1, 2)}));
 }
 
-// B lies 3 in higher; equal areas make the higher level the bed's, so A has dropped out: raise its bench
-// by 3.
-TEST(Findings, ADroppedPieceNamesWhatToRaise) {
+// B lies 3 in higher; equal areas make the higher level the bed's, so A has dropped out: it wants a
+// filler of 3.
+TEST(Findings, ADroppedPieceNamesWhatBringsItBack) {
   const Answered made(two_benches("0", "17"));
   const Finding dropped = made.one("bed.dropped-piece");
   EXPECT_EQ(dropped.status, Status::not_met);
   EXPECT_EQ(dropped.measured, Quantity(3_in));
-  EXPECT_EQ(dropped.cure, (Cure{Cure::Kind::raise, "left bench", 3_in}));
+  EXPECT_EQ(dropped.cure, (Cure{Cure::Kind::pad, "A", 3_in}));
   EXPECT_EQ(Answered(two_benches("0", "14")).one("bed.dropped-piece").status, Status::met);
 }
 
@@ -241,7 +242,7 @@ TEST(Findings, ABedThatLostAPieceIsAlsoToldAsItWouldBeOnceLevelled) {
   EXPECT_EQ(bed.levelled->largest->length, 75_in);
   EXPECT_EQ(bed.levelled->largest->width, Length::inches(97, 2));
   for (const Finding& finding : low.of("bed.person-width"))
-    EXPECT_EQ(finding.cure, (Cure{Cure::Kind::raise, "right bench", 1_in}));
+    EXPECT_EQ(finding.cure, (Cure{Cure::Kind::pad, "B", 1_in}));
   EXPECT_FALSE(Answered(two_benches("0.5", "14")).answer.configurations.back().beds.front().levelled);
 }
 

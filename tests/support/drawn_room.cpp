@@ -106,7 +106,7 @@ DrawnRoom& DrawnRoom::gap(const Region& region, Length width, Point where) {
 }
 
 DrawnRoom& DrawnRoom::ridge(Point where, Length step) {
-  layouts_.back().ridges.push_back({{}, {}, step, where, ""});
+  layouts_.back().ridges.push_back({{}, {}, step, where});
   return *this;
 }
 

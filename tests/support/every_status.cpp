@@ -1,5 +1,6 @@
 #include "support/every_status.h"
 
+#include "support/board_trailers.h"
 #include "support/small_trailers.h"
 
 namespace berthwright {
@@ -17,6 +18,13 @@ std::vector<TrailerText> plans_of_every_status() {
       bunk("80", "30", "10", "11"), bunk("75", "24", "30", "31"), bunk("74", "24", "55", "56"),
       bunk("70", "20", "56", "57"), two_benches("0", "14 1/4"),   two_benches("1", "14 1/2"),
       two_benches("2", "14"),       two_benches("0", "17"),       three_heights()};
+  const BoardBetweenBenches low{.left_ledge = "12.797", .right_ledge = "12.797", .back = "3"};
+  for (const TrailerText& text :
+       {board_between_benches(), board_between_benches({.right_ledge = "12.797"}),
+        board_between_benches({.left_ledge = "13.5", .right_ledge = "13.5", .ledge_length = "36"}),
+        board_between_benches(low), cushion_on_two_benches("13 1/2"), cushion_on_two_benches("13 3/4"),
+        board_between_benches({.ledge_width = "3/4"}), table_on_the_bed()})
+    plans.push_back(text);
   for (const char* base : {"37", "39"})
     plans.push_back(with_fixture(bunk("75", "24", "10", "11"),
                                  std::string(R"({"id": "locker", "kind": "locker", "length": 75, "width": 24,

@@ -206,6 +206,8 @@ bool names_a_length(Cure::Kind kind) {
     case Cure::Kind::move_apart:
     case Cure::Kind::widen:
     case Cure::Kind::shorten:
+    case Cure::Kind::pad:
+    case Cure::Kind::bridge:
     case Cure::Kind::add_guard_rail:
       return true;
     case Cure::Kind::stow_heater:
@@ -253,6 +255,19 @@ TEST(Cures, EachKindHasASentenceOfItsOwn) {
     if (finding.cure->kind != Cure::Kind::add_guard_rail) expect_holds(cure, "Box heater");
   }
   EXPECT_EQ(told.size(), static_cast<std::size_t>(kinds));
+}
+
+// A ledge at 12.797 in carries a board of 0.703 in beside a bench 14 in high: its top belongs 0.5 in higher,
+// at 13.297 in. No sixteenth says that.
+TEST(Cures, NameTheHeightOfALedgeExactlyAndWhatMovesWithIt) {
+  const Answered made(two_benches("0", "14"));
+  Finding finding = made.of("room.inside").front();
+  finding.cure = Cure{
+      Cure::Kind::raise, "left bench", Length::inches(1, 2), Length::inches(13297, 1000), {"right bench"}};
+  EXPECT_EQ(cure_sentence(made.plan, finding),
+            "Raise left bench and right bench by 1/2\" (12.7 mm), to 13.297 in above the floor.");
+  finding.cure->alike = {"right bench", "A"};
+  EXPECT_TRUE(cure_sentence(made.plan, finding).starts_with("Raise left bench, right bench and A by"));
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <berthwright/solve/bed/sleeping_room.h>
 #include <berthwright/solve/heat/distances.h>
 #include <berthwright/solve/room/collisions.h>
+#include <berthwright/solve/room/support.h>
 
 namespace berthwright {
 
@@ -19,6 +20,7 @@ struct ConfigurationAnswer {
   Arrangement arrangement;
   std::vector<Collision> collisions;
   std::vector<Overreach> overreach;
+  Support support;
   std::vector<BedAnswer> beds;  ///< the beds of this configuration
   std::vector<HeatDistance> heat;
 };

@@ -53,6 +53,8 @@ struct Cure {
     move_apart,      ///< move `subject` away by `by`
     widen,           ///< make `subject` larger by `by`
     shorten,         ///< make `subject` smaller by `by`
+    pad,             ///< lay a filler of `by` under `subject`, or make it of foam that much thicker
+    bridge,          ///< carry `subject` at the place by a board, or by slats at most `by` apart
     stow_heater,     ///< switch `subject` off, unplug and stow it before the bed is made
     state_plate,     ///< write the maker's distances for `subject` into the plan
     state_measure,   ///< write the missing figure into the plan
@@ -67,7 +69,10 @@ struct Cure {
   Kind kind = Kind::raise;
   std::string subject;  ///< id of the thing
   Length by;
-  std::string panel{};  ///< a stronger one that would do; empty: none of its make
+  std::optional<Length> to{};        ///< raise, lower: the height above the floor to which its top then comes
+  std::vector<std::string> alike{};  ///< what must be moved with `subject` in the same way
+  std::vector<Cure> then{};          ///< what is left to do after it
+  std::string panel{};               ///< a stronger one that would do; empty: none of its make
   friend bool operator==(const Cure&, const Cure&) = default;
 };
 
@@ -80,6 +85,7 @@ struct Finding {
   Status status = Status::unknown;
   std::optional<Quantity> measured;
   std::optional<Quantity> compared;  ///< none for rules that only report
+  std::vector<Quantity> besides{};   ///< further figures that the sentence names, in the rule's own order
   Source source;                     ///< of the number compared with
   std::string override_reason;       ///< not empty: the plan's own number was used
   std::optional<Length> margin;      ///< measured - required, rounded toward less

@@ -40,8 +40,7 @@ std::optional<Ridge> ridge_between(const Placed& a, const Placed& b) {
   const Placed& lower = a.solid.top() < b.solid.top() ? a : b;
   const Placed& higher = &lower == &a ? b : a;
   const Point middle{half(shared->from.x + shared->to.x), half(shared->from.y + shared->to.y)};
-  return Ridge{lower.piece->id, higher.piece->id, higher.solid.top() - lower.solid.top(), middle,
-               lower.carried_by.empty() ? std::string() : lower.carried_by.front()};
+  return Ridge{lower.piece->id, higher.piece->id, higher.solid.top() - lower.solid.top(), middle};
 }
 
 }  // namespace

@@ -16,11 +16,76 @@ constexpr Length drop_height = 48_in;
 // Our own choice: what is wider than a lip, a hinge or a catch carries a cushion instead of pressing into it.
 constexpr Length widest_high_spot = 2_in;
 
-struct Support {
+struct Beneath {
   std::string id;
   Region shared;
   Length top;
 };
+
+bool named(const Pose& pose, std::string_view id) { return std::ranges::find(pose.on, id) != pose.on.end(); }
+
+bool may_carry(const Pose& pose, const Placed& thing) {
+  if (!pose.on.empty()) return named(pose, thing.id);
+  return thing.solid.base() < drop_height && !hangs_on_a_wall(thing);
+}
+
+// Foam pressed against what stands beside it does not lie upon it.
+bool is_squeezed_joint(const Placed& thing, const Region& shared) {
+  return (thing.is_soft() || is_upright(thing)) && thickness_of(shared).width <= give_in_row;
+}
+
+std::vector<Beneath> supports(const Piece& piece, const Pose& pose, std::span<const Placed* const> standing) {
+  std::vector<Beneath> found;
+  for (const Placed* thing : standing) {
+    if (!may_carry(pose, *thing)) continue;
+    Region shared = shared_outline({pose.outline, pose.arcs}, drawn(*thing));
+    if (shared.empty() || (piece.is_soft() && is_squeezed_joint(*thing, shared))) continue;
+    found.push_back({thing->id, std::move(shared), thing->solid.top()});
+  }
+  std::ranges::stable_sort(found, std::ranges::greater{}, &Beneath::top);
+  return found;
+}
+
+// The height whose tops, seen from above, carry most of the area; of equal ones the higher.
+Length height_of_most_area(const std::vector<Beneath>& highest_first) {
+  Length best;
+  Area best_area;
+  Region seen;
+  for (auto support = highest_first.begin(); support != highest_first.end();) {
+    const Length top = support->top;
+    const Area before = seen.area();
+    for (; support != highest_first.end() && support->top == top; ++support)
+      seen = united(seen, support->shared);
+    const Area area = seen.area() - before;
+    if (area > best_area) best = top, best_area = area;
+  }
+  return best;
+}
+
+std::vector<std::string> carriers(std::vector<Beneath> supports, Length base) {
+  std::erase_if(supports, [&](const Beneath& support) { return support.top != base; });
+  std::ranges::stable_sort(supports, std::ranges::greater{},
+                           [](const Beneath& s) { return s.shared.area(); });
+  std::vector<std::string> ids;
+  ids.reserve(supports.size());
+  for (const Beneath& support : supports) ids.push_back(support.id);
+  if (ids.empty() && base == Length{}) ids.emplace_back("floor");
+  return ids;
+}
+
+std::vector<std::string> high_spots(const Pose& pose, Length base, std::span<const Placed* const> standing) {
+  std::vector<std::string> ids;
+  for (const Placed* thing : standing) {
+    const bool rises_into_it = thing->solid.base() <= base && base < thing->solid.top() &&
+                               2 * (thing->solid.top() - base) <= pose.height;
+    if (!rises_into_it) continue;
+    const Region shared = shared_outline({pose.outline, pose.arcs}, drawn(*thing));
+    if (!shared.empty() && thickness_of(shared).width <= widest_high_spot) ids.push_back(thing->id);
+  }
+  return ids;
+}
+
+}  // namespace
 
 bool hangs_on_a_wall(const Placed& thing) {
   if (thing.fixture == nullptr) return false;
@@ -56,73 +121,8 @@ bool hangs_on_a_wall(const Placed& thing) {
   throw std::logic_error("fixture kind out of range");
 }
 
-bool named(const Pose& pose, std::string_view id) { return std::ranges::find(pose.on, id) != pose.on.end(); }
-
-bool may_carry(const Pose& pose, const Placed& thing) {
-  if (!pose.on.empty()) return named(pose, thing.id);
-  return thing.solid.base() < drop_height && !hangs_on_a_wall(thing);
-}
-
-// Foam pressed against what stands beside it does not lie upon it.
-bool is_squeezed_joint(const Placed& thing, const Region& shared) {
-  return (thing.is_soft() || is_upright(thing)) && thickness_of(shared).width <= give_in_row;
-}
-
-std::vector<Support> supports(const Piece& piece, const Pose& pose, std::span<const Placed* const> standing) {
-  std::vector<Support> found;
-  for (const Placed* thing : standing) {
-    if (!may_carry(pose, *thing)) continue;
-    Region shared = shared_outline({pose.outline, pose.arcs}, drawn(*thing));
-    if (shared.empty() || (piece.is_soft() && is_squeezed_joint(*thing, shared))) continue;
-    found.push_back({thing->id, std::move(shared), thing->solid.top()});
-  }
-  std::ranges::stable_sort(found, std::ranges::greater{}, &Support::top);
-  return found;
-}
-
-// The height whose tops, seen from above, carry most of the area; of equal ones the higher.
-Length height_of_most_area(const std::vector<Support>& highest_first) {
-  Length best;
-  Area best_area;
-  Region seen;
-  for (auto support = highest_first.begin(); support != highest_first.end();) {
-    const Length top = support->top;
-    const Area before = seen.area();
-    for (; support != highest_first.end() && support->top == top; ++support)
-      seen = united(seen, support->shared);
-    const Area area = seen.area() - before;
-    if (area > best_area) best = top, best_area = area;
-  }
-  return best;
-}
-
-std::vector<std::string> carriers(std::vector<Support> supports, Length base) {
-  std::erase_if(supports, [&](const Support& support) { return support.top != base; });
-  std::ranges::stable_sort(supports, std::ranges::greater{},
-                           [](const Support& s) { return s.shared.area(); });
-  std::vector<std::string> ids;
-  ids.reserve(supports.size());
-  for (const Support& support : supports) ids.push_back(support.id);
-  if (ids.empty() && base == Length{}) ids.emplace_back("floor");
-  return ids;
-}
-
-std::vector<std::string> high_spots(const Pose& pose, Length base, std::span<const Placed* const> standing) {
-  std::vector<std::string> ids;
-  for (const Placed* thing : standing) {
-    const bool rises_into_it = thing->solid.base() <= base && base < thing->solid.top() &&
-                               2 * (thing->solid.top() - base) <= pose.height;
-    if (!rises_into_it) continue;
-    const Region shared = shared_outline({pose.outline, pose.arcs}, drawn(*thing));
-    if (!shared.empty() && thickness_of(shared).width <= widest_high_spot) ids.push_back(thing->id);
-  }
-  return ids;
-}
-
-}  // namespace
-
 std::optional<Rest> rest_of(const Piece& piece, const Pose& pose, std::span<const Placed* const> standing) {
-  const std::vector<Support> found = supports(piece, pose, standing);
+  const std::vector<Beneath> found = supports(piece, pose, standing);
   if (found.empty() && !pose.on.empty() && !pose.base) return std::nullopt;
   Rest rest;
   if (pose.base)

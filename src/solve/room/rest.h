@@ -14,6 +14,9 @@ struct Rest {
   std::vector<std::string> pressed_by;
 };
 
+/// Lights, outlets, alarms, curtains, protrusions, guard rails: they carry only what names them.
+bool hangs_on_a_wall(const Placed& thing);
+
 /// Design 4.15 and 4.16, as told at `arranged`. None: the pose names carriers, and none of them is beneath
 /// it.
 std::optional<Rest> rest_of(const Piece& piece, const Pose& pose, std::span<const Placed* const> standing);

@@ -73,7 +73,6 @@ TEST(Mattress, ALowTableDropsTheFillersOut) {
   EXPECT_EQ(mattress.ridges[0].higher, PieceId("A"));
   EXPECT_EQ(mattress.ridges[0].step, Length::inches(5, 4));
   EXPECT_EQ(mattress.ridges[0].where, (Point{100_in, 24_in}));
-  EXPECT_EQ(mattress.ridges[0].cure_subject, "table");
   EXPECT_EQ(mattress.ridges[1].where, (Point{100_in, 52_in}));
 }
 

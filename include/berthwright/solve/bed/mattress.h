@@ -23,9 +23,8 @@ struct Gap {
 struct Ridge {
   PieceId lower;
   PieceId higher;
-  Length step;               ///< exact
-  Point where;               ///< middle of the longest shared stretch
-  std::string cure_subject;  ///< what `lower` rests on: raise it by `step`
+  Length step;  ///< exact
+  Point where;  ///< middle of the longest shared stretch
 };
 
 /// The lying surface of a bed (design 4.3).

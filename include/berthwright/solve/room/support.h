@@ -10,8 +10,8 @@
 namespace berthwright {
 
 /// One straight side of a rigid piece that lies flat: an edge of its outline at least 1 in long, so that the
-/// chords of rounded corners are none. A free one has nothing beneath it that runs along it: what only
-/// crosses it (the end of a ledge at the next side, a rail) is deeper than it is long and does not count.
+/// chords of rounded corners are none. A free one has nothing beneath, within 2 in of it, that runs along it:
+/// what only crosses it (the end of a ledge at the next side, a rail) is deeper than long and does not count.
 struct BearingSide {
   Edge edge;       ///< in plan, the piece on its left
   Wall toward;     ///< the way the side looks; of a slanted one the nearer way
