@@ -37,6 +37,11 @@ ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
     beddings.emplace_back(&bed, one.bedding);
     answer.beds.push_back(std::move(one));
   }
+  answer.seats = seats_of(plan, answer.arrangement);
+  answer.knocks = knocks_of(plan, answer.arrangement, answer.seats);
+  for (const BedAnswer& one : answer.beds)
+    for (Knock& knock : knocks_of(plan, answer.arrangement, *one.bed, one.mattress, one.room))
+      answer.knocks.push_back(std::move(knock));
   answer.heat = heat_distances(plan, answer.arrangement, beddings);
   return answer;
 }
@@ -66,6 +71,7 @@ Result<Answer> answered(const Plan& plan) {
     add_cushion_findings(plan, one, answer.findings);
     add_bed_findings(plan, one, answer.findings);
     add_foam_findings(plan, one, answer.findings);
+    add_seat_findings(plan, one, answer.findings);
     add_heat_findings(plan, one, answer.findings);
   }
   add_missing_plates(plan, answer.findings);

@@ -22,6 +22,10 @@ void add_bed_findings(const Plan& plan, const ConfigurationAnswer& answer, std::
 /// Foam of every bed that lies on what does not give: too thin, too soft, of unknown grade.
 void add_foam_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 
+/// Measures of every seat of the configuration, one finding a measure: of two limits the one that is missed
+/// or nearer; and what juts into the room of heads and elbows, one met finding where nothing does.
+void add_seat_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
+
 /// Distances of every heat source of the configuration: one finding for bare beds, one for made-up beds, one
 /// for other cushions and one for curtains, each the worst of its kind; and the sources that are stowed.
 /// The published 3 ft is asked of heaters only; ovens, cooktops and furnace outlets have no published figure,

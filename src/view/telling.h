@@ -43,6 +43,7 @@ class Telling {
   Status status() const { return finding_.status; }
   /// ", 1' 2\" from the front and 3\" from the left wall", or nothing.
   std::string place() const;
+  const Finding& finding() const { return finding_; }  ///< for sentences that count or list
   Unit unit() const { return plan_->unit; }
   English english() const { return plan_->english; }
 
@@ -66,6 +67,7 @@ std::span<const Teller> room_tellers();
 std::span<const Teller> support_tellers();
 std::span<const Teller> bed_tellers();
 std::span<const Teller> strength_tellers();
+std::span<const Teller> seat_tellers();
 std::span<const Teller> heat_tellers();
 
 }  // namespace berthwright

@@ -70,6 +70,20 @@ Term term_of(Weight weight) {
   throw std::logic_error("Weight out of range");
 }
 
+Term term_of(Wall wall) {
+  switch (wall) {
+    case Wall::front:
+      return Term::front;
+    case Wall::rear:
+      return Term::rear;
+    case Wall::left:
+      return Term::left;
+    case Wall::right:
+      return Term::right;
+  }
+  throw std::logic_error("Wall out of range");
+}
+
 std::string_view word(Fixture::Kind kind, English english) {
   switch (kind) {
     case Fixture::Kind::bench:

@@ -145,6 +145,25 @@ Json bed_json(const Plan& plan, const BedAnswer& answer) {
   return json;
 }
 
+Json seat_json(const Seat& seat) {
+  const auto known = [&](Length length) { return seat.faces ? Json(millimetres(length)) : Json(nullptr); };
+  const auto part = [](const auto& maybe, auto member) {
+    return maybe ? Json(millimetres((*maybe).*member)) : Json(nullptr);
+  };
+  return {{"cushions", seat.cushions},
+          {"faces", seat.faces ? Json(word(term_of(*seat.faces), English::american)) : Json(nullptr)},
+          {"backs", seat.backs},
+          {"height_mm", millimetres(seat.height)},
+          {"depth_mm", known(seat.depth)},
+          {"length_mm", known(seat.length)},
+          {"way_in_mm", known(seat.way_in)},
+          {"back_height_mm", seat.back_height ? Json(millimetres(*seat.back_height)) : Json(nullptr)},
+          {"head_room_mm", part(seat.head_room, &HeadRoom::height)},
+          {"table", seat.table ? Json(seat.table->table) : Json(nullptr)},
+          {"thigh_room_mm", part(seat.table, &SeatTable::thigh_room)},
+          {"table_top_over_seat_mm", part(seat.table, &SeatTable::top)}};
+}
+
 Json configuration_json(const ConfigurationAnswer& answer) {
   Json json{{"id", answer.configuration->id.text()}, {"name", answer.configuration->name}};
   json["pieces"] = Json::array();
@@ -154,6 +173,8 @@ Json configuration_json(const ConfigurationAnswer& answer) {
                                 {"base_mm", millimetres(thing.solid.base())},
                                 {"top_mm", millimetres(thing.solid.top())},
                                 {"carried_by", thing.carried_by}});
+  json["seats"] = Json::array();
+  for (const Seat& seat : answer.seats) json["seats"].push_back(seat_json(seat));
   json["heat"] = Json::array();
   for (const HeatDistance& heat : answer.heat)
     json["heat"].push_back(

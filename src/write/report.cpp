@@ -7,6 +7,7 @@
 #include <berthwright/view/words.h>
 
 #include "exact/code_points.h"
+#include "write/report_seats.h"
 #include "write/wrap.h"
 
 namespace berthwright {
@@ -140,6 +141,10 @@ bool told_with_the_beds(const Finding& finding) {
   return std::ranges::find(rules, finding.rule.text()) != rules.end();
 }
 
+bool is_told_above(const Finding& finding) {
+  return told_with_the_beds(finding) || told_with_the_seats(finding);
+}
+
 std::string finding_lines(const Plan& plan, const Finding& finding, const Part& part, ReportOptions options) {
   const bool warns = weight_of(finding) == Weight::alert && finding.status != Status::met;
   const std::string mark = warns ? "ALERT " : "";
@@ -182,7 +187,7 @@ std::string findings_part(const Plan& plan, const Answer& answer, const Part& pa
   std::size_t count = 0;
   std::vector<const Finding*> shortened;
   for (const Finding& finding : answer.findings) {
-    if (!part.holds(finding) || (told_with_the_beds(finding) && !options.details)) continue;
+    if (!part.holds(finding) || (is_told_above(finding) && !options.details)) continue;
     ++count;
     if (finding.status == Status::met && weight_of(finding) == Weight::advice && !options.details)
       shortened.push_back(&finding);
@@ -222,7 +227,8 @@ std::string verdict(const Answer& answer) {
 }  // namespace
 
 std::string check_text(const Plan& plan, const Answer& answer, ReportOptions options) {
-  std::string text = heading(plan) + beds_part(plan, answer, options) + heat_part(plan, answer);
+  std::string text =
+      heading(plan) + beds_part(plan, answer, options) + seats_part(plan, answer) + heat_part(plan, answer);
   for (const Part& part : parts) text += findings_part(plan, answer, part, options);
   text += notes_part(plan);
   if (options.defaults) text += defaults_part(plan);

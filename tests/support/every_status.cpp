@@ -1,6 +1,7 @@
 #include "support/every_status.h"
 
 #include "support/board_trailers.h"
+#include "support/seat_trailers.h"
 #include "support/small_trailers.h"
 
 namespace berthwright {
@@ -78,6 +79,7 @@ std::vector<TrailerText> plans_of_every_status() {
   overlapping.night[1] =
       R"({"piece": "B", "at": {"front": 0, "left": "20"}, "on": ["left bench", "right bench"]})";
   plans.push_back(overlapping);
+  for (TrailerText& text : seats_of_every_status()) plans.push_back(std::move(text));
   return plans;
 }
 

@@ -4,6 +4,7 @@
 #include <berthwright/solve/heat/distances.h>
 #include <berthwright/solve/room/collisions.h>
 #include <berthwright/solve/room/support.h>
+#include <berthwright/solve/seat/knocks.h>
 
 namespace berthwright {
 
@@ -23,6 +24,8 @@ struct ConfigurationAnswer {
   Support support;
   std::vector<BedAnswer> beds;  ///< the beds of this configuration
   std::vector<HeatDistance> heat;
+  std::vector<Seat> seats;
+  std::vector<Knock> knocks;  ///< of the seats, then of the beds
 };
 
 /// Everything the tool knows about a plan, computed once; every output reads the same answer. Points into

@@ -35,6 +35,7 @@ std::string_view word(Term term, English english);
 
 Term term_of(Status status);
 Term term_of(Weight weight);
+Term term_of(Wall wall);
 /// "bench", "wheel well"…
 std::string_view word(Fixture::Kind kind, English english);
 
