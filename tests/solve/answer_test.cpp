@@ -8,6 +8,7 @@
 
 #include "support/board_trailers.h"
 #include "support/every_status.h"
+#include "support/seat_trailers.h"
 #include "support/small_trailers.h"
 
 namespace berthwright {
@@ -140,6 +141,7 @@ TEST(Answer, EveryRuleIsProducedBySomePlan) {
   note(board_between_benches({.ledge_length = "36"}));
   note(cushion_on_two_benches("13 1/2"));
   note(table_on_the_bed());
+  for (const TrailerText& text : seats_of_every_status()) note(text);
   std::set<std::string> rules;
   for (const Rule& rule : all_rules()) rules.insert(rule.id.text());
   EXPECT_EQ(produced, rules);
@@ -164,6 +166,15 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
   expect({"support.fastening"}, {unknown});
   expect({"bed.dropped-piece", "bed.named-size", "foam.thickness", "foam.firmness"}, {met, not_met});
   expect({"bed.size", "bed.area", "bed.fits-people", "heat.stowed"}, {met});
+  // Of two limits of one measure only one is told; a table at ease over the thighs is told as room for them.
+  expect(
+      {"seat.low", "seat.high", "seat.shallow", "seat.deep", "seat.low-back", "seat.high-back", "seat.people",
+       "seat.head-room", "seat.way-in", "seat.thigh-room", "seat.knee-height", "seat.knee-depth",
+       "seat.table-over", "seat.table-away", "knock.sitting", "knock.elbow", "knock.lying"},
+      {met, not_met});
+  expect({"seat.low-table", "seat.high-table"}, {not_met});
+  expect({"seat.people"}, {close});
+  expect({"seat.shallow"}, {unknown});
   expect({"bed.person-length", "foam.grade", "heat.data-plate", "heat.data-plate-missing"}, {unknown});
   std::set<std::string> produced;
   for (const TrailerText& text : plans_of_every_status())

@@ -56,6 +56,7 @@ std::vector<TrailerText> seats_of_every_status() {
       booth({.bench_top = "18", .back = "24", .table_base = "28"}),  // high, high back, no room for thighs
       booth({.bench_top = "13", .table_base = "24"}),                // a low table
       booth({.bench_top = "14", .table_base = "30"}),                // a high one
+      booth({.bench_depth = "21", .back = "21"}),                    // nearly shallow, nearly a high back
       booth({.bench_depth = "18", .table_front = "20", .table_length = "36"}),  // shallow, table away
       booth({.bench_depth = "26", .table_front = "20", .table_length = "36"}),  // deep, table over
       booth({.bench_width = "22", .table_front = "23", .table_length = "20"}),  // for one, tightly
