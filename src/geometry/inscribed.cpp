@@ -96,6 +96,22 @@ Bounds within(const Edge& edge, const Rect& rect) {
   return {std::min(a.low, b.low), std::max(a.high, b.high)};
 }
 
+bool enters_strip(const Edge& edge, Length low, Length high) {
+  const auto [lower, upper] = std::minmax(edge.from.y, edge.to.y);
+  return lower == upper ? low < lower && lower < high : lower < high && low < upper;
+}
+
+/// What of one edge lies in a strip, and what crossing its middle from the left does to the winding.
+struct Blocked {
+  Bounds extent;
+  int winding;
+};
+
+int winding_across(const Edge& edge, Length middle) {
+  if ((edge.from.y <= middle) == (edge.to.y <= middle)) return 0;
+  return edge.to.y < edge.from.y ? 1 : -1;
+}
+
 }  // namespace
 
 bool is_inscribed(const Corners& corners, std::span<const Edge> border) {
@@ -124,10 +140,7 @@ std::optional<Reach> free_along_x(const Rect& rect, Length at, std::span<const E
   std::int64_t from = (-2 * farthest).ticks();
   std::int64_t to = (2 * farthest).ticks();
   for (const Edge& edge : border) {
-    const auto [lower, upper] = std::minmax(edge.from.y, edge.to.y);
-    const bool enters_strip = lower == upper ? rect.low.y < lower && lower < rect.high.y
-                                             : lower < rect.high.y && rect.low.y < upper;
-    if (!enters_strip) continue;
+    if (!enters_strip(edge, rect.low.y, rect.high.y)) continue;
     const Bounds blocked = within(edge, rect);
     if (blocked.high <= at.ticks())
       from = std::max(from, blocked.high);
@@ -137,6 +150,26 @@ std::optional<Reach> free_along_x(const Rect& rect, Length at, std::span<const E
       return std::nullopt;
   }
   return Reach{Length::from_ticks(from), Length::from_ticks(to)};
+}
+
+std::vector<Reach> free_stretches(Length low, Length high, std::span<const Edge> border) {
+  const Rect strip{{{}, low}, {{}, high}};
+  const Length middle = half(low + high);
+  std::vector<Blocked> blocked;
+  for (const Edge& edge : border)
+    if (enters_strip(edge, low, high)) blocked.push_back({within(edge, strip), winding_across(edge, middle)});
+  std::sort(blocked.begin(), blocked.end(),
+            [](const Blocked& a, const Blocked& b) { return a.extent.low < b.extent.low; });
+  std::vector<Reach> stretches;
+  int winding = 0;
+  std::int64_t reached = 0;
+  for (std::size_t i = 0; i < blocked.size(); ++i) {
+    if (i > 0 && winding > 0 && blocked[i].extent.low > reached)
+      stretches.push_back({Length::from_ticks(reached), Length::from_ticks(blocked[i].extent.low)});
+    reached = i == 0 ? blocked[i].extent.high : std::max(reached, blocked[i].extent.high);
+    winding += blocked[i].winding;
+  }
+  return stretches;
 }
 
 }  // namespace berthwright

@@ -3,6 +3,7 @@
 #include <array>
 #include <optional>
 #include <span>
+#include <vector>
 
 #include <berthwright/geometry/region.h>
 
@@ -29,5 +30,9 @@ struct Reach {
   Length to;
 };
 std::optional<Reach> free_along_x(const Rect& rect, Length at, std::span<const Edge> border);
+
+/// The longest stretches of the open strip low < y < high that lie inside the region the edges bound, to
+/// whole ticks toward shorter, from left to right. `low` < `high`. O(edges log edges).
+std::vector<Reach> free_stretches(Length low, Length high, std::span<const Edge> border);
 
 }  // namespace berthwright

@@ -65,6 +65,8 @@ class Finder {
       transposed_.push_back({transposed(edge.from), transposed(edge.to)});
   }
 
+  std::optional<TurnedRectangle> find_upright() const { return best_along_axes(Goal{}); }
+
   std::vector<std::optional<TurnedRectangle>> find(const std::vector<Goal>& goals) const {
     std::vector<std::optional<TurnedRectangle>> result;
     std::vector<double> floors;
@@ -207,6 +209,11 @@ class Finder {
 std::optional<TurnedRectangle> largest_rectangle(const Region& region) {
   if (region.empty()) return std::nullopt;
   return Finder(region).find({Goal{}}).front();
+}
+
+std::optional<TurnedRectangle> largest_upright_rectangle(const Region& region) {
+  if (region.empty()) return std::nullopt;
+  return Finder(region).find_upright();
 }
 
 std::vector<std::optional<TurnedRectangle>> longest_rectangles(const Region& region,

@@ -2,58 +2,20 @@
 #include <optional>
 
 #include "solve/bed/levelling.h"
-#include "solve/comparing.h"
+#include "solve/bed_scene.h"
 #include "solve/findings.h"
-#include "solve/room/room_shape.h"
 
 namespace berthwright {
 namespace {
 
-// 16 CFR 1213.3(a): the rail's top stands at least this far above the mattress.
-constexpr Length rail_above_mattress = 5_in;
 // `SleepingRoom::longest` is this wide.
 constexpr Length berth_width = 24_in;
 // A named size that misses by no more than this is reported as missed; one that misses by more is no
 // question.
 constexpr Length nearly = 2_in;
 
-/// All that findings about one bed share.
-struct Scene {
-  const Plan& plan;
-  const ConfigurationAnswer& answer;
-  const BedAnswer& bed;
-  std::vector<Finding>& findings;
-
-  const Mattress& mattress() const { return bed.mattress; }
-  const SleepingRoom& room() const { return bed.room; }
-  Point3 at_level(Point plan_point) const { return {plan_point, mattress().level}; }
-  std::vector<Point3> corners_of(const TurnedRectangle& rectangle) const {
-    std::vector<Point3> corners;
-    corners.reserve(rectangle.corners.size());
-    for (const Point corner : rectangle.corners) corners.push_back(at_level(corner));
-    return corners;
-  }
-
-  Finding begin(std::string_view rule) const {
-    Finding finding = finding_of(plan, rule);
-    finding.configuration = answer.configuration->id;
-    finding.bed = bed.bed->id;
-    return finding;
-  }
-  /// Nothing of the kind was found: the rule is met with nothing measured.
-  void none_of(std::string_view rule) const {
-    Finding finding = begin(rule);
-    finding.compared = plan.limit(*find_rule(rule));
-    finding.status = Status::met;
-    findings.push_back(std::move(finding));
-  }
-  Cure cure(Cure::Kind kind, std::string subject, Length by) const {
-    return {kind, std::move(subject), marked_out(by, plan->unit)};
-  }
-};
-
 // The two pieces of the surface nearest to the widest place of a gap.
-std::vector<std::string> around(const Scene& scene, const Gap& gap) {
+std::vector<std::string> around(const BedScene& scene, const Gap& gap) {
   std::vector<std::pair<SquaredLength, std::string>> pieces;
   const Region place(Rect{gap.where, gap.where + Vector{one_tick, one_tick}});
   for (const PieceId& id : scene.mattress().in_surface)
@@ -86,7 +48,7 @@ std::optional<Nearest> farthest_part(const Region& surface) {
   return farthest;
 }
 
-bool add_parts(const Scene& scene) {
+bool add_parts(const BedScene& scene) {
   const std::optional<Nearest> apart = farthest_part(scene.mattress().closed);
   const Length reported = scene.mattress().gaps.empty() ? Length{} : scene.mattress().gaps.front().width;
   if (!apart || apart->squared.ceiling() <= reported) return false;
@@ -99,7 +61,7 @@ bool add_parts(const Scene& scene) {
   return true;
 }
 
-void add_gaps(const Scene& scene) {
+void add_gaps(const BedScene& scene) {
   bool any = false;
   for (const Gap& gap : scene.mattress().gaps) {
     Finding finding = scene.begin(gap.at_wall ? "bed.wall-gap" : "bed.gap");
@@ -121,7 +83,7 @@ void add_gaps(const Scene& scene) {
   if (!any) scene.none_of("bed.gap");
 }
 
-void add_ridges(const Scene& scene) {
+void add_ridges(const BedScene& scene) {
   for (const Ridge& ridge : scene.mattress().ridges) {
     Finding finding = scene.begin("bed.ridge");
     finding.subjects = {ridge.lower.text(), ridge.higher.text()};
@@ -136,25 +98,7 @@ void add_ridges(const Scene& scene) {
   if (scene.mattress().ridges.empty()) scene.none_of("bed.ridge");
 }
 
-// What would bring a piece that dropped out of the surface back into it.
-Cure levelling(const Scene& scene, const Placed& dropped) {
-  const Arrangement& arrangement = scene.answer.arrangement;
-  const Length off = scene.mattress().level - dropped.solid.top();
-  for (const PieceId& id : scene.mattress().in_surface)
-    if (const Placed* level = arrangement.find(id.text());
-        level->solid.top() == scene.mattress().level && off > Length{})
-      return cure_of_ridge(arrangement, dropped, *level);
-  return cure_of_height(arrangement, dropped, off);
-}
-
-// A bed that is too small because a piece dropped out of it is levelled first.
-Cure larger_bed(const Scene& scene, Length by) {
-  for (const PieceId& id : scene.mattress().dropped_out)
-    if (const Placed* placed = scene.answer.arrangement.find(id.text())) return levelling(scene, *placed);
-  return scene.cure(Cure::Kind::widen, scene.bed.bed->id.text(), by);
-}
-
-void add_dropped_pieces(const Scene& scene) {
+void add_dropped_pieces(const BedScene& scene) {
   for (const PieceId& id : scene.mattress().dropped_out) {
     const Placed* placed = scene.answer.arrangement.find(id.text());
     if (placed == nullptr) continue;
@@ -170,7 +114,7 @@ void add_dropped_pieces(const Scene& scene) {
   if (scene.mattress().dropped_out.empty()) scene.none_of("bed.dropped-piece");
 }
 
-void add_sizes(const Scene& scene) {
+void add_sizes(const BedScene& scene) {
   Finding area = scene.begin("bed.area");
   area.measured = scene.room().area;
   area.status = Status::met;
@@ -192,97 +136,11 @@ void add_sizes(const Scene& scene) {
   // The largest rectangle may be long and narrow where one of a berth's width is there as well.
   const Length widest = std::max(largest ? largest->width : Length{}, longest ? longest->width : Length{});
   compare(scene.plan, width, widest);
-  for (Finding* finding : {&width, &length, &vessel})
-    if (finding->status == Status::not_met) finding->cure = larger_bed(scene, shortfall(*finding));
+  if (width.status == Status::not_met) width.cure = larger_bed(scene, Cure::Kind::broaden, shortfall(width));
+  for (Finding* finding : {&length, &vessel})
+    if (finding->status == Status::not_met)
+      finding->cure = larger_bed(scene, Cure::Kind::lengthen, shortfall(*finding));
   for (Finding* finding : {&size, &width, &length, &vessel}) scene.findings.push_back(std::move(*finding));
-}
-
-// Underside of what carries the mattress: the lowest of what the cushions of the surface stand on. What
-// stands on the floor itself has its underside there.
-Length underside_of(const Scene& scene) {
-  Length lowest = scene.mattress().level;
-  for (const PieceId& id : scene.mattress().in_surface) {
-    const Placed* cushion = scene.answer.arrangement.find(id.text());
-    if (cushion == nullptr) continue;
-    if (cushion->carried_by.empty()) lowest = std::min(lowest, cushion->solid.base());
-    for (const std::string& carrier : cushion->carried_by) {
-      const Placed* below = scene.answer.arrangement.find(carrier);
-      lowest = std::min(lowest, below == nullptr ? Length{} : below->solid.base());
-    }
-  }
-  return lowest;
-}
-
-void add_heights(const Scene& scene) {
-  Finding aid = scene.begin("bed.access-aid");
-  compare(scene.plan, aid, scene.mattress().level);
-  if (aid.status == Status::not_met)
-    aid.cure = scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), shortfall(aid));
-  Finding rail = scene.begin("bed.guard-rail");
-  compare(scene.plan, rail, underside_of(scene));
-  if (rail.status == Status::not_met)
-    rail.cure = Cure{Cure::Kind::add_guard_rail, scene.bed.bed->id.text(), rail_above_mattress};
-  scene.findings.push_back(std::move(aid));
-  scene.findings.push_back(std::move(rail));
-}
-
-// Least height over the whole surface, for a bed on which nobody can lie at all.
-Length height_over_surface(const Scene& scene) {
-  const Length level = scene.mattress().level;
-  const Region below = common(scene.mattress().surface, room_at(scene.plan->interior, level));
-  if (below.empty()) return {};
-  Length lowest = roof_over(scene.plan->interior, below, level);
-  for (const Placed& thing : scene.answer.arrangement.things)
-    if (thing.solid.base() >= level && overlaps(thing.solid.outline(), below))
-      lowest = std::min(lowest, thing.solid.base());
-  return lowest - level;
-}
-
-void add_clear_height(const Scene& scene) {
-  Finding finding = scene.begin("bed.clear-height");
-  compare(scene.plan, finding,
-          scene.room().lying.empty() ? height_over_surface(scene) : scene.room().least_clear_height);
-  scene.findings.push_back(std::move(finding));
-}
-
-// A width that the plan states for a person is the plan's own number; a number for the rule goes before it.
-void compare_width(const Scene& scene, Finding& finding, const Person& person, Length measured) {
-  const Rule& rule = *find_rule("bed.person-width");
-  const bool stated = scene.plan.override_of(rule) == nullptr && person.width != rule.limit;
-  compare(finding, measured, stated ? person.width : scene.plan.limit(rule));
-  if (stated) finding.override_reason = "width of " + person.name;
-}
-
-// Lengthwise the longest place of the person's own width; across, an equal share of the widest rectangle,
-// in the proportion of the widths people take.
-void add_people(const Scene& scene) {
-  Length taken;
-  Length widest = scene.room().largest ? scene.room().largest->width : Length{};
-  if (scene.room().abreast) widest = std::max(widest, scene.room().abreast->width);
-  for (const PersonRoom& room : scene.room().people) taken += room.person->width;
-
-  for (const PersonRoom& room : scene.room().people) {
-    const Person& person = *room.person;
-    Finding length = scene.begin("bed.person-length");
-    Finding width = scene.begin("bed.person-width");
-    length.subjects = width.subjects = {person.name};
-    if (room.place) length.where = scene.corners_of(*room.place);
-    if (person.stature) {
-      compare(scene.plan, length,
-              (room.place ? side_beside(*room.place, person.width) : Length{}) - *person.stature);
-    } else {
-      length.compared = scene.plan.limit(*find_rule("bed.person-length"));
-      length.cure = Cure{Cure::Kind::state_measure, person.name, {}};
-    }
-    const Length alone = room.place ? std::max(widest, room.place->width) : widest;
-    const Length total = scene.room().people.size() == 1 ? alone : widest;
-    const Int128 share = Int128{total.ticks()} * person.width.ticks() / taken.ticks();
-    compare_width(scene, width, person, Length::from_ticks(static_cast<std::int64_t>(share)));
-    for (Finding* finding : {&length, &width}) {
-      if (finding->status == Status::not_met) finding->cure = larger_bed(scene, shortfall(*finding));
-      scene.findings.push_back(std::move(*finding));
-    }
-  }
 }
 
 // What is spare at the tighter side of a size that is held; of one that is not, the least that is short at
@@ -303,7 +161,7 @@ Sides sides_for(const SizeHeld& held) {
 }
 
 // Sizes that are held, and those missed by a little; where there is none, the one missed by least.
-void add_named_sizes(const Scene& scene) {
+void add_named_sizes(const BedScene& scene) {
   const auto& sizes = scene.room().sizes;
   const auto is_worth_saying = [](const SizeHeld& held) { return held.held || spare_of(held) >= -nearly; };
   const bool any = std::ranges::any_of(sizes, is_worth_saying);
@@ -321,10 +179,22 @@ void add_named_sizes(const Scene& scene) {
   }
 }
 
-void add_shares(const Scene& scene) {
-  Finding finding = scene.begin("bed.fits-people");
-  finding.measured = scene.room().fits;
-  finding.status = Status::met;
+// Nobody lies on bare boards: where they are, and how high.
+void add_no_cushion(const BedScene& scene) {
+  Finding finding = scene.begin("bed.no-cushion");
+  finding.subjects = {scene.bed.bed->id.text()};
+  finding.status = Status::not_met;
+  std::optional<Length> highest;
+  for (const PieceId& id : scene.bed.bed->pieces) {
+    const Placed* placed = scene.answer.arrangement.find(id.text());
+    if (placed == nullptr || (highest && *highest >= placed->solid.top())) continue;
+    highest = placed->solid.top();
+    const Rect bounds = placed->solid.outline().bounds();
+    finding.subjects = {scene.bed.bed->id.text(), id.text()};
+    finding.measured = *highest;
+    finding.where = {
+        {{half(bounds.low.x + bounds.high.x), half(bounds.low.y + bounds.high.y)}, placed->solid.top()}};
+  }
   scene.findings.push_back(std::move(finding));
 }
 
@@ -332,16 +202,18 @@ void add_shares(const Scene& scene) {
 
 void add_bed_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings) {
   for (const BedAnswer& bed : answer.beds) {
-    const Scene scene{plan, answer, bed, findings};
+    const BedScene scene{plan, answer, bed, findings};
     add_sizes(scene);
-    add_people(scene);
-    add_shares(scene);
-    if (bed.mattress.surface.empty()) continue;
+    add_sleepers(scene);
+    if (bed.mattress.surface.empty()) {
+      add_no_cushion(scene);
+      continue;
+    }
     add_gaps(scene);
     add_ridges(scene);
     add_dropped_pieces(scene);
-    add_heights(scene);
-    add_clear_height(scene);
+    add_bed_heights(scene);
+    add_headroom(scene);
     add_named_sizes(scene);
   }
 }

@@ -83,23 +83,6 @@ void add_two_heights(const Cushions& scene) {
   }
 }
 
-// A plan lays out every piece of a bed; that one of them is soft it does not promise.
-void add_missing_cushions(const Cushions& scene, const BedAnswer& bed) {
-  Finding finding = scene.begin("bed.cushions");
-  finding.bed = bed.bed->id;
-  std::int64_t cushions = 0;
-  for (const PieceId& id : bed.bed->pieces)
-    if (const Placed* piece = scene.answer.arrangement.find(id.text())) {
-      cushions += piece->is_soft() ? 1 : 0;
-      if (piece->is_soft()) continue;
-      finding.where.push_back({piece->solid.outline().bounds().low, piece->solid.top()});
-    }
-  finding.measured = Count{cushions};
-  finding.compared = Count{1};
-  finding.status = cushions > 0 ? Status::met : Status::not_met;
-  scene.findings.push_back(std::move(finding));
-}
-
 void add_things_laid_upon(const Cushions& scene, const BedAnswer& bed) {
   std::size_t found = 0;
   for (const Placed& thing : scene.answer.arrangement.things) {
@@ -138,7 +121,6 @@ void add_cushion_findings(const Plan& plan, const ConfigurationAnswer& answer,
   add_unsupported(scene);
   add_two_heights(scene);
   for (const BedAnswer& bed : answer.beds) {
-    add_missing_cushions(scene, bed);
     add_things_laid_upon(scene, bed);
   }
 }

@@ -33,6 +33,10 @@ std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure)
       return "Move " + thing + " away by " + by + ".";
     case Cure::Kind::widen:
       return "Make " + thing + " larger by " + by + ".";
+    case Cure::Kind::lengthen:
+      return "Make " + thing + " longer by " + by + ".";
+    case Cure::Kind::broaden:
+      return "Make " + thing + " wider by " + by + ".";
     case Cure::Kind::shorten:
       return "Make " + thing + " smaller by " + by + ".";
     case Cure::Kind::pad:

@@ -80,10 +80,6 @@ std::string two_heights(const Telling& t) {
          ", which is " + t.measured() + " " + t.variant() + "; " + t.compared() + ".";
 }
 
-std::string bed_cushions(const Telling& t) {
-  return t.when() + t.bed() + " has " + t.measured() + " cushions to lie on; " + t.compared() + ".";
-}
-
 std::string laid_upon(const Telling& t) {
   if (!t.has_subject(0)) return t.when() + "nothing hard lies on " + t.bed() + ".";
   return t.when() + t.subject(0) + " lies on the cushions of " + t.bed() + " and takes " +
@@ -103,7 +99,6 @@ std::span<const Teller> support_tellers() {
       Teller{"support.flush", flush},
       Teller{"support.unsupported", unsupported},
       Teller{"support.two-heights", two_heights},
-      Teller{"bed.cushions", bed_cushions},
       Teller{"bed.laid-upon", laid_upon},
   };
   return tellers;

@@ -3,6 +3,7 @@
 #include <stdexcept>
 
 #include <berthwright/exact/measure.h>
+#include <berthwright/solve/body.h>
 
 namespace berthwright {
 
@@ -45,6 +46,13 @@ std::string Telling::beside(std::size_t index, Rounding rounding) const {
 bool Telling::is_negative() const {
   const auto* length = finding_.measured ? std::get_if<Length>(&*finding_.measured) : nullptr;
   return length != nullptr && *length < Length{};
+}
+
+bool Telling::is_nothing() const { return finding_.measured == Quantity(Length{}); }
+
+std::string Telling::upright_under_measured() const {
+  const Shares shares = shares_up_to(BodyMeasure::sitting_height, std::get<Length>(*finding_.measured));
+  return quantity_text(shares, plan_->unit, Rounding::down);
 }
 
 std::string Telling::magnitude() const {

@@ -29,6 +29,10 @@ class Telling {
   bool has_beside(std::size_t index) const { return index < finding_.besides.size(); }
   bool is_measured() const { return finding_.measured.has_value(); }
   bool is_negative() const;
+  bool is_nothing() const;  ///< a length of zero
+  bool is_compared() const { return finding_.compared.has_value(); }
+  /// Shares of the survey who sit upright under the measured head room.
+  std::string upright_under_measured() const;
   /// The size of a negative measure, rounded up.
   std::string magnitude() const;
   /// "at least 3' 0\" (914.4 mm) (CPSC …)", with the plan's own number and reason where it has one.

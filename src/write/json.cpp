@@ -109,6 +109,23 @@ Json finding_json(const Plan& plan, const Finding& finding) {
   return json;
 }
 
+Json person_json(const PersonRoom& person) {
+  return {{"name", person.person->name},
+          {"place", maybe(person.place)},
+          {"lying_length_mm", millimetres(person.lying ? person.lying->length : Length{})},
+          {"width_mm", millimetres(person.width)},
+          {"suits_stature_mm", millimetres(person.suits_stature)}};
+}
+
+Json clear_height_json(const ClearHeight& part, Unit unit) {
+  const Rect bounds = part.region.bounds();
+  return {{"what", part.what},
+          {"height_mm", millimetres(part.height)},
+          {"area", quantity(part.region.area(), unit, Rounding::down)},
+          {"from", place(bounds.low)},
+          {"to", place(bounds.high)}};
+}
+
 Json bed_json(const Plan& plan, const BedAnswer& answer) {
   const SleepingRoom& room = answer.room;
   Json json{
@@ -118,18 +135,20 @@ Json bed_json(const Plan& plan, const BedAnswer& answer) {
       {"level_mm", millimetres(answer.mattress.level)},
       {"area", quantity(room.area, plan->unit, Rounding::down)},
       {"largest_rectangle", maybe(room.largest)},
+      {"largest_rectangle_turned", maybe(room.largest_turned)},
       {"largest_rectangle_once_levelled", answer.levelled ? maybe(answer.levelled->largest) : Json(nullptr)},
       {"longest_24_in_wide", maybe(room.longest)},
       {"fits", quantity(room.fits, plan->unit, Rounding::down)},
-      {"least_clear_height_mm", millimetres(room.least_clear_height)}};
+      {"least_clear_height_mm", millimetres(room.least_clear_height)},
+      {"sitting_head_room_mm", room.sitting ? Json(millimetres(room.sitting->head_room)) : Json(nullptr)}};
+  json["clear_heights"] = Json::array();
+  for (const ClearHeight& part : room.overhead)
+    json["clear_heights"].push_back(clear_height_json(part, plan->unit));
   json["sizes_held"] = Json::array();
   for (const SizeHeld& size : room.sizes)
     if (size.held) json["sizes_held"].push_back(size.size->name);
   json["people"] = Json::array();
-  for (const PersonRoom& person : room.people)
-    json["people"].push_back({{"name", person.person->name},
-                              {"place", maybe(person.place)},
-                              {"suits_stature_mm", millimetres(person.suits_stature)}});
+  for (const PersonRoom& person : room.people) json["people"].push_back(person_json(person));
   json["gaps"] = Json::array();
   for (const Gap& gap : answer.mattress.gaps)
     json["gaps"].push_back({{"width_mm", millimetres(gap.width)},

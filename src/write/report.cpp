@@ -52,6 +52,11 @@ std::string bed_lines(const Plan& plan, const BedAnswer& answer, ReportOptions o
                     both(person.suits_stature, own, {.rounding = Rounding::down}) + " tall.",
                 under_item);
   }
+  if (room.sitting)
+    text +=
+        wrapped("Head room to sit up: " + both(room.sitting->head_room, own, {.rounding = Rounding::down}) +
+                    " (from the cushion pressed down).",
+                under_item);
   if (options.details)
     text += wrapped("Long enough for " + quantity_text(room.fits, own, Rounding::down) +
                         " (stature and 100 mm, ANSUR II, normal model).",
@@ -136,8 +141,8 @@ constexpr std::array parts{Part{"Not met", true, asked<Status::not_met>},
 
 /// What the part on beds has told already, in fewer words.
 bool told_with_the_beds(const Finding& finding) {
-  constexpr std::array<std::string_view, 4> rules{"bed.size", "bed.area", "bed.named-size",
-                                                  "bed.fits-people"};
+  constexpr std::array<std::string_view, 5> rules{"bed.size", "bed.area", "bed.named-size", "bed.fits-people",
+                                                  "bed.sitting-up"};
   return std::ranges::find(rules, finding.rule.text()) != rules.end();
 }
 

@@ -49,6 +49,17 @@ TEST(Rules, AnUndersideAtThirtyInchesIsNotYetABunk) {
   EXPECT_FALSE(find_rule("bed.guard-rail")->at_least);
 }
 
+// 16 CFR 1213.3(a): rails at least 5 in above the mattress, at most 15 in open, gaps of at most 0.22 in (5.6
+// mm) on the closed side.
+TEST(Rules, RailsOfBunksAreComparedWithTheFederalRule) {
+  EXPECT_EQ(limit("bed.rail-height"), 5_in);
+  EXPECT_TRUE(find_rule("bed.rail-height")->at_least);
+  EXPECT_EQ(limit("bed.rail-opening"), 15_in);
+  EXPECT_FALSE(find_rule("bed.rail-opening")->at_least);
+  EXPECT_EQ(limit("bed.rail-closed-side"), Length::inches(22, 100));
+  EXPECT_FALSE(find_rule("bed.rail-closed-side")->at_least);
+}
+
 // New York City Fire Code FC 605.10.3(2): 3 ft (914 mm); 3 x 12 x 25.4 = 914.4 exactly. Never 900.
 TEST(Rules, ThreeFeetIsNotRoundedToMetric) {
   EXPECT_EQ(limit("heat.three-feet"), Length::millimetres(9144, 10));

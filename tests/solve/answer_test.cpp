@@ -9,6 +9,7 @@
 #include "support/board_trailers.h"
 #include "support/every_status.h"
 #include "support/seat_trailers.h"
+#include "support/small_bunks.h"
 #include "support/small_trailers.h"
 
 namespace berthwright {
@@ -142,6 +143,7 @@ TEST(Answer, EveryRuleIsProducedBySomePlan) {
   note(cushion_on_two_benches("13 1/2"));
   note(table_on_the_bed());
   for (const TrailerText& text : seats_of_every_status()) note(text);
+  for (const TrailerText& text : plans_of_sleepers()) note(text);
   std::set<std::string> rules;
   for (const Rule& rule : all_rules()) rules.insert(rule.id.text());
   EXPECT_EQ(produced, rules);
@@ -160,7 +162,7 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
          {met, close, not_met});
   expect({"support.bearing", "support.two-heights"}, {close, not_met});
   expect({"support.bearing", "support.flush", "support.rests", "support.tipping", "support.unsupported",
-          "bed.cushions", "bed.laid-upon"},
+          "bed.laid-upon"},
          {met, not_met});
   expect({"support.span", "support.free-edge"}, {met});
   expect({"support.fastening"}, {unknown});
@@ -175,6 +177,10 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
   expect({"seat.low-table", "seat.high-table"}, {not_met});
   expect({"seat.people"}, {close});
   expect({"seat.shallow"}, {unknown});
+  expect({"bed.rail-closed-side", "bed.rail-opening", "bed.rail-height"}, {met, not_met});
+  expect({"bed.side-by-side", "bed.head-to-foot"}, {met, not_met, unknown});
+  expect({"bed.no-cushion"}, {not_met});
+  expect({"bed.size", "bed.area", "bed.fits-people", "bed.overhead", "bed.sitting-up", "heat.stowed"}, {met});
   expect({"bed.person-length", "foam.grade", "heat.data-plate", "heat.data-plate-missing"}, {unknown});
   std::set<std::string> produced;
   for (const TrailerText& text : plans_of_every_status())

@@ -166,17 +166,6 @@ TEST(Table, OnALegIsUnknownByDayAndOnTheBedByNight) {
   EXPECT_EQ(Answered(board_between_benches()).one("bed.laid-upon").status, Status::met);
 }
 
-// A bed of a bare board has a place, and no cushion on it.
-TEST(Bed, OfABareBoardHasNoCushion) {
-  for (const Finding& finding : Answered(table_on_the_bed()).of("bed.cushions")) {
-    const bool bare = finding.bed.text() == "cot";
-    EXPECT_EQ(finding.status, bare ? Status::not_met : Status::met);
-    EXPECT_EQ(finding.measured, Quantity(Count{bare ? 0 : 1}));
-    EXPECT_EQ(finding.compared, Quantity(Count{1}));
-    ASSERT_EQ(finding.where.size(), bare ? 1U : 0U);
-  }
-}
-
 TEST(Cushion, OverAHoleWiderThanAKneeIsToldWithItsPlace) {
   TrailerText text = board_between_benches();
   text.night.erase(text.night.begin());  // no board: the backs lie on the ledges, an inch of each of them

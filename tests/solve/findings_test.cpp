@@ -135,7 +135,7 @@ TEST(Findings, PeopleGetTheirLengthAndTheirShareOfTheWidth) {
   EXPECT_EQ(length["Ada"].status, Status::met);
   EXPECT_EQ(length["Ben"].status, Status::not_met);
   EXPECT_EQ(length["Ben"].margin, -3_in);
-  EXPECT_EQ(length["Ben"].cure, (Cure{Cure::Kind::widen, "bed", 3_in}));
+  EXPECT_EQ(length["Ben"].cure, (Cure{Cure::Kind::lengthen, "bed", 3_in}));
   EXPECT_EQ(length["Cy"].status, Status::unknown);
   EXPECT_EQ(length["Cy"].cure, (Cure{Cure::Kind::state_measure, "Cy", {}}));
   ASSERT_EQ(made.of("bed.person-width").size(), 3U);

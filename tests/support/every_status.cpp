@@ -2,6 +2,7 @@
 
 #include "support/board_trailers.h"
 #include "support/seat_trailers.h"
+#include "support/small_bunks.h"
 #include "support/small_trailers.h"
 
 namespace berthwright {
@@ -26,6 +27,7 @@ std::vector<TrailerText> plans_of_every_status() {
         board_between_benches(low), cushion_on_two_benches("13 1/2"), cushion_on_two_benches("13 3/4"),
         board_between_benches({.ledge_width = "3/4"}), table_on_the_bed()})
     plans.push_back(text);
+  for (TrailerText& text : plans_of_sleepers()) plans.push_back(std::move(text));
   for (const char* base : {"37", "39"})
     plans.push_back(with_fixture(bunk("75", "24", "10", "11"),
                                  std::string(R"({"id": "locker", "kind": "locker", "length": 75, "width": 24,

@@ -205,6 +205,8 @@ bool names_a_length(Cure::Kind kind) {
     case Cure::Kind::lower:
     case Cure::Kind::move_apart:
     case Cure::Kind::widen:
+    case Cure::Kind::lengthen:
+    case Cure::Kind::broaden:
     case Cure::Kind::shorten:
     case Cure::Kind::pad:
     case Cure::Kind::bridge:

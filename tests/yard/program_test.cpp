@@ -47,7 +47,7 @@ TEST_F(Program, AnswersOneWhenAnAlertIsNotMet) {
   const Told check = told({"check", plan(plan_that_does_not())});
   EXPECT_EQ(check.code, 1) << check.out;
   EXPECT_EQ(check.err, "");
-  EXPECT_NE(check.out.find("\n1 alert not met, 0 unknown.\n"), std::string::npos) << check.out;
+  EXPECT_NE(check.out.find("\n2 alerts not met, 0 unknown.\n"), std::string::npos) << check.out;
 }
 
 TEST_F(Program, AnswersTwoWhenAnAlertIsUnknown) {

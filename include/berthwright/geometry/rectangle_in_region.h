@@ -35,6 +35,9 @@ constexpr Length side_beside(const TurnedRectangle& rectangle, Length width) {
 /// Of areas equal to 0.01 mm in a side: parallel to the axes, then longer, then less turned. Empty: none.
 std::optional<TurnedRectangle> largest_rectangle(const Region& region);
 
+/// The largest rectangle parallel to the axes: in a rectilinear region none is larger, else a lower bound.
+std::optional<TurnedRectangle> largest_upright_rectangle(const Region& region);
+
 /// The longest rectangle of exactly `width` (which may exceed its length) in the region; guarantees as for
 /// `largest_rectangle`, `turning_slack` apart. None when no rectangle of that width fits.
 /// std::invalid_argument when `width` is not positive.

@@ -52,6 +52,8 @@ struct Cure {
     lower,           ///< lower `subject` by `by`
     move_apart,      ///< move `subject` away by `by`
     widen,           ///< make `subject` larger by `by`
+    lengthen,        ///< make `subject` longer by `by`
+    broaden,         ///< make `subject` wider by `by`
     shorten,         ///< make `subject` smaller by `by`
     pad,             ///< lay a filler of `by` under `subject`, or make it of foam that much thicker
     bridge,          ///< carry `subject` at the place by a board, or by slats at most `by` apart

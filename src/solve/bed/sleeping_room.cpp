@@ -1,6 +1,7 @@
 #include <berthwright/solve/bed/sleeping_room.h>
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <stdexcept>
 
@@ -41,23 +42,6 @@ class Rectangles {
   std::map<Length, std::optional<TurnedRectangle>> known_;
 };
 
-bool is_in_surface(const Placed& thing, const Mattress& mattress) {
-  return thing.piece != nullptr &&
-         std::ranges::find(mattress.in_surface, thing.piece->id) != mattress.in_surface.end();
-}
-
-Region lying_space(const Plan& plan, const Arrangement& arrangement, const Mattress& mattress, Length clear) {
-  if (mattress.closed.empty()) return {};
-  Region lying =
-      common(mattress.closed, room_between(plan->interior, mattress.level, mattress.level + clear));
-  std::vector<Region> low;
-  for (const Placed& thing : arrangement.things) {
-    const bool in_the_way = thing.solid.base() < mattress.level + clear && thing.solid.top() > mattress.level;
-    if (in_the_way && !is_in_surface(thing, mattress)) low.push_back(thing.solid.outline());
-  }
-  return low.empty() ? lying : without(lying, united(low));
-}
-
 Length least_clear_height(const Plan& plan, const Arrangement& arrangement, const Mattress& mattress,
                           const Region& lying) {
   if (lying.empty()) return {};
@@ -80,11 +64,76 @@ std::vector<SizeHeld> sizes_held(Rectangles& rectangles) {
   return sizes;
 }
 
-PersonRoom room_of(const Person& person, Length allowance, Rectangles& rectangles) {
-  PersonRoom room{&person, rectangles.of_width(person.width), {}};
-  if (const std::optional<Length> length = rectangles.beside(person.width))
-    room.suits_stature = std::max(Length{}, *length - allowance);
+// A rectangle turned away from the room is told only for a gain of more than this part of its area.
+constexpr int worth_turning_in_hundredths = 1;
+
+Area area_of(const TurnedRectangle& rectangle) { return Area::rectangle(rectangle.length, rectangle.width); }
+
+void set_largest(SleepingRoom& room) {
+  room.largest = largest_rectangle(room.lying);
+  if (!room.largest || room.largest->turn.is_quarter()) return;
+  room.largest_turned = room.largest;
+  const std::optional<TurnedRectangle> upright = largest_upright_rectangle(room.lying);
+  if (upright && area_of(*room.largest).doubled() * 100 <=
+                     area_of(*upright).doubled() * (100 + worth_turning_in_hundredths))
+    room.largest = upright;
+}
+
+PersonRoom room_of(const Person& person, Length allowance, const LyingSpace& space, Rectangles& rectangles) {
+  PersonRoom room;
+  room.person = &person;
+  room.place = rectangles.of_width(person.width);
+  room.lying = longest_place(space, std::array{person.width});
+  if (room.lying) room.suits_stature = std::max(Length{}, room.lying->length - allowance);
   return room;
+}
+
+// What the longest of them needs; zero where no stature is known.
+Length needed_length(const Bed& bed, Length allowance) {
+  Length needed;
+  for (const Person& person : bed.people)
+    if (person.stature) needed = std::max(needed, *person.stature + allowance);
+  return needed;
+}
+
+// Across, an equal share of the widest rectangle, in the proportion of the widths people take.
+void set_widths(SleepingRoom& room, const Bed& bed, Length needed, Rectangles& rectangles) {
+  Length taken;
+  for (const Person& person : bed.people) taken += person.width;
+  Length widest = room.largest ? room.largest->width : Length{};
+  if (room.abreast) widest = std::max(widest, room.abreast->width);
+  if (room.people.size() == 1 && room.people[0].place) widest = std::max(widest, room.people[0].place->width);
+  // Of a place too narrow for one of them nobody speaks: their length is what is missing.
+  const std::optional<Length> wide = needed > Length{} ? rectangles.beside(needed) : std::nullopt;
+  if (wide && std::ranges::all_of(bed.people, [&](const Person& one) { return one.width <= *wide; }))
+    widest = *wide;
+  for (PersonRoom& person : room.people) {
+    const Int128 share = Int128{widest.ticks()} * person.person->width.ticks() / taken.ticks();
+    person.width = Length::from_ticks(static_cast<std::int64_t>(share));
+  }
+}
+
+// Of the two orders across the one that gets the longer place.
+std::optional<LyingPlace> side_by_side(const LyingSpace& space, Length first, Length second) {
+  std::optional<LyingPlace> one = longest_place(space, std::array{first, second});
+  if (first == second) return one;
+  std::optional<LyingPlace> other = longest_place(space, std::array{second, first});
+  return one && (!other || one->length >= other->length) ? one : other;
+}
+
+TwoAbreast two_abreast(const Bed& bed, Length needed, const LyingSpace& space, Rectangles& rectangles) {
+  const Person& first = bed.people[0];
+  const Person& second = bed.people[1];
+  TwoAbreast two;
+  two.needed_length = needed;
+  two.all_statures_known = first.stature && second.stature;
+  two.side_by_side_width = first.width + second.width;
+  two.side_by_side = side_by_side(space, first.width, second.width);
+  two.head_to_foot_width = std::max(first.width + std::min(second.width, foot_width),
+                                    second.width + std::min(first.width, foot_width));
+  two.head_to_foot = rectangles.of_width(two.head_to_foot_width);
+  if (needed > Length{}) two.widest = rectangles.beside(needed).value_or(Length{});
+  return two;
 }
 
 }  // namespace
@@ -92,21 +141,30 @@ PersonRoom room_of(const Person& person, Length allowance, Rectangles& rectangle
 SleepingRoom sleeping_room(const Plan& plan, const Arrangement& arrangement, const Bed& bed,
                            const Mattress& mattress) {
   SleepingRoom room;
-  room.lying = lying_space(plan, arrangement, mattress, limit_of(plan, "bed.clear-height"));
+  const Length allowance = limit_of(plan, "bed.person-length");
+  const Length clear = limit_of(plan, "bed.clear-height");
+  room.lying = clear_over(plan, arrangement, mattress, clear);
+  room.feet = clear_over(plan, arrangement, mattress, std::min(clear, foot_clear_height));
   room.area = room.lying.area();
-  room.largest = largest_rectangle(room.lying);
+  set_largest(room);
+  const LyingSpace space{room.lying, room.feet};
   Rectangles rectangles(room.lying);
   room.longest = rectangles.of_width(berth_width);
+  room.place = longest_place(space, std::array{berth_width});
   Length abreast;
   for (const Person& person : bed.people) {
-    room.people.push_back(room_of(person, limit_of(plan, "bed.person-length"), rectangles));
+    room.people.push_back(room_of(person, allowance, space, rectangles));
     abreast += person.width;
   }
   if (bed.people.size() > 1) room.abreast = rectangles.of_width(abreast);
+  const Length needed = needed_length(bed, allowance);
+  set_widths(room, bed, needed, rectangles);
+  if (bed.people.size() == 2) room.two = two_abreast(bed, needed, space, rectangles);
   room.sizes = sizes_held(rectangles);
-  if (const std::optional<Length> length = rectangles.beside(berth_width))
-    room.fits = shares_up_to_stature(*length - limit_of(plan, "bed.fits-people"));
+  if (room.place) room.fits = shares_up_to_stature(room.place->length - limit_of(plan, "bed.fits-people"));
   room.least_clear_height = least_clear_height(plan, arrangement, mattress, room.lying);
+  room.overhead = clear_heights(plan, arrangement, mattress);
+  room.sitting = sitting_up(plan, arrangement, mattress);
   return room;
 }
 

@@ -1,0 +1,70 @@
+#include <algorithm>
+
+#include "solve/bed_scene.h"
+
+namespace berthwright {
+namespace {
+
+Point place_in(const Region& region) {
+  const std::optional<Disc> widest = largest_disc(region);
+  return widest ? widest->centre : region.bounds().low;
+}
+
+const ClearHeight* lowest_part(const BedScene& scene) {
+  const std::vector<ClearHeight>& parts = scene.room().overhead;
+  const auto lowest = std::ranges::min_element(parts, {}, &ClearHeight::height);
+  return lowest == parts.end() ? nullptr : &*lowest;
+}
+
+// Of a bed on which nobody can lie at all, the least height over any of it.
+void add_clear_height(const BedScene& scene) {
+  Finding finding = scene.begin("bed.clear-height");
+  Length clear = scene.room().least_clear_height;
+  const ClearHeight* lowest = lowest_part(scene);
+  if (scene.room().lying.empty() && lowest != nullptr) {
+    clear = lowest->height;
+    finding.subjects = {lowest->what};
+    finding.where = {scene.at_level(place_in(lowest->region))};
+  }
+  compare(scene.plan, finding, clear);
+  if (finding.status == Status::not_met)
+    finding.cure = scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), shortfall(finding));
+  scene.findings.push_back(std::move(finding));
+}
+
+// Once for each thing, where it hangs lowest.
+void add_overhead(const BedScene& scene) {
+  std::vector<std::string> told{"wall"};
+  for (const ClearHeight& part : scene.room().overhead) {
+    if (part.height >= clear_height_bands.back()) continue;
+    if (std::ranges::find(told, part.what) != told.end()) continue;
+    told.push_back(part.what);
+    Finding finding = scene.begin("bed.overhead");
+    finding.subjects = {part.what};
+    finding.measured = part.height;
+    finding.status = Status::met;
+    finding.where = {scene.at_level(place_in(part.region))};
+    scene.findings.push_back(std::move(finding));
+  }
+}
+
+void add_sitting_up(const BedScene& scene) {
+  Finding finding = scene.begin("bed.sitting-up");
+  finding.measured = Length{};
+  finding.status = Status::met;
+  if (const std::optional<SittingUp>& sitting = scene.room().sitting) {
+    finding.measured = sitting->head_room;
+    finding.where = {scene.at_level(sitting->place.centre)};
+  }
+  scene.findings.push_back(std::move(finding));
+}
+
+}  // namespace
+
+void add_headroom(const BedScene& scene) {
+  add_clear_height(scene);
+  add_overhead(scene);
+  add_sitting_up(scene);
+}
+
+}  // namespace berthwright
