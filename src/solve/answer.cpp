@@ -25,6 +25,7 @@ ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
   answer.collisions = find_collisions(answer.arrangement);
   answer.overreach = find_overreach(plan, answer.arrangement);
   answer.support = support_of(plan, answer.arrangement);
+  answer.leaves = leaves_in(plan, answer.arrangement);
   std::vector<std::pair<const Bed*, Bedding>> beddings;
   for (const Bed& bed : plan->beds) {
     if (bed.configuration != answer.configuration->id) continue;
@@ -65,6 +66,7 @@ Result<Answer> answered(const Plan& plan) {
       problems.insert(problems.end(), arrangement.problems().begin(), arrangement.problems().end());
   }
   if (!problems.empty()) return problems;
+  answer.leaves = leaves_of_fixtures(plan);
   for (const ConfigurationAnswer& one : answer.configurations) {
     add_room_findings(plan, one, answer.findings);
     add_support_findings(plan, one, answer.findings);
@@ -75,6 +77,8 @@ Result<Answer> answered(const Plan& plan) {
     add_heat_findings(plan, one, answer.findings);
   }
   add_missing_plates(plan, answer.findings);
+  add_leaf_findings(plan, answer, answer.findings);
+  add_road_findings(plan, answer.findings);
   sort_findings(answer.findings);
   return answer;
 }

@@ -51,9 +51,9 @@ Row row(const std::optional<Quantity>& quantity) {
   if (const auto* shares = std::get_if<Shares>(&*quantity)) return {kind, shares->men, shares->women};
   if (const auto* mass = std::get_if<Mass>(&*quantity)) return {kind, mass->units(), 0};
   if (const auto* portion = std::get_if<Portion>(&*quantity)) return {kind, portion->thousandths, 0};
-  if (const auto* count = std::get_if<Count>(&*quantity)) return {kind, count->number, 0};
-  const auto& sag = std::get<Sag>(*quantity);
-  return {kind, sag.depth.ticks(), sag.span.ticks()};
+  if (const auto* degrees = std::get_if<Degrees>(&*quantity)) return {kind, degrees->number, 0};
+  if (const auto* sag = std::get_if<Sag>(&*quantity)) return {kind, sag->depth.ticks(), sag->span.ticks()};
+  return {kind, std::get<Count>(*quantity).number, 0};
 }
 
 bool before(const Finding& a, const Finding& b) {

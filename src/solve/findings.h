@@ -35,4 +35,11 @@ void add_heat_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
 /// Sources of the trailer whose data plate the plan does not give at all.
 void add_missing_plates(const Plan& plan, std::vector<Finding>& findings);
 
+/// How far each leaf opens: once for the trailer where what is built in stops it, else in each configuration
+/// but the road; where a bed is made up, what is stopped by it is information only. And what lies on lids.
+void add_leaf_findings(const Plan& plan, const Answer& answer, std::vector<Finding>& findings);
+
+/// What the plan does not say of how pieces and leaves are held in the configuration "road".
+void add_road_findings(const Plan& plan, std::vector<Finding>& findings);
+
 }  // namespace berthwright

@@ -51,6 +51,7 @@ struct InWords {
     const std::string part = ", 1/" + part_of(sag, rounding) + " of the span";
     return (own == Unit::inch ? inches + " (" + mm + ")" : mm + " (" + inches + ")") + part;
   }
+  std::string operator()(Degrees degrees) const { return std::to_string(degrees.number) + "°"; }
 };
 
 }  // namespace

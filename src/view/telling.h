@@ -20,6 +20,7 @@ class Telling {
   /// The subjects from the `from`-th on: "A", "A and B", "A, B and C".
   std::string subjects(std::size_t from) const;
   bool has_subject(std::size_t index) const { return index < finding_.subjects.size(); }
+  bool is_leaf(std::size_t index) const { return plan_.leaf(finding_.subjects.at(index)) != nullptr; }
   std::string bed() const;
   /// "In lounge, ", "By night, ", or nothing where the finding holds for the trailer.
   std::string when() const;
@@ -73,5 +74,6 @@ std::span<const Teller> bed_tellers();
 std::span<const Teller> strength_tellers();
 std::span<const Teller> seat_tellers();
 std::span<const Teller> heat_tellers();
+std::span<const Teller> leaf_tellers();
 
 }  // namespace berthwright

@@ -39,6 +39,7 @@ struct InJson {
   Json operator()(Sag sag) const {
     return {{"mm", millimetres(sag.depth)}, {"span_mm", millimetres(sag.span)}};
   }
+  Json operator()(Degrees degrees) const { return {{"degrees", degrees.number}}; }
 };
 
 Json quantity(const Quantity& value, Unit own, Rounding rounding) {
@@ -183,6 +184,23 @@ Json seat_json(const Seat& seat) {
           {"table_top_over_seat_mm", part(seat.table, &SeatTable::top)}};
 }
 
+Json reach_json(const LeafReach& reach, const Reach& at) {
+  return reach.leaf->hinge ? Json{{"degrees", at.degrees}} : Json{{"mm", millimetres(at.travel)}};
+}
+
+Json leaf_json(const LeafReach& reach) {
+  Json json{{"id", reach.leaf->id.text()},
+            {"fixture", reach.leaf->fixture.text()},
+            {"lifted_first", reach.lifted},
+            {"made_to_open", reach_json(reach, reach.whole)},
+            {"opens", reach.known ? reach_json(reach, reach.free) : Json(nullptr)}};
+  json["met"] = Json::array();
+  for (const LeafStop& stop : reach.stops)
+    json["met"].push_back(
+        {{"thing", stop.thing}, {"at", reach_json(reach, stop.at)}, {"where", place(stop.where)}});
+  return json;
+}
+
 Json configuration_json(const ConfigurationAnswer& answer) {
   Json json{{"id", answer.configuration->id.text()}, {"name", answer.configuration->name}};
   json["pieces"] = Json::array();
@@ -194,6 +212,8 @@ Json configuration_json(const ConfigurationAnswer& answer) {
                                 {"carried_by", thing.carried_by}});
   json["seats"] = Json::array();
   for (const Seat& seat : answer.seats) json["seats"].push_back(seat_json(seat));
+  json["leaves"] = Json::array();
+  for (const LeafReach& reach : answer.leaves) json["leaves"].push_back(leaf_json(reach));
   json["heat"] = Json::array();
   for (const HeatDistance& heat : answer.heat)
     json["heat"].push_back(

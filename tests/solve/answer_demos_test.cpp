@@ -43,6 +43,7 @@ void add(std::vector<double>& numbers, const std::optional<Quantity>& quantity) 
   if (const auto* sides = std::get_if<Sides>(&*quantity))
     numbers.insert(numbers.end(),
                    {static_cast<double>(sides->length.ticks()), static_cast<double>(sides->width.ticks())});
+  if (const auto* degrees = std::get_if<Degrees>(&*quantity)) numbers.push_back(degrees->number);
   if (const auto* shares = std::get_if<Shares>(&*quantity))
     numbers.insert(numbers.end(), {static_cast<double>(shares->men), static_cast<double>(shares->women)});
 }
@@ -55,7 +56,8 @@ std::vector<Line> lines_of(const Answer& answer, bool mirrored) {
     if (mirrored) std::ranges::transform(subjects, subjects.begin(), exchanged);
     // Those that meet at a place are named in the order of the plan.
     const std::string& rule = f.rule.text();
-    if (rule == "room.overlap" || rule == "bed.gap" || rule == "bed.wall-gap" || rule.starts_with("support."))
+    if (rule == "room.overlap" || rule == "bed.gap" || rule == "bed.wall-gap" ||
+        rule == "leaf.under-pieces" || rule.starts_with("road.") || rule.starts_with("support."))
       std::ranges::sort(subjects);
     Line line;
     line.names = rule + '|' + f.configuration.text() + '|' +

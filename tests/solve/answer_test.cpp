@@ -144,6 +144,12 @@ TEST(Answer, EveryRuleIsProducedBySomePlan) {
   note(table_on_the_bed());
   for (const TrailerText& text : seats_of_every_status()) note(text);
   for (const TrailerText& text : plans_of_sleepers()) note(text);
+  TrailerText opening = what_opens("6");
+  note(opening);
+  opening.road = {
+      R"({"piece": "M", "at": {"rear": 0, "left": 0}, "stands_on": "length", "faces": "right", "on": "bench"})",
+      opening.day[1]};
+  note(opening);
   std::set<std::string> rules;
   for (const Rule& rule : all_rules()) rules.insert(rule.id.text());
   EXPECT_EQ(produced, rules);
@@ -182,6 +188,10 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
   expect({"bed.no-cushion"}, {not_met});
   expect({"bed.size", "bed.area", "bed.fits-people", "bed.overhead", "bed.sitting-up", "heat.stowed"}, {met});
   expect({"bed.person-length", "foam.grade", "heat.data-plate", "heat.data-plate-missing"}, {unknown});
+  expect({"leaf.opens"}, {met, close, not_met, unknown});
+  expect({"leaf.opens-by-bed"}, {close, not_met});
+  expect({"leaf.under-pieces", "road.hold"}, {met});
+  expect({"road.hold", "road.on-edge", "road.heater", "road.unchecked"}, {unknown});
   std::set<std::string> produced;
   for (const TrailerText& text : plans_of_every_status())
     for (const Finding& f : Answered(text).answer.findings)

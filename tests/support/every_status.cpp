@@ -13,6 +13,20 @@ TrailerText with_fixture(TrailerText text, const std::string& fixture) {
   return text;
 }
 
+// On the road: a back on edge and a heater about without a hold; the same stowed behind a lid that is
+// latched.
+std::vector<TrailerText> travelling() {
+  TrailerText loose = what_opens("20");
+  loose.road = {
+      R"({"piece": "M", "at": {"rear": 0, "left": 0}, "stands_on": "length", "faces": "right", "on": "bench"})",
+      loose.day[1]};
+  TrailerText held = what_opens("20");
+  for (std::string& fixture : held.fixtures)
+    fixture.insert(fixture.find(R"("hinge")"), R"("held_by": "latch", )");
+  held.road = {R"({"piece": "M", "stowed": "bench"})", R"({"piece": "H", "stowed": "lid"})"};
+  return {loose, held};
+}
+
 }  // namespace
 
 std::vector<TrailerText> plans_of_every_status() {
@@ -74,6 +88,12 @@ std::vector<TrailerText> plans_of_every_status() {
     text.pieces = {std::string(R"({"id": "M", "kind": "cushion", "length": 75, "width": 24, )") + foam + "}"};
     plans.push_back(text);
   }
+  // A heater before a door, far enough off or not; a lid too large for its top.
+  for (const char* before : {"6", "12 1/2", "20"}) plans.push_back(what_opens(before));
+  TrailerText odd = what_opens("20");
+  odd.fixtures[1].insert(1, R"("corners": {"rear left": {"notch": [18, 7]}}, )");
+  plans.push_back(odd);
+  for (TrailerText text : travelling()) plans.push_back(text);
   TrailerText overlapping = two_benches("0", "14");
   overlapping.night[1] =
       R"({"piece": "B", "at": {"front": 0, "left": "23 3/4"}, "on": ["left bench", "right bench"]})";

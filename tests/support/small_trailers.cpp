@@ -55,4 +55,23 @@ TrailerText three_heights() {
   return text;
 }
 
+TrailerText what_opens(const std::string& before) {
+  TrailerText text;
+  text.interior = R"({"length": 160, "width": 76, "height": 76})";
+  text.fixtures = {
+      R"({"id": "galley", "kind": "counter", "length": 34, "width": 20, "at": {"front": 38, "left": 0},
+                       "top": 36, "opens": [{"id": "door", "kind": "door", "face": "right", "from": 14,
+                       "width": 13, "hinge": "rear"}]})",
+      R"({"id": "bench", "kind": "bench", "length": 76, "width": 24, "at": {"rear": 0, "left": 0},
+                       "top": 14, "opens": [{"id": "lid", "kind": "lid", "hinge": "left"}]})"};
+  text.pieces = {R"({"id": "M", "kind": "cushion", "length": 76, "width": 24, "thickness": 4})",
+                 R"({"id": "H", "kind": "heater", "length": 10, "width": 7, "height": 14, "faces": "front"})"};
+  text.day = {
+      R"({"piece": "M", "at": {"rear": 0, "left": 0}, "on": "bench"})",
+      R"({"piece": "H", "on": "floor", "at": {"front": 53, "right_of": ["galley", ")" + before + R"("]}})"};
+  text.night = text.day;
+  text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["M"]})"};
+  return text;
+}
+
 }  // namespace berthwright

@@ -15,4 +15,8 @@ TrailerText two_benches(const std::string& gap, const std::string& right_top);
 /// One bed of three cushions: a small one 1/2 in below the level, a small one 1/2 in above it, side by side.
 TrailerText three_heights();
 
+/// A galley whose door of 13 in turns toward a heater `before` it by as many inches, and a bench whose lid
+/// lies under a cushion, which is the bed by night. Neither says what holds it on the road.
+TrailerText what_opens(const std::string& before);
+
 }  // namespace berthwright

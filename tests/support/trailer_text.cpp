@@ -44,15 +44,16 @@ std::string TrailerText::json() const {
   return R"({"berthwright": 1, "title": "Test", "unit": ")" + unit + R"(", "interior": )" + interior +
          ",\n\"fixtures\": [" + joined(fixtures) + "],\n\"pieces\": [" + joined(pieces) +
          "],\n\"configurations\": {\"day\": [" + complete(day, pieces) + "],\n\"night\": [" +
-         complete(night, pieces) + "]},\n\"beds\": [" + joined(beds) + "],\n\"rules\": {" + joined(rules) +
-         "}}";
+         complete(night, pieces) + "]" +
+         (road.empty() ? "" : ", \"road\": [" + complete(road, pieces) + "]") + "},\n\"beds\": [" +
+         joined(beds) + "],\n\"rules\": {" + joined(rules) + "}}";
 }
 
 Plan TrailerText::plan() const { return plan_from(json()); }
 
 TrailerText TrailerText::mirrored() const {
   TrailerText other = *this;
-  for (auto* list : {&other.fixtures, &other.pieces, &other.day, &other.night, &other.beds})
+  for (auto* list : {&other.fixtures, &other.pieces, &other.day, &other.night, &other.road, &other.beds})
     for (std::string& entry : *list) entry = exchanged(std::move(entry));
   other.interior = exchanged(std::move(other.interior));
   return other;

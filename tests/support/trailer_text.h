@@ -16,6 +16,7 @@ struct TrailerText {
   std::vector<std::string> pieces;
   std::vector<std::string> day;
   std::vector<std::string> night;
+  std::vector<std::string> road;  ///< a third configuration, where not empty
   std::vector<std::string> beds;
   std::vector<std::string> rules;  ///< members: R"("bed.gap": {"limit": 2, "reason": "…"})"
 

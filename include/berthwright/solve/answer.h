@@ -2,6 +2,8 @@
 
 #include <berthwright/solve/bed/sleeping_room.h>
 #include <berthwright/solve/heat/distances.h>
+#include <berthwright/solve/open/leaves.h>
+#include <berthwright/solve/open/road.h>
 #include <berthwright/solve/room/collisions.h>
 #include <berthwright/solve/room/support.h>
 #include <berthwright/solve/seat/knocks.h>
@@ -22,7 +24,8 @@ struct ConfigurationAnswer {
   std::vector<Collision> collisions;
   std::vector<Overreach> overreach;
   Support support;
-  std::vector<BedAnswer> beds;  ///< the beds of this configuration
+  std::vector<LeafReach> leaves;  ///< what opens, in the order of the plan
+  std::vector<BedAnswer> beds;    ///< the beds of this configuration
   std::vector<HeatDistance> heat;
   std::vector<Seat> seats;
   std::vector<Knock> knocks;  ///< of the seats, then of the beds
@@ -32,6 +35,7 @@ struct ConfigurationAnswer {
 /// `plan`, which must outlive it.
 struct Answer {
   std::vector<ConfigurationAnswer> configurations;  ///< in the order of the plan
+  std::vector<LeafReach> leaves;                    ///< how far each opens among what is built in alone
   std::vector<Finding> findings;                    ///< sorted
 };
 

@@ -42,8 +42,13 @@ struct Sag {
   Length span;
   friend bool operator==(Sag, Sag) = default;
 };
+/// Whole degrees of a leaf that opens.
+struct Degrees {
+  int number = 0;
+  friend bool operator==(Degrees, Degrees) = default;
+};
 /// What a finding measured or was compared with.
-using Quantity = std::variant<Length, Area, Sides, Shares, Mass, Portion, Count, Sag>;
+using Quantity = std::variant<Length, Area, Sides, Shares, Mass, Portion, Count, Sag, Degrees>;
 
 /// What would mend a fault, as data; the sentence is made on the view floor.
 struct Cure {

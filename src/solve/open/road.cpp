@@ -1,0 +1,35 @@
+#include <berthwright/solve/open/road.h>
+
+namespace berthwright {
+namespace {
+
+// The leaf of its locker is asked in its place.
+bool is_behind_a_leaf(const Plan& plan, const std::string& place) {
+  const Fixture* fixture = plan.fixture(place);
+  return plan.leaf(place) != nullptr || (fixture != nullptr && !fixture->leaves.empty());
+}
+
+}  // namespace
+
+RoadHolds holds_on_the_road(const Plan& plan) {
+  RoadHolds holds;
+  holds.configuration = plan.configuration("road");
+  if (holds.configuration == nullptr) return holds;
+  for (const Piece& piece : plan->pieces)
+    for (const Pose& pose : holds.configuration->poses) {
+      if (pose.piece != piece.id || piece.held_by) continue;
+      const bool stowed = pose.manner == Pose::Manner::stowed;
+      if (stowed && is_behind_a_leaf(plan, pose.stowed_in)) continue;
+      std::vector<std::string>& list = stowed                              ? holds.loose
+                                       : piece.kind == Piece::Kind::heater ? holds.heaters
+                                       : pose.manner != Pose::Manner::flat ? holds.on_edge
+                                                                           : holds.loose;
+      list.push_back(piece.id.text());
+    }
+  for (const Fixture& fixture : plan->fixtures)
+    for (const Leaf& leaf : fixture.leaves)
+      if (!leaf.held_by) holds.loose.push_back(leaf.id.text());
+  return holds;
+}
+
+}  // namespace berthwright
