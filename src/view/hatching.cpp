@@ -6,9 +6,9 @@ namespace berthwright {
 namespace {
 
 using Micrometres = std::int64_t;
-constexpr Micrometres off_the_edge = 800;  // a gap of at least 0.7 mm between parallel lines
-constexpr Micrometres tooth = 1300;        // half a period of the zigzag
-constexpr Micrometres pitch = 1700;        // along the level, of diagonals
+constexpr Micrometres off_the_edge = 800;              // a gap of at least 0.7 mm between parallel lines
+constexpr Micrometres tooth = 1300;                    // half a period of the zigzag
+constexpr PaperLength board_pitch = paper_mm(17, 10);  // along the level: 1.2 mm between the lines
 constexpr Micrometres shortest = 500;
 
 using Stretches = std::vector<std::pair<Micrometres, Micrometres>>;
@@ -60,23 +60,42 @@ std::vector<Path> zigzag_in(const PaperBox& box, const std::vector<PaperBox>& le
 }
 
 std::vector<Path> diagonals_in(const PaperBox& box, const std::vector<PaperBox>& lettering) {
-  const Micrometres left = box.low.x.micrometres();
-  const Micrometres right = box.high.x.micrometres();
-  const Micrometres top = box.low.y.micrometres();
-  const Micrometres bottom = box.high.y.micrometres();
+  return diagonals_in({{box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}}}, board_pitch,
+                      Diagonal::rising, lettering);
+}
+
+std::vector<Path> diagonals_in(const std::vector<PaperRing>& rings, PaperLength pitch, Diagonal way,
+                               const std::vector<PaperBox>& lettering) {
+  // The page turned over makes a falling line a rising one: along it x + y is the same.
+  const Micrometres turn = way == Diagonal::rising ? 1 : -1;
+  const auto sum_of = [&](PaperPoint p) { return p.x.micrometres() + turn * p.y.micrometres(); };
+  Micrometres least = sum_of(rings.front().front());
+  Micrometres most = least;
+  for (const PaperRing& ring : rings)
+    for (const PaperPoint p : ring) least = std::min(least, sum_of(p)), most = std::max(most, sum_of(p));
+  const Micrometres step = pitch.micrometres();
   std::vector<Path> paths;
-  // Each line rises to the right: x + y is the same all along it.
-  for (Micrometres sum = (left + top) / pitch * pitch + pitch; sum < right + bottom; sum += pitch) {
-    const Micrometres from = std::max(left, sum - bottom);
-    const Micrometres to = std::min(right, sum - top);
+  for (Micrometres sum = least + step / 2; sum < most; sum += step) {
+    std::vector<Micrometres> cuts;
+    for (const PaperRing& ring : rings)
+      for (const auto& [a, b] : lines(ring)) {
+        if ((sum_of(a) > sum) == (sum_of(b) > sum)) continue;
+        cuts.push_back(a.x.micrometres() +
+                       (b.x - a.x).micrometres() * (sum - sum_of(a)) / (sum_of(b) - sum_of(a)));
+      }
+    std::ranges::sort(cuts);
+    const auto y_of = [&](Micrometres x) { return turn * (sum - x); };
     Stretches holes;
-    for (const PaperBox& words : lettering)
-      holes.emplace_back(std::max(words.low.x.micrometres(), sum - words.high.y.micrometres()),
-                         std::min(words.high.x.micrometres(), sum - words.low.y.micrometres()));
+    for (const PaperBox& words : lettering) {
+      const Micrometres a = turn > 0 ? sum - words.high.y.micrometres() : sum + words.low.y.micrometres();
+      const Micrometres b = turn > 0 ? sum - words.low.y.micrometres() : sum + words.high.y.micrometres();
+      holes.emplace_back(std::max(words.low.x.micrometres(), a), std::min(words.high.x.micrometres(), b));
+    }
     std::erase_if(holes, [](const auto& hole) { return hole.first >= hole.second; });
-    for (const auto& [x0, x1] : without_holes(from, to, std::move(holes)))
-      if (x1 - x0 >= shortest)
-        paths.push_back(straight(Ink::hatch, point(x0, sum - x0), point(x1, sum - x1)));
+    for (std::size_t i = 0; i + 1 < cuts.size(); i += 2)
+      for (const auto& [from, to] : without_holes(cuts[i], cuts[i + 1], holes))
+        if (to - from >= shortest)
+          paths.push_back(straight(Ink::hatch, point(from, y_of(from)), point(to, y_of(to))));
   }
   return paths;
 }

@@ -11,5 +11,9 @@ namespace berthwright {
 std::vector<Path> zigzag_in(const PaperBox& box, const std::vector<PaperBox>& lettering);
 /// Lines at 45 degrees: timber and board.
 std::vector<Path> diagonals_in(const PaperBox& box, const std::vector<PaperBox>& lettering);
+enum class Diagonal { rising, falling };
+/// The same within rings, `pitch` apart along the level.
+std::vector<Path> diagonals_in(const std::vector<PaperRing>& rings, PaperLength pitch, Diagonal way,
+                               const std::vector<PaperBox>& lettering);
 
 }  // namespace berthwright

@@ -7,6 +7,7 @@
 #include "view/label_search.h"
 #include "view/lettering.h"
 #include "view/letters.h"
+#include "view/walls.h"
 
 namespace berthwright {
 namespace {
@@ -56,6 +57,17 @@ std::vector<PlacedLabel> placed_labels(const LabelField& field, const std::vecto
     out.back().wording = number_wording(number);
   }
   return out;
+}
+
+void add_obstacles(LabelField& field, const std::vector<Mark>& marks) {
+  for (const Mark& mark : marks) {
+    if (const Text* text = std::get_if<Text>(&mark)) field.taken.push_back(box_of(*text));
+    const Path* path = std::get_if<Path>(&mark);
+    if (path == nullptr) continue;
+    // What is filled dark is no ground for lettering either, however thin its line.
+    auto& kind = is_heavy(path->ink) || path->ink == Ink::cut_thin ? field.heavy : field.light;
+    for (const PaperLine& line : seen_lines(*path)) kind.push_back(line);
+  }
 }
 
 std::vector<Mark> marks_of(const PlacedLabel& label) {

@@ -53,6 +53,9 @@ struct LabelField {
 /// compete, else greedy; the same wishes give the same labels.
 std::vector<PlacedLabel> placed_labels(const LabelField& field, const std::vector<LabelWish>& wishes);
 
+/// What lettering must keep off among marks that stand already.
+void add_obstacles(LabelField& field, const std::vector<Mark>& marks);
+
 /// The marks of one label: leader, ring and lettering.
 std::vector<Mark> marks_of(const PlacedLabel& label);
 

@@ -79,17 +79,6 @@ Group seam_group(const DrawnConfiguration& of, const PlanView& view) {
   return group;
 }
 
-// What lettering must keep off, from the marks that stand already.
-void add_obstacles(LabelField& field, const Group& group) {
-  for (const Mark& mark : group.marks) {
-    if (const Text* text = std::get_if<Text>(&mark)) field.taken.push_back(box_of(*text));
-    const Path* path = std::get_if<Path>(&mark);
-    if (path == nullptr) continue;
-    auto& kind = is_heavy(path->ink) ? field.heavy : field.light;
-    for (const PaperLine& line : seen_lines(*path)) kind.push_back(line);
-  }
-}
-
 }  // namespace
 
 Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio) {
@@ -132,9 +121,9 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
   const std::vector<Group> others{openings, seam_group(of, view), bed_group(of, view), heat,
                                   dimension_group(of, view, around)};
   LabelField field{area, {}, {}, {}};
-  add_obstacles(field, groups.front());
-  add_obstacles(field, solid);
-  for (const Group& group : others) add_obstacles(field, group);
+  add_obstacles(field, groups.front().marks);
+  add_obstacles(field, solid.marks);
+  for (const Group& group : others) add_obstacles(field, group.marks);
   std::vector<LabelWish> wishes = heat_wishes(of, view);
   for (const auto& more :
        {bed_wishes(of, view), thing_wishes(things, of), opening_wishes(of, view), seam_wishes(of, view)})

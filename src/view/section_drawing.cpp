@@ -106,17 +106,6 @@ std::vector<Mark> title_marks(const Laid& at) {
   return marks;
 }
 
-// What lettering must keep off, from the marks that stand already.
-void add_obstacles(LabelField& field, const std::vector<Mark>& marks) {
-  for (const Mark& mark : marks) {
-    if (const Text* text = std::get_if<Text>(&mark)) field.taken.push_back(box_of(*text));
-    const Path* path = std::get_if<Path>(&mark);
-    if (path == nullptr) continue;
-    auto& kind = is_heavy(path->ink) || path->ink == Ink::cut_thin ? field.heavy : field.light;
-    for (const PaperLine& line : seen_lines(*path)) kind.push_back(line);
-  }
-}
-
 // The inside of a drawn person in slices, which lettering keeps off.
 void add_person(LabelField& field, const std::vector<PaperRing>& rings) {
   constexpr std::int64_t slices = 40;

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "view/draft.h"
+#include "view/height_map.h"
 #include "view/section_sheet.h"
 #include "view/title_block.h"
 
@@ -69,6 +70,8 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer) {
   for (const DrawnConfiguration& one : drawn) add_configuration(drafts, one);
   for (const DrawnConfiguration& one : drawn)
     for (Draft& draft : section_drafts(one)) drafts.push_back(std::move(draft));
+  for (const DrawnConfiguration& one : drawn)
+    for (Draft& draft : height_drafts(one)) drafts.push_back(std::move(draft));
   std::vector<Sheet> out;
   const int count = static_cast<int>(drafts.size());
   for (std::size_t i = 0; i < drafts.size(); ++i) {

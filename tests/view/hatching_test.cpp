@@ -44,6 +44,31 @@ TEST(Hatching, ParallelLinesKeepApart) {
   EXPECT_GT(paths.size(), 30U);
 }
 
+// A square of 20 mm with a hole of 10 mm in it, rising and falling.
+TEST(Hatching, KeepsOutOfHolesAndOfTheOutside) {
+  const auto ring = [](const PaperBox& b) {
+    return PaperRing{b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
+  };
+  const PaperBox outer = box_mm(10, 30, 30, 50);
+  const PaperBox hole = box_mm(15, 35, 25, 45);
+  for (const Diagonal way : {Diagonal::rising, Diagonal::falling}) {
+    const std::vector<Path> paths = diagonals_in({ring(outer), ring(hole)}, paper_mm(2), way, {});
+    ASSERT_FALSE(paths.empty());
+    std::int64_t length = 0;
+    for (const Path& path : paths) {
+      const PaperPoint to = path.stretches[0].to;
+      EXPECT_TRUE(on_box(outer, path.from) && on_box(outer, to));
+      EXPECT_FALSE(crosses({path.from, to}, grown(hole, -paper_mm(1, 100))));
+      const bool rises = (to.y < path.from.y) == (to.x > path.from.x);
+      EXPECT_EQ(rises, way == Diagonal::rising);
+      length += std::abs((to.x - path.from.x).micrometres());
+    }
+    // 300 mm² of material, a line every 2 mm of the level: its lines are 150 mm long, measured along the
+    // level.
+    EXPECT_NEAR(static_cast<double>(length), 150e3, 5e3);
+  }
+}
+
 TEST(Hatching, AThinBoxHasNone) {
   EXPECT_TRUE(zigzag_in({{}, {paper_mm(40), paper_mm(1)}}, {}).empty());
   EXPECT_TRUE(zigzag_in(box_mm(0, 0, 40, 5), {box_mm(0, 0, 40, 5)}).empty());

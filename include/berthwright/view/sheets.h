@@ -6,7 +6,7 @@
 namespace berthwright {
 
 /// Every sheet of a plan, numbered in order: a plan of each configuration, then the sections of those that
-/// have a bed or a seat. Each is followed by pages for those of its notes that found no room beside it.
+/// have a bed or a seat, then the clear heights over each bed where something hangs within 36 in. Each is followed by pages for those of its notes that found no room beside it.
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer);
 
 /// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
