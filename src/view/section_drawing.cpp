@@ -276,7 +276,7 @@ std::vector<Note> people_notes(const std::vector<DrawnSection>& sections) {
 
 std::vector<DrawnSection> drawn_sections(const DrawnConfiguration& of) {
   const Plan& plan = *of.plan;
-  const std::vector<SittingPlace> places = sitting_places(of.answer->arrangement);
+  const std::vector<SittingPlace> places = sitting_places(*of.answer);
   std::vector<DrawnSection> out;
   std::vector<Level> levels_told;
   std::vector<HeadRoomLine> rooms_told;

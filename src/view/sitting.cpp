@@ -1,41 +1,24 @@
 #include "view/sitting.h"
 
-#include <algorithm>
-
 namespace berthwright {
 namespace {
 
-constexpr Length lowest_seat = 12_in;
-constexpr Length highest_seat = 24_in;
-constexpr Length least_back = 6_in;
-constexpr Length least_depth = 10_in;
-
-bool is_seat(const Placed& placed) {
-  return placed.is_soft() && placed.pose != nullptr && placed.pose->manner == Pose::Manner::flat &&
-         placed.solid.top() >= lowest_seat && placed.solid.top() <= highest_seat;
-}
-
-bool is_back_of(const Placed& back, const Placed& seat) {
-  return back.is_soft() && back.pose != nullptr && back.pose->faces &&
-         back.solid.top() >= seat.solid.top() + least_back && back.solid.base() <= seat.solid.top() &&
-         meets(back.solid.outline().bounds(), seat.solid.outline().bounds());
-}
-
-SittingPlace place_before(const Placed& back, const Placed& seat) {
-  SittingPlace place{&seat, *back.pose->faces, {}, {}, seat.solid.outline().bounds(), seat.solid.top()};
-  const Rect box = back.solid.outline().bounds();
-  switch (place.faces) {
+// From the front line as deep as the seat is.
+SittingPlace place_of(const Seat& seat, const Placed& cushion) {
+  const Rect front = hull({seat.front_from, seat.front_from}, {seat.front_to, seat.front_to});
+  SittingPlace place{&cushion, *seat.faces, {}, {}, front, seat.top};
+  switch (*seat.faces) {
     case Wall::rear:
-      place.back = place.clear.low.x = std::max(place.clear.low.x, box.high.x);
+      place.back = place.clear.low.x = front.low.x - seat.depth;
       break;
     case Wall::front:
-      place.back = place.clear.high.x = std::min(place.clear.high.x, box.low.x);
+      place.back = place.clear.high.x = front.high.x + seat.depth;
       break;
     case Wall::right:
-      place.back = place.clear.low.y = std::max(place.clear.low.y, box.high.y);
+      place.back = place.clear.low.y = front.low.y - seat.depth;
       break;
     case Wall::left:
-      place.back = place.clear.high.y = std::min(place.clear.high.y, box.low.y);
+      place.back = place.clear.high.y = front.high.y + seat.depth;
       break;
   }
   place.middle = {half(place.clear.low.x + place.clear.high.x), half(place.clear.low.y + place.clear.high.y)};
@@ -44,17 +27,12 @@ SittingPlace place_before(const Placed& back, const Placed& seat) {
 
 }  // namespace
 
-std::vector<SittingPlace> sitting_places(const Arrangement& arrangement) {
+std::vector<SittingPlace> sitting_places(const ConfigurationAnswer& answer) {
   std::vector<SittingPlace> places;
-  for (const Placed& seat : arrangement.things) {
-    if (!is_seat(seat)) continue;
-    for (const Placed& back : arrangement.things) {
-      if (&back == &seat || !is_back_of(back, seat)) continue;
-      const SittingPlace place = place_before(back, seat);
-      if (place.clear.width() < least_depth || place.clear.height() < least_depth) continue;
-      places.push_back(place);
-      break;
-    }
+  for (const Seat& seat : answer.seats) {
+    if (!seat.faces || seat.cushions.empty()) continue;
+    const Placed* cushion = answer.arrangement.find(seat.cushions.front());
+    if (cushion != nullptr && seat.depth > Length{}) places.push_back(place_of(seat, *cushion));
   }
   return places;
 }
