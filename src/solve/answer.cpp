@@ -74,8 +74,10 @@ Result<Answer> answered(const Plan& plan) {
     add_bed_findings(plan, one, answer.findings);
     add_foam_findings(plan, one, answer.findings);
     add_seat_findings(plan, one, answer.findings);
+    add_strength_findings(plan, one, answer.findings);
     add_heat_findings(plan, one, answer.findings);
   }
+  add_panel_thicknesses(plan, answer.findings);
   add_missing_plates(plan, answer.findings);
   add_leaf_findings(plan, answer, answer.findings);
   add_road_findings(plan, answer.findings);

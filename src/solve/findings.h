@@ -19,6 +19,14 @@ void add_cushion_findings(const Plan& plan, const ConfigurationAnswer& answer,
 /// Surface, size, heights and people of every bed of the configuration.
 void add_bed_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 
+/// How boards under cushions bend, whether they carry sleepers and a knee, and what their ledges must hold.
+/// What is the same in several configurations is told once. Estimates: advice and information only.
+void add_strength_findings(const Plan& plan, const ConfigurationAnswer& answer,
+                           std::vector<Finding>& findings);
+
+/// Boards whose thickness in the plan is compared with that of the panel they are cut from.
+void add_panel_thicknesses(const Plan& plan, std::vector<Finding>& findings);
+
 /// Foam of every bed that lies on what does not give: too thin, too soft, of unknown grade.
 void add_foam_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 

@@ -37,6 +37,11 @@ void add_thickness(const FoamScene& scene) {
   }
   compare(scene.plan, finding, thinnest);
   if (thinnest < felt_at_once) finding.variant = "felt at once";
+  if (finding.status == Status::not_met) {
+    finding.cure =
+        Cure{Cure::Kind::pad, finding.subjects.front(), marked_out(shortfall(finding), scene.plan->unit)};
+    finding.cure->alike.assign(finding.subjects.begin() + 1, finding.subjects.end());
+  }
   scene.findings.push_back(std::move(finding));
 }
 

@@ -94,6 +94,15 @@ std::vector<TrailerText> plans_of_every_status() {
   odd.fixtures[1].insert(1, R"("corners": {"rear left": {"notch": [18, 7]}}, )");
   plans.push_back(odd);
   for (TrailerText text : travelling()) plans.push_back(text);
+  // Boards of an unknown panel, a weak one, a strong one and one that is strong both ways, the grain each
+  // way.
+  for (const char* panel :
+       {"", R"("panel": "24/0", )", R"("panel": "48/24", )", R"("panel": "birch 24 mm", )"})
+    for (const char* grain : {"", R"("grain": "length", )", R"("grain": "width", )"}) {
+      TrailerText text = board_between_benches();
+      text.pieces.front().insert(1, std::string(panel) + grain);
+      plans.push_back(text);
+    }
   TrailerText overlapping = two_benches("0", "14");
   overlapping.night[1] =
       R"({"piece": "B", "at": {"front": 0, "left": "23 3/4"}, "on": ["left bench", "right bench"]})";
