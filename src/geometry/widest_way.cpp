@@ -76,8 +76,10 @@ class Ways {
   };
 
   static Point tick_of(const Skeleton::Node& node) {
-    return {Length::from_ticks(static_cast<std::int64_t>(node.x)),
-            Length::from_ticks(static_cast<std::int64_t>(node.y))};
+    const auto nearest = [](double value) {
+      return Length::from_ticks(static_cast<std::int64_t>(value < 0 ? value - 0.5 : value + 0.5));
+    };
+    return {nearest(node.x), nearest(node.y)};
   }
 
   std::size_t other_end(const Skeleton::Link& link, std::size_t node) const {
@@ -154,27 +156,29 @@ class Ways {
     return *widest;
   }
 
-  // Taken from the border itself wherever the skeleton is as narrow as it gets.
+  // Taken from the border itself wherever the skeleton is as narrow as it gets: from two parts that face each
+  // other there, if there are such, since a disc about a node is rounded.
   WidestWay measured(const std::vector<std::size_t>& nodes, double narrow) const {
-    WidestWay way{farthest, {}, {}, {}};
+    WidestWay facing_parts{farthest, {}, {}, {}};
+    WidestWay disc = facing_parts;
     const Skeleton::Node& start = skeleton_.nodes[nodes.front()];
-    way.path.push_back(nearest_point(tick_of(start), *starts_at_[nodes.front()]));
-    way.path.push_back(tick_of(start));
-    if (start.clearance <= narrow) narrow_to(way, disc_at(start));
+    std::vector<Point> path{nearest_point(tick_of(start), *starts_at_[nodes.front()]), tick_of(start)};
+    if (start.clearance <= narrow) narrow_to(disc, disc_at(start));
     for (std::size_t i = 1; i < nodes.size(); ++i) {
       const Skeleton::Link& link = link_between(nodes[i - 1], nodes[i]);
-      if (link.clearance <= narrow) narrow_to(way, link.narrows ? facing(link) : disc_at(lesser_end(link)));
+      if (link.clearance <= narrow && link.narrows) narrow_to(facing_parts, facing(link));
+      if (link.clearance <= narrow && !link.narrows) narrow_to(disc, disc_at(lesser_end(link)));
       std::vector<Point> places = along(skeleton_, link, curve_parts);
       if (link.from != nodes[i - 1]) std::ranges::reverse(places);
-      way.path.insert(way.path.end(), places.begin() + 1, places.end());
+      path.insert(path.end(), places.begin() + 1, places.end());
     }
+    WidestWay way = facing_parts.width < farthest ? facing_parts : disc;
+    way.path = std::move(path);
     return way;
   }
 
   static void narrow_to(WidestWay& way, WidestWay place) {
-    if (place.width >= way.width) return;
-    place.path = std::move(way.path);
-    way = std::move(place);
+    if (place.width < way.width) way = std::move(place);
   }
 
   const Skeleton::Node& lesser_end(const Skeleton::Link& link) const {

@@ -26,6 +26,10 @@ ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
   answer.overreach = find_overreach(plan, answer.arrangement);
   answer.support = support_of(plan, answer.arrangement);
   answer.leaves = leaves_in(plan, answer.arrangement);
+  answer.exit_openings = exit_openings(plan, answer.arrangement);
+  for (const Opening& opening : plan->openings)
+    if (opening.swing == Opening::Swing::in)
+      answer.inward_swings.push_back(inward_swing(plan, answer.arrangement, opening));
   std::vector<std::pair<const Bed*, Bedding>> beddings;
   for (const Bed& bed : plan->beds) {
     if (bed.configuration != answer.configuration->id) continue;
@@ -35,6 +39,7 @@ ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
     one.room = sleeping_room(plan, answer.arrangement, bed, one.mattress);
     one.levelled = levelled(plan, answer.arrangement, one);
     one.bedding = bedding_of(plan, answer.arrangement, bed, one.mattress);
+    one.exits = exits_of(plan, answer.arrangement, bed, one.mattress, answer.exit_openings);
     beddings.emplace_back(&bed, one.bedding);
     answer.beds.push_back(std::move(one));
   }
@@ -67,6 +72,7 @@ Result<Answer> answered(const Plan& plan) {
   }
   if (!problems.empty()) return problems;
   answer.leaves = leaves_of_fixtures(plan);
+  answer.alarms = alarm_places(plan);
   for (const ConfigurationAnswer& one : answer.configurations) {
     add_room_findings(plan, one, answer.findings);
     add_support_findings(plan, one, answer.findings);
@@ -76,11 +82,14 @@ Result<Answer> answered(const Plan& plan) {
     add_seat_findings(plan, one, answer.findings);
     add_strength_findings(plan, one, answer.findings);
     add_heat_findings(plan, one, answer.findings);
+    add_way_findings(plan, one, answer.findings);
   }
   add_panel_thicknesses(plan, answer.findings);
   add_missing_plates(plan, answer.findings);
   add_leaf_findings(plan, answer, answer.findings);
   add_road_findings(plan, answer.findings);
+  add_way_findings_of_trailer(plan, answer.findings);
+  add_alarm_findings(plan, answer, answer.findings);
   sort_findings(answer.findings);
   return answer;
 }

@@ -49,5 +49,13 @@ void add_leaf_findings(const Plan& plan, const Answer& answer, std::vector<Findi
 
 /// What the plan does not say of how pieces and leaves are held in the configuration "road".
 void add_road_findings(const Plan& plan, std::vector<Finding>& findings);
+/// How people get out of the beds of the configuration: the widest way to a door, how many ways count, what
+/// of each opening marked as a way out is clear, and what stands in the swing of what opens inward.
+void add_way_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
+/// Sills of the openings marked as ways out; and that the plan shows no way out at all.
+void add_way_findings_of_trailer(const Plan& plan, std::vector<Finding>& findings);
+
+/// Alarms that the plan shows, and where they hang; nothing for a plan without beds.
+void add_alarm_findings(const Plan& plan, const Answer& answer, std::vector<Finding>& findings);
 
 }  // namespace berthwright

@@ -76,7 +76,7 @@ std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure)
 std::string sentence(const Plan& plan, const Finding& finding) {
   for (const std::span<const Teller> tellers :
        {room_tellers(), support_tellers(), bed_tellers(), strength_tellers(), seat_tellers(), heat_tellers(),
-        leaf_tellers()})
+        leaf_tellers(), way_tellers(), alarm_tellers()})
     for (const Teller& teller : tellers)
       if (teller.rule == finding.rule.text()) return teller.tell(Telling(plan, finding));
   throw std::logic_error("no sentence for " + finding.rule.text());

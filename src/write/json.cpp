@@ -127,6 +127,30 @@ Json clear_height_json(const ClearHeight& part, Unit unit) {
           {"to", place(bounds.high)}};
 }
 
+Json way_json(const WayOut& way) {
+  Json path = Json::array();
+  for (const Point& at : way.way.path) path.push_back(place(at));
+  Json pinch = Json::array();
+  if (way.reached()) pinch = {place(way.way.left), place(way.way.right)};
+  return {{"door", way.door},
+          {"width_mm", way.reached() ? Json(millimetres(way.width)) : Json(nullptr)},
+          {"why_not", way.end == WayOut::End::no_free_edge ? "no free edge"
+                      : way.end == WayOut::End::no_way     ? "no way"
+                                                           : ""},
+          {"between", way.reached() ? Json{way.left, way.right} : Json::array()},
+          {"pinch", pinch},
+          {"path", path}};
+}
+
+Json opening_json(const ExitOpening& one) {
+  const Sides& clear = one.clear.for_vehicle;
+  return {{"id", one.clear.opening->id.text()},
+          {"clear_across_mm", millimetres(clear.length)},
+          {"clear_high_mm", millimetres(clear.width)},
+          {"behind", one.clear.blocked_by},
+          {"swing_meets", one.swing.blocked_by}};
+}
+
 Json bed_json(const Plan& plan, const BedAnswer& answer) {
   const SleepingRoom& room = answer.room;
   Json json{
@@ -162,6 +186,9 @@ Json bed_json(const Plan& plan, const BedAnswer& answer) {
                               {"higher", ridge.higher.text()},
                               {"step_mm", millimetres(ridge.step)},
                               {"where", place(ridge.where)}});
+  json["ways_out"] = Json::array();
+  for (const WayOut& way : answer.exits.ways) json["ways_out"].push_back(way_json(way));
+  json["ways_that_count"] = answer.exits.counted;
   return json;
 }
 
@@ -214,6 +241,8 @@ Json configuration_json(const ConfigurationAnswer& answer) {
   for (const Seat& seat : answer.seats) json["seats"].push_back(seat_json(seat));
   json["leaves"] = Json::array();
   for (const LeafReach& reach : answer.leaves) json["leaves"].push_back(leaf_json(reach));
+  json["exit_openings"] = Json::array();
+  for (const ExitOpening& one : answer.exit_openings) json["exit_openings"].push_back(opening_json(one));
   json["heat"] = Json::array();
   for (const HeatDistance& heat : answer.heat)
     json["heat"].push_back(

@@ -8,6 +8,7 @@
 
 #include "exact/code_points.h"
 #include "write/report_seats.h"
+#include "write/report_ways.h"
 #include "write/wrap.h"
 
 namespace berthwright {
@@ -232,8 +233,8 @@ std::string verdict(const Answer& answer) {
 }  // namespace
 
 std::string check_text(const Plan& plan, const Answer& answer, ReportOptions options) {
-  std::string text =
-      heading(plan) + beds_part(plan, answer, options) + seats_part(plan, answer) + heat_part(plan, answer);
+  std::string text = heading(plan) + beds_part(plan, answer, options) + seats_part(plan, answer) +
+                     heat_part(plan, answer) + ways_part(plan, answer);
   for (const Part& part : parts) text += findings_part(plan, answer, part, options);
   text += notes_part(plan);
   if (options.defaults) text += defaults_part(plan);

@@ -17,16 +17,10 @@ double distance(const Edge& edge, double x, double y) {
   return std::hypot(ax + dx * at - x, ay + dy * at - y);
 }
 
-struct Cell {
-  double clearance;
-  bool starts;
-  bool ends;
-};
-
 /// Sets of cells that are joined, each knowing whether it holds a start and an end.
 class Pools {
  public:
-  explicit Pools(const std::vector<Cell>& cells)
+  explicit Pools(const std::vector<FloodCell>& cells)
       : parent_(cells.size()), starts_(cells.size()), ends_(cells.size()) {
     std::iota(parent_.begin(), parent_.end(), 0U);
     for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -55,23 +49,8 @@ class Pools {
 
 }  // namespace
 
-double widest_clearance(const Region& free, const std::vector<Edge>& from, const Rect& goal, double step) {
-  const Rect bounds = free.bounds();
-  const auto columns = static_cast<std::size_t>(static_cast<double>(bounds.width().ticks()) / step);
-  const auto rows = static_cast<std::size_t>(static_cast<double>(bounds.height().ticks()) / step);
-  std::vector<Cell> cells(columns * rows);
-  for (std::size_t i = 0; i < columns; ++i)
-    for (std::size_t k = 0; k < rows; ++k) {
-      const double x = static_cast<double>(bounds.low.x.ticks()) + (static_cast<double>(i) + 0.5) * step;
-      const double y = static_cast<double>(bounds.low.y.ticks()) + (static_cast<double>(k) + 0.5) * step;
-      Cell& cell = cells[i * rows + k];
-      cell.clearance = clearance(free, x, y);
-      cell.starts = std::ranges::any_of(
-          from, [&](const Edge& e) { return distance(e, x, y) - cell.clearance < 0.71 * step; });
-      cell.ends = x > static_cast<double>(goal.low.x.ticks()) &&
-                  x < static_cast<double>(goal.high.x.ticks()) &&
-                  y > static_cast<double>(goal.low.y.ticks()) && y < static_cast<double>(goal.high.y.ticks());
-    }
+double flooded(const std::vector<FloodCell>& cells, std::size_t rows) {
+  const std::size_t columns = cells.size() / rows;
   std::vector<std::size_t> order(cells.size());
   std::iota(order.begin(), order.end(), 0U);
   std::ranges::sort(order,
@@ -90,6 +69,26 @@ double widest_clearance(const Region& free, const std::vector<Edge>& from, const
       }
   }
   return -1;
+}
+
+double widest_clearance(const Region& free, const std::vector<Edge>& from, const Rect& goal, double step) {
+  const Rect bounds = free.bounds();
+  const auto columns = static_cast<std::size_t>(static_cast<double>(bounds.width().ticks()) / step);
+  const auto rows = static_cast<std::size_t>(static_cast<double>(bounds.height().ticks()) / step);
+  std::vector<FloodCell> cells(columns * rows);
+  for (std::size_t i = 0; i < columns; ++i)
+    for (std::size_t k = 0; k < rows; ++k) {
+      const double x = static_cast<double>(bounds.low.x.ticks()) + (static_cast<double>(i) + 0.5) * step;
+      const double y = static_cast<double>(bounds.low.y.ticks()) + (static_cast<double>(k) + 0.5) * step;
+      FloodCell& cell = cells[i * rows + k];
+      cell.clearance = clearance(free, x, y);
+      cell.starts = std::ranges::any_of(
+          from, [&](const Edge& e) { return distance(e, x, y) - cell.clearance < 0.71 * step; });
+      cell.ends = x > static_cast<double>(goal.low.x.ticks()) &&
+                  x < static_cast<double>(goal.high.x.ticks()) &&
+                  y > static_cast<double>(goal.low.y.ticks()) && y < static_cast<double>(goal.high.y.ticks());
+    }
+  return flooded(cells, rows);
 }
 
 }  // namespace berthwright::oracle

@@ -4,6 +4,7 @@
 #include "support/seat_trailers.h"
 #include "support/small_bunks.h"
 #include "support/small_trailers.h"
+#include "support/way_trailers.h"
 
 namespace berthwright {
 namespace {
@@ -111,6 +112,7 @@ std::vector<TrailerText> plans_of_every_status() {
       R"({"piece": "B", "at": {"front": 0, "left": "20"}, "on": ["left bench", "right bench"]})";
   plans.push_back(overlapping);
   for (TrailerText& text : seats_of_every_status()) plans.push_back(std::move(text));
+  for (TrailerText& text : ways_of_every_status()) plans.push_back(std::move(text));
   return plans;
 }
 

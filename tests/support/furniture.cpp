@@ -48,6 +48,11 @@ Furniture& Furniture::lay(std::string id, std::string kind, Spot spot, std::stri
   return *this;
 }
 
+Furniture& Furniture::opening(std::string members) {
+  openings_.push_back("{" + std::move(members) + "}");
+  return *this;
+}
+
 Furniture& Furniture::bed(std::string id, const std::vector<std::string>& pieces, std::string more) {
   std::vector<std::string> ids;
   for (const std::string& piece : pieces) ids.push_back(quoted(piece));
@@ -57,9 +62,9 @@ Furniture& Furniture::bed(std::string id, const std::vector<std::string>& pieces
 }
 
 std::string Furniture::text() const {
-  return "\"interior\": {" + interior_ + "},\n\"fixtures\": " + list(fixtures_) +
-         ",\n\"pieces\": " + list(pieces_) + ",\n\"configurations\": {\"night\": " + list(poses_) +
-         "},\n\"beds\": " + list(beds_);
+  return "\"interior\": {" + interior_ + "},\n\"openings\": " + list(openings_) +
+         ",\n\"fixtures\": " + list(fixtures_) + ",\n\"pieces\": " + list(pieces_) +
+         ",\n\"configurations\": {\"night\": " + list(poses_) + "},\n\"beds\": " + list(beds_);
 }
 
 Plan Furniture::plan() const { return small_plan(text()); }

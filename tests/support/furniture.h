@@ -25,12 +25,15 @@ class Furniture {
   /// A piece that lies flat at its spot.
   Furniture& lay(std::string id, std::string kind, Spot spot, std::string thickness, std::string pose = "",
                  std::string more = "");
+  /// Members of a door, window or hatch, its id among them.
+  Furniture& opening(std::string members);
   Furniture& bed(std::string id, const std::vector<std::string>& pieces, std::string more = "");
   std::string text() const;
   Plan plan() const;
 
  private:
   std::string interior_ = R"("length": 120, "width": 76, "height": 76)";
+  std::vector<std::string> openings_;
   std::vector<std::string> fixtures_;
   std::vector<std::string> pieces_;
   std::vector<std::string> poses_;

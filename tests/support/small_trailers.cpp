@@ -64,8 +64,9 @@ TrailerText what_opens(const std::string& before) {
                        "width": 13, "hinge": "rear"}]})",
       R"({"id": "bench", "kind": "bench", "length": 76, "width": 24, "at": {"rear": 0, "left": 0},
                        "top": 14, "opens": [{"id": "lid", "kind": "lid", "hinge": "left"}]})"};
-  text.pieces = {R"({"id": "M", "kind": "cushion", "length": 76, "width": 24, "thickness": 4})",
-                 R"({"id": "H", "kind": "heater", "length": 10, "width": 7, "height": 14, "faces": "front"})"};
+  text.pieces = {
+      R"({"id": "M", "kind": "cushion", "length": 76, "width": 24, "thickness": 4})",
+      R"({"id": "H", "kind": "heater", "length": 10, "width": 7, "height": 14, "faces": "front"})"};
   text.day = {
       R"({"piece": "M", "at": {"rear": 0, "left": 0}, "on": "bench"})",
       R"({"piece": "H", "on": "floor", "at": {"front": 53, "right_of": ["galley", ")" + before + R"("]}})"};

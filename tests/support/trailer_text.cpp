@@ -41,10 +41,10 @@ std::string complete(std::vector<std::string> poses, const std::vector<std::stri
 }  // namespace
 
 std::string TrailerText::json() const {
-  return R"({"berthwright": 1, "title": "Test", "unit": ")" + unit + R"(", "interior": )" + interior +
-         ",\n\"fixtures\": [" + joined(fixtures) + "],\n\"pieces\": [" + joined(pieces) +
-         "],\n\"configurations\": {\"day\": [" + complete(day, pieces) + "],\n\"night\": [" +
-         complete(night, pieces) + "]" +
+  return R"({"berthwright": 1, "title": "Test", )" + more + R"("unit": ")" + unit + R"(", "interior": )" +
+         interior + ",\n\"openings\": [" + joined(openings) + "],\n\"fixtures\": [" + joined(fixtures) +
+         "],\n\"pieces\": [" + joined(pieces) + "],\n\"configurations\": {\"day\": [" +
+         complete(day, pieces) + "],\n\"night\": [" + complete(night, pieces) + "]" +
          (road.empty() ? "" : ", \"road\": [" + complete(road, pieces) + "]") + "},\n\"beds\": [" +
          joined(beds) + "],\n\"rules\": {" + joined(rules) + "}}";
 }
@@ -53,9 +53,13 @@ Plan TrailerText::plan() const { return plan_from(json()); }
 
 TrailerText TrailerText::mirrored() const {
   TrailerText other = *this;
-  for (auto* list : {&other.fixtures, &other.pieces, &other.day, &other.night, &other.road, &other.beds})
+  for (auto* list :
+       {&other.fixtures, &other.pieces, &other.day, &other.night, &other.road, &other.beds, &other.openings})
     for (std::string& entry : *list) entry = exchanged(std::move(entry));
   other.interior = exchanged(std::move(other.interior));
+  for (std::string& opening : other.openings)
+    if (const std::size_t at = opening.find("from_right"); at != std::string::npos)
+      opening.replace(at, 10, "from_left");
   return other;
 }
 

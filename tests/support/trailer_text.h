@@ -12,6 +12,8 @@ namespace berthwright {
 struct TrailerText {
   std::string interior = R"({"length": 120, "width": 76, "height": 76})";
   std::string unit = "in";
+  std::string more;  ///< members of the top object, each with its comma: R"("built": 1961, )"
+  std::vector<std::string> openings;
   std::vector<std::string> fixtures;
   std::vector<std::string> pieces;
   std::vector<std::string> day;
@@ -22,7 +24,7 @@ struct TrailerText {
 
   std::string json() const;
   Plan plan() const;
-  /// Left and right exchanged everywhere.
+  /// Left and right exchanged everywhere; an opening in an end wall must stand in the middle of it.
   TrailerText mirrored() const;
 };
 

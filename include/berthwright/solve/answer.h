@@ -7,6 +7,8 @@
 #include <berthwright/solve/room/collisions.h>
 #include <berthwright/solve/room/support.h>
 #include <berthwright/solve/seat/knocks.h>
+#include <berthwright/solve/way/alarms.h>
+#include <berthwright/solve/way/exits.h>
 
 namespace berthwright {
 
@@ -16,6 +18,7 @@ struct BedAnswer {
   SleepingRoom room;
   std::optional<SleepingRoom> levelled;  ///< once every piece lies at the level; none when each does already
   Bedding bedding;
+  BedExits exits;
 };
 
 struct ConfigurationAnswer {
@@ -29,6 +32,8 @@ struct ConfigurationAnswer {
   std::vector<HeatDistance> heat;
   std::vector<Seat> seats;
   std::vector<Knock> knocks;  ///< of the seats, then of the beds
+  std::vector<ExitOpening> exit_openings;
+  std::vector<InwardSwing> inward_swings;  ///< of every opening that opens inward
 };
 
 /// Everything the tool knows about a plan, computed once; every output reads the same answer. Points into
@@ -36,7 +41,8 @@ struct ConfigurationAnswer {
 struct Answer {
   std::vector<ConfigurationAnswer> configurations;  ///< in the order of the plan
   std::vector<LeafReach> leaves;                    ///< how far each opens among what is built in alone
-  std::vector<Finding> findings;                    ///< sorted
+  std::vector<AlarmPlace> alarms;
+  std::vector<Finding> findings;  ///< sorted
 };
 
 /// Problems are faults of the plan that only show when it is stood up (a piece that rests on nothing).

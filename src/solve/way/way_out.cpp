@@ -1,0 +1,169 @@
+#include <berthwright/solve/way/way_out.h>
+
+#include <algorithm>
+#include <array>
+#include <stdexcept>
+#include <tuple>
+
+#include "geometry/segment.h"
+#include "solve/room/room_shape.h"
+#include "solve/way/doorway.h"
+#include "solve/way/wall_frame.h"
+
+namespace berthwright {
+namespace {
+
+// Design 4.15.
+constexpr Length lowest = 4_in;
+constexpr Length highest = 72_in;
+// Our own choices: how high the walls must stand apart, and how far a bench may stick out from under a bed.
+constexpr Length stooping = 36_in;
+constexpr Length sticks_out = 4_in;
+// Design 2: chords stray at most this far from their arc. 0.05 mm.
+constexpr Length arc_error = Length::from_ticks(ticks_per_mm / 20);
+// Places of a pinch are rounded, and so is the border on which they lie.
+constexpr Length beside = Length::from_ticks(4);
+
+Region square(Length half_side) { return Region(Rect{{-half_side, -half_side}, {half_side, half_side}}); }
+
+Region grown_squarely(const Region& region, Length by) {
+  const Region tool = square(by);
+  return swept(region, tool.faces().front().outer);
+}
+
+bool lies_on_border(const Region& region, Point place) {
+  return std::ranges::any_of(edges(region),
+                             [&](const Edge& edge) { return squared_distance(place, edge) <= beside; });
+}
+
+bool opens(const Opening& door) {
+  return door.kind == Opening::Kind::door && door.swing != Opening::Swing::fixed;
+}
+
+bool is_curtain(const Placed& thing) {
+  return thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::curtain;
+}
+
+/// What stands round a bed in one configuration, and where a person may walk.
+class Floor {
+ public:
+  Floor(const Plan& plan, const Arrangement& arrangement, const Bed& bed, const Mattress& mattress)
+      : room_(plan->interior), walls_(room_between(room_, lowest, stooping)) {
+    std::vector<Region> pieces;
+    std::vector<Region> low;
+    std::vector<Region> solids;
+    for (const Placed& thing : arrangement.things) {
+      const bool of_bed = std::ranges::find(bed.pieces, PieceId(thing.id)) != bed.pieces.end();
+      if (of_bed && thing.piece != nullptr) pieces.push_back(thing.solid.outline());
+      const bool in_the_way =
+          thing.solid.base() < highest && thing.solid.top() > lowest && !is_curtain(thing);
+      if (!in_the_way && !(of_bed && thing.piece != nullptr)) continue;
+      obstacles_.push_back(&thing);
+      solids.push_back(thing.solid.outline());
+      if (thing.solid.top() <= mattress.level) low.push_back(thing.solid.outline());
+    }
+    taken_ = united(solids);
+    const Region bed_itself = united(pieces);
+    if (bed_itself.empty()) return;
+    edge_ = united(bed_itself, common(united(low), grown_squarely(bed_itself, sticks_out)));
+  }
+
+  WayOut to(const Opening& door) const {
+    WayOut way;
+    way.door = door.id.text();
+    const Doorway doorway = doorway_of(room_, walls_, door);
+    const Region floor = without(united(walls_, doorway.inner), taken_);
+    const std::optional<WidestWay> widest =
+        widest_way(united(floor, doorway.before), edges_inside(door), doorway.before);
+    if (!widest) {
+      way.end = has_free_edge(floor) ? WayOut::End::no_way : WayOut::End::no_free_edge;
+      return way;
+    }
+    way.end = WayOut::End::reached;
+    way.way = *widest;
+    const Pinch left = pinch_at(widest->left, door);
+    const Pinch right = pinch_at(widest->right, door);
+    way.left = left.name;
+    way.right = right.name;
+    const int arcs = (left.has_arcs ? 1 : 0) + (right.has_arcs ? 1 : 0);
+    way.width = std::max(widest->width - arcs * arc_error, Length{});
+    return way;
+  }
+
+ private:
+  struct Pinch {
+    std::string name;
+    bool has_arcs = false;
+  };
+
+  // Where the bed stands across the door its edge borders on what lies outside, and nobody steps off there.
+  std::vector<Edge> edges_inside(const Opening& door) const {
+    const Edge line = threshold(room_, door);
+    std::vector<Edge> inside = edges(edge_);
+    std::erase_if(inside, [&](const Edge& edge) {
+      return cross(line.from, line.to, edge.from) == 0 && cross(line.from, line.to, edge.to) == 0;
+    });
+    return inside;
+  }
+
+  bool has_free_edge(const Region& floor) const {
+    return !edge_.empty() && overlaps(grown_squarely(edge_, beside), floor);
+  }
+
+  // The thing that stands there, of several the highest, of equal ones that of the least id; else the door,
+  // where it is one of its posts; else the wall.
+  Pinch pinch_at(Point place, const Opening& door) const {
+    const Placed* there = nullptr;
+    for (const Placed* thing : obstacles_) {
+      if (!lies_on_border(thing->solid.outline(), place)) continue;
+      const auto rank = [](const Placed& t) { return std::tuple(-t.solid.top(), t.id); };
+      if (there == nullptr || rank(*thing) < rank(*there)) there = thing;
+    }
+    if (there != nullptr) {
+      const bool arcs =
+          there->fixture != nullptr ? !there->fixture->arcs.empty() : !there->pose->arcs.empty();
+      return {there->id, arcs};
+    }
+    const Edge posts = threshold(room_, door);
+    for (const Point post : {posts.from, posts.to})
+      if (squared_distance(place, {post, post}) <= beside) return {door.id.text(), false};
+    return {wall_at(place), !room_.outline.arcs().empty() && lies_on_border(room_.outline.polygon(), place)};
+  }
+
+  std::string wall_at(Point place) const {
+    const std::array walls{
+        std::pair{place.x, "the front wall"}, std::pair{room_.length - place.x, "the rear wall"},
+        std::pair{place.y, "the left wall"}, std::pair{room_.width - place.y, "the right wall"}};
+    return std::ranges::min_element(walls, {}, [](const auto& wall) { return wall.first; })->second;
+  }
+
+  const Interior& room_;
+  Region walls_;
+  std::vector<const Placed*> obstacles_;
+  Region taken_;
+  Region edge_;
+};
+
+}  // namespace
+
+std::vector<WayOut> ways_out(const Plan& plan, const Arrangement& arrangement, const Bed& bed,
+                             const Mattress& mattress) {
+  std::vector<WayOut> ways;
+  if (std::ranges::none_of(plan->openings, opens)) return ways;
+  const Floor floor(plan, arrangement, bed, mattress);
+  for (const Opening& opening : plan->openings)
+    if (opens(opening)) ways.push_back(floor.to(opening));
+  return ways;
+}
+
+const WayOut* widest(std::span<const WayOut> ways) {
+  const WayOut* best = nullptr;
+  for (const WayOut& way : ways) {
+    if (!way.reached()) continue;
+    if (best == nullptr || way.width > best->width || (way.width == best->width && way.door < best->door))
+      best = &way;
+  }
+  return best;
+}
+
+}  // namespace berthwright
