@@ -136,7 +136,7 @@ Held held_by(const Corners& corners) {
           projected(std::min({left(0, 2), left(0, 3), left(1, 2), left(1, 3)}), squared)};
 }
 
-std::optional<Reach> free_along_x(const Rect& rect, Length at, std::span<const Edge> border) {
+std::optional<FreeStretch> free_along_x(const Rect& rect, Length at, std::span<const Edge> border) {
   std::int64_t from = (-2 * farthest).ticks();
   std::int64_t to = (2 * farthest).ticks();
   for (const Edge& edge : border) {
@@ -149,10 +149,10 @@ std::optional<Reach> free_along_x(const Rect& rect, Length at, std::span<const E
     else
       return std::nullopt;
   }
-  return Reach{Length::from_ticks(from), Length::from_ticks(to)};
+  return FreeStretch{Length::from_ticks(from), Length::from_ticks(to)};
 }
 
-std::vector<Reach> free_stretches(Length low, Length high, std::span<const Edge> border) {
+std::vector<FreeStretch> free_stretches(Length low, Length high, std::span<const Edge> border) {
   const Rect strip{{{}, low}, {{}, high}};
   const Length middle = half(low + high);
   std::vector<Blocked> blocked;
@@ -160,7 +160,7 @@ std::vector<Reach> free_stretches(Length low, Length high, std::span<const Edge>
     if (enters_strip(edge, low, high)) blocked.push_back({within(edge, strip), winding_across(edge, middle)});
   std::sort(blocked.begin(), blocked.end(),
             [](const Blocked& a, const Blocked& b) { return a.extent.low < b.extent.low; });
-  std::vector<Reach> stretches;
+  std::vector<FreeStretch> stretches;
   int winding = 0;
   std::int64_t reached = 0;
   for (std::size_t i = 0; i < blocked.size(); ++i) {

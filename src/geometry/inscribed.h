@@ -25,14 +25,14 @@ Held held_by(const Corners& corners);
 
 /// How far the open strip rect.low.y < y < rect.high.y is free to both sides of x = `at`, to whole ticks; the
 /// x of `rect` is not read. None when an edge of the strip crosses or touches x = `at` within it.
-struct Reach {
+struct FreeStretch {
   Length from;
   Length to;
 };
-std::optional<Reach> free_along_x(const Rect& rect, Length at, std::span<const Edge> border);
+std::optional<FreeStretch> free_along_x(const Rect& rect, Length at, std::span<const Edge> border);
 
 /// The longest stretches of the open strip low < y < high that lie inside the region the edges bound, to
 /// whole ticks toward shorter, from left to right. `low` < `high`. O(edges log edges).
-std::vector<Reach> free_stretches(Length low, Length high, std::span<const Edge> border);
+std::vector<FreeStretch> free_stretches(Length low, Length high, std::span<const Edge> border);
 
 }  // namespace berthwright

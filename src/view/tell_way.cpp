@@ -52,7 +52,9 @@ std::string swing(const Telling& t) {
   if (t.has_subject(1)) return t.when() + t.subject(0) + " opens inward against " + t.subjects(1) + ".";
   if (t.status() == Status::unknown)
     return t.when() + t.subject(0) +
-           " opens inward and meets something, unless its hinge, which the plan does not name, spares it.";
+           " opens inward; on which side its hinge stands the plan does not say, and on one of them it would "
+           "be "
+           "stopped.";
   return t.when() + t.subject(0) + " opens inward and meets nothing.";
 }
 std::string not_stated(const Telling&) {

@@ -111,7 +111,7 @@ std::optional<Length> FootSearch::reach(Length slot, Length width, Length end, b
   lows.erase(std::unique(lows.begin(), lows.end()), lows.end());
   std::optional<Length> best;
   for (const Length low : lows)
-    for (const Reach& free : free_stretches(low, low + foot, turned_foot_)) {
+    for (const FreeStretch& free : free_stretches(low, low + foot, turned_foot_)) {
       const bool meets_end =
           ahead ? free.from < end && end <= free.to + rounding : end < free.to && free.from - rounding <= end;
       if (!meets_end) continue;
@@ -122,7 +122,7 @@ std::optional<Length> FootSearch::reach(Length slot, Length width, Length end, b
 }
 
 void FootSearch::try_strip(Length low, Spot& best) const {
-  for (const Reach& free : free_stretches(low, low + width_, turned_head_)) {
+  for (const FreeStretch& free : free_stretches(low, low + width_, turned_head_)) {
     const Length along = free.to - free.from;
     for (const bool ahead : {true, false}) {
       const Length beyond = ahead ? farthest_.to - free.to : free.from - farthest_.from;

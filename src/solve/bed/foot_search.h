@@ -30,7 +30,7 @@ class FootSearch {
   std::vector<Edge> foot_;
   std::vector<Edge> turned_head_;
   std::vector<Edge> turned_foot_;
-  Reach farthest_{};  ///< ends of the foot space
+  FreeStretch farthest_{};  ///< ends of the foot space
   bool slanted_ = false;
 };
 

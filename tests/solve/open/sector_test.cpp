@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <vector>
+
 #include <berthwright/exact/angle.h>
 #include <berthwright/geometry/region.h>
 
@@ -31,7 +34,12 @@ TEST(SectorSwept, CoversItsArcByLessThanAHundredThousandth) {
         const auto part = [&](std::int64_t way) {
           return Length::from_ticks(static_cast<std::int64_t>(Int128{radius.ticks()} * way / turn.unit()));
         };
-        EXPECT_NE(sector.side_of({part(turn.cosine()), part(turn.sine())}), Side::outside) << i;
+        const Point on_arc{part(turn.cosine()), part(turn.sine())};
+        // Near its end the edge may cut off a tick, and the place itself is rounded by as much.
+        const bool covered =
+            std::ranges::any_of(std::vector<Vector>{{}, {one_tick, {}}, {{}, one_tick}},
+                                [&](Vector back) { return sector.side_of(on_arc - back) != Side::outside; });
+        EXPECT_TRUE(covered) << i;
       }
       const double r = static_cast<double>(radius.ticks());
       for (const Point& corner : sector.vertices()) {
