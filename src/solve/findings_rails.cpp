@@ -2,6 +2,7 @@
 
 #include <berthwright/solve/bed/guard_rails.h>
 
+#include "plan/wall_names.h"
 #include "solve/bed_scene.h"
 
 namespace berthwright {
@@ -9,20 +10,6 @@ namespace {
 
 // 16 CFR 1213.3(a): the rail's top stands at least this far above the mattress.
 Length rail_above_mattress(const BedScene& scene) { return scene.plan.limit(*find_rule("bed.rail-height")); }
-
-std::string side_name(Wall side) {
-  switch (side) {
-    case Wall::front:
-      return "front";
-    case Wall::rear:
-      return "rear";
-    case Wall::left:
-      return "left";
-    case Wall::right:
-      return "right";
-  }
-  throw std::logic_error("Wall out of range");
-}
 
 const std::string* rail_among(const BedScene& scene, const GuardedSide& side) {
   for (const std::string& id : side.guards)
@@ -34,7 +21,7 @@ const std::string* rail_among(const BedScene& scene, const GuardedSide& side) {
 // How far the side is open, against what the rule allows there.
 bool add_opening(const BedScene& scene, const GuardedSide& side, std::string_view rule) {
   Finding finding = scene.begin(rule);
-  finding.variant = side_name(side.side);
+  finding.variant = std::string(wall_word(side.side));
   finding.subjects = {scene.bed.bed->id.text()};
   compare(scene.plan, finding, side.open);
   if (side.open > Length{}) finding.where = {scene.at_level(side.open_from), scene.at_level(side.open_to)};
@@ -52,7 +39,7 @@ bool add_opening(const BedScene& scene, const GuardedSide& side, std::string_vie
 bool add_height(const BedScene& scene, const GuardedSide& side) {
   if (!side.height || scene.plan.fixture(side.lowest) == nullptr) return true;
   Finding finding = scene.begin("bed.rail-height");
-  finding.variant = side_name(side.side);
+  finding.variant = std::string(wall_word(side.side));
   finding.subjects = {side.lowest};
   compare(scene.plan, finding, *side.height);
   if (finding.status == Status::not_met)

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "plan/wall_names.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
 #include "solve/room/flush.h"
@@ -14,20 +15,6 @@ constexpr Mass person = Mass::pounds(250);
 constexpr Length meant_to_carry_within = 2_in;
 // Shorter ones are clipped corners.
 constexpr Length shortest_free_edge = 6_in;
-
-std::string word_of(Wall wall) {
-  switch (wall) {
-    case Wall::front:
-      return "front";
-    case Wall::rear:
-      return "rear";
-    case Wall::left:
-      return "left";
-    case Wall::right:
-      return "right";
-  }
-  throw std::logic_error("Wall out of range");
-}
 
 /// All that findings about the boards of one configuration share.
 struct Boards {
@@ -126,7 +113,7 @@ void add_bearing(const Boards& scene, const BoardSupport& board) {
     if (side.is_free() || side.on == std::vector<std::string>{"floor"}) continue;
     Finding finding = scene.about("support.bearing", board, side.where);
     finding.subjects.insert(finding.subjects.end(), side.on.begin(), side.on.end());
-    finding.variant = word_of(side.toward);
+    finding.variant = std::string(wall_word(side.toward));
     if (side.play > Length{}) finding.besides = {side.depth, side.play};
     compare(scene.plan, finding, side.at_play);
     if (finding.status == Status::not_met) {
@@ -184,7 +171,7 @@ void add_span(const Boards& scene, const BoardSupport& board) {
   for (const BearingSide& side : board.sides) {
     if (!side.is_free() || length_of(side.edge) < shortest_free_edge) continue;
     Finding edge = scene.about("support.free-edge", board, side.where);
-    edge.variant = word_of(side.toward);
+    edge.variant = std::string(wall_word(side.toward));
     edge.measured = length_of(side.edge);
     edge.status = Status::met;
     scene.findings.push_back(std::move(edge));

@@ -16,7 +16,7 @@ std::string three_feet(const Telling& t) {
          ".";
 }
 std::string data_plate(const Telling& t) {
-  if (t.status() == Status::unknown) {
+  if (t.status() == Status::unknown || !t.is_measured()) {
     const std::string known = t.is_measured() ? "; before a side that it does give: " + t.measured() +
                                                     ", asked " + t.demand() + t.shortfall()
                                               : std::string{};

@@ -110,8 +110,7 @@ TEST(Sentences, AndCuresArePlainForEveryRuleStatusAndEnglish) {
       expect_plain_sentence(cure_sentence(plan, finding));
       cures.insert(finding.cure->kind);
     }
-    // Of nothing, and of what could not be measured, no other status can be told.
-    if (finding.subjects.empty() || finding.status == Status::unknown) return;
+    if (finding.subjects.empty()) return;  // there is nothing of which another status could be told
     for (const Status status : statuses) {
       Finding turned = finding;
       turned.status = status;

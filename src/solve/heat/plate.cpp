@@ -4,6 +4,8 @@
 #include <array>
 #include <tuple>
 
+#include "plan/wall_names.h"
+
 namespace berthwright {
 namespace {
 
@@ -126,20 +128,6 @@ class CellSearch {
   Interval y_;
   std::optional<Nearest> least_;
 };
-
-Wall opposite(Wall wall) {
-  switch (wall) {
-    case Wall::front:
-      return Wall::rear;
-    case Wall::rear:
-      return Wall::front;
-    case Wall::left:
-      return Wall::right;
-    case Wall::right:
-      return Wall::left;
-  }
-  throw std::logic_error("wall out of range");
-}
 
 struct Demand {
   std::optional<Length> required;  ///< the largest of the faces the plate gives

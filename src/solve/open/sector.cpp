@@ -64,8 +64,12 @@ Polygon sector_swept(Length radius, std::int64_t microdegrees) {
   const Turn end = Turn::degrees(microdegrees);
   const Length height = nearest(radius, end.sine(), end.unit());
   // The least of turns still sweeps something.
-  corners.push_back(
-      {nearest(radius, end.cosine(), end.unit()), end.sine() > 0 ? std::max(height, one_tick) : height});
+  // Up to a quarter turn the arc lies beyond its end, so the end is rounded out to it; past it the end is the
+  // farthest place, and a leaf made to stop at a wall must not be a tick in it.
+  const Length reach = end.cosine() > 0
+                           ? outward(Int128{radius.ticks()} << finer, end.cosine(), end.unit(), radius)
+                           : nearest(radius, end.cosine(), end.unit());
+  corners.push_back({reach, end.sine() > 0 ? std::max(height, one_tick) : height});
   return Polygon::promised(std::move(corners));
 }
 

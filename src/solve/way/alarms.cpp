@@ -5,6 +5,7 @@
 #include <stdexcept>
 #include <tuple>
 
+#include "plan/wall_names.h"
 #include "solve/room/room_shape.h"
 
 namespace berthwright {
@@ -40,20 +41,6 @@ Rect beyond_side(const Rect& box, Wall side, Length depth) {
 
 constexpr std::array all_sides{Wall::front, Wall::rear, Wall::left, Wall::right};
 
-Wall opposite_of(Wall side) {
-  switch (side) {
-    case Wall::front:
-      return Wall::rear;
-    case Wall::rear:
-      return Wall::front;
-    case Wall::left:
-      return Wall::right;
-    case Wall::right:
-      return Wall::left;
-  }
-  throw std::logic_error("wall out of range");
-}
-
 struct Against {
   Length side;  ///< how long the side of the alarm is that lies against it
   bool outside = false;
@@ -88,7 +75,7 @@ AlarmPlace place_of(const Plan& plan, const Fixture& alarm) {
     place.mount = AlarmPlace::Mount::ceiling;
   } else if (const std::optional<Against> behind = what_is_behind(plan, alarm)) {
     place.mount = behind->outside ? AlarmPlace::Mount::outside_wall : AlarmPlace::Mount::inside;
-    place.faces = opposite_of(behind->toward);
+    place.faces = opposite(behind->toward);
   }
   std::optional<SquaredLength> least;
   for (const Fixture& other : plan->fixtures) {
