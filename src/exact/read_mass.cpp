@@ -11,8 +11,8 @@
 namespace berthwright {
 namespace {
 
-constexpr std::size_t most_decimals = 9;
-constexpr std::size_t most_whole_digits = 12;
+constexpr std::size_t most_mass_decimals = 9;
+constexpr std::size_t most_mass_digits = 12;
 
 constexpr std::array<std::pair<std::u32string_view, std::int64_t>, 11> units{{
     {U"lb", mass_units_per_pound},
@@ -82,7 +82,7 @@ class MassText {
   std::optional<Problem> take_number() {
     const std::size_t first = at_;
     for (std::size_t digits = 0; is_digit(next()); take_digit())
-      huge_ = huge_ || (number_ > 0 && ++digits == most_whole_digits);
+      huge_ = huge_ || (number_ > 0 && ++digits == most_mass_digits);
     if (next() == U',')
       return refused("mass.comma", "a comma cannot stand in a weight", "write a decimal point");
     bool any = at_ > first;
@@ -90,7 +90,7 @@ class MassText {
       ++at_;
       any = is_digit(next());
       for (; is_digit(next()); ++decimals_, take_digit())
-        if (decimals_ == most_decimals)
+        if (decimals_ == most_mass_decimals)
           return refused("mass.decimals", "a weight has at most nine decimals", "round it to nine decimals");
     }
     if (any) return std::nullopt;

@@ -12,8 +12,8 @@
 namespace berthwright {
 namespace {
 
-constexpr std::size_t most_decimals = 6;
-constexpr std::size_t most_whole_digits = 9;
+constexpr std::size_t most_turn_decimals = 6;
+constexpr std::size_t most_turn_digits = 9;
 
 class TurnText {
  public:
@@ -67,7 +67,7 @@ class TurnText {
   std::optional<Problem> take_number() {
     const std::size_t first = at_;
     for (std::size_t digits = 0; is_digit(next()); take_digit()) {
-      if (microdegrees_ > 0 && ++digits == most_whole_digits)
+      if (microdegrees_ > 0 && ++digits == most_turn_digits)
         return refused("turn.too-large", "this angle is too large", "write an angle below 360");
     }
     if (next() == U',')
@@ -78,11 +78,11 @@ class TurnText {
       ++at_;
       any = is_digit(next());
       for (; is_digit(next()); ++decimals, take_digit())
-        if (decimals == most_decimals)
+        if (decimals == most_turn_decimals)
           return refused("turn.decimals", "an angle has at most six decimals", "round it to six decimals");
     }
     if (!any) return refused("turn.not-a-turn", "digits are expected here", "write degrees, as in 12.5");
-    for (; decimals < most_decimals; ++decimals) microdegrees_ *= 10;
+    for (; decimals < most_turn_decimals; ++decimals) microdegrees_ *= 10;
     return std::nullopt;
   }
 

@@ -14,13 +14,13 @@ std::int64_t across_of(Point p, const CutLine& line) {
   return (line.along == CutLine::Along::x ? p.y : p.x).ticks();
 }
 
-struct Crossing {
+struct WholeCrossing {
   std::int64_t floor;
   std::int64_t ceiling;
 };
 
 // Where the edge meets the line; `across` differs between its ends and the line lies between them.
-Crossing crossing_of(const Edge& edge, const CutLine& line) {
+WholeCrossing crossing_of(const Edge& edge, const CutLine& line) {
   const std::int64_t rise = across_of(edge.to, line) - across_of(edge.from, line);
   const std::int64_t span = along_of(edge.to, line) - along_of(edge.from, line);
   Int128 part = Int128{span} * (line.at.ticks() - across_of(edge.from, line));
@@ -43,7 +43,7 @@ void add_one_side(std::vector<Interval>& out, const std::vector<Edge>& border, c
   };
   for (const Edge& edge : border) {
     if (beyond(edge.from) == beyond(edge.to)) continue;
-    const Crossing crossing = crossing_of(edge, line);
+    const WholeCrossing crossing = crossing_of(edge, line);
     floors.push_back(crossing.floor);
     ceilings.push_back(crossing.ceiling);
   }

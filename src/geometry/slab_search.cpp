@@ -14,9 +14,9 @@ constexpr int quick_sections = 20;
 constexpr int fine_sections = 80;
 
 /// Walks from every room to the right through rooms that share heights, keeping the heights free all the way.
-class Walk {
+class SlabWalk {
  public:
-  Walk(const Slabs& slabs, const Sought& sought)
+  SlabWalk(const Slabs& slabs, const Sought& sought)
       : slabs_(slabs), sought_(sought), least_(sought.goal.width.value_or(0)), floor_(sought.floor) {
     find_reaches();
   }
@@ -119,6 +119,6 @@ class Walk {
 
 }  // namespace
 
-Best best_along(const Slabs& slabs, const Sought& sought) { return Walk(slabs, sought).run(); }
+Best best_along(const Slabs& slabs, const Sought& sought) { return SlabWalk(slabs, sought).run(); }
 
 }  // namespace berthwright

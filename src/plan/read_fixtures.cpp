@@ -11,34 +11,32 @@
 namespace berthwright {
 namespace {
 
-using Kind = Fixture::Kind;
-
-constexpr std::array<Word<Kind>, 25> kinds{{
-    {"bench", Kind::bench},
-    {"cabinet", Kind::cabinet},
-    {"locker", Kind::locker},
-    {"shelf", Kind::shelf},
-    {"counter", Kind::counter},
-    {"sink", Kind::sink},
-    {"refrigerator", Kind::refrigerator},
-    {"heater", Kind::heater},
-    {"furnace outlet", Kind::furnace_outlet},
-    {"oven", Kind::oven},
-    {"cooktop", Kind::cooktop},
-    {"outlet", Kind::outlet},
-    {"smoke alarm", Kind::smoke_alarm},
-    {"co alarm", Kind::co_alarm},
-    {"gas alarm", Kind::gas_alarm},
-    {"light", Kind::light},
-    {"tank", Kind::tank},
-    {"battery", Kind::battery},
-    {"leg", Kind::leg},
-    {"ledge", Kind::ledge},
-    {"wheel arch", Kind::wheel_arch},
-    {"protrusion", Kind::protrusion},
-    {"curtain", Kind::curtain},
-    {"wall", Kind::wall},
-    {"guard rail", Kind::guard_rail},
+constexpr std::array<Word<Fixture::Kind>, 25> fixture_kinds{{
+    {"bench", Fixture::Kind::bench},
+    {"cabinet", Fixture::Kind::cabinet},
+    {"locker", Fixture::Kind::locker},
+    {"shelf", Fixture::Kind::shelf},
+    {"counter", Fixture::Kind::counter},
+    {"sink", Fixture::Kind::sink},
+    {"refrigerator", Fixture::Kind::refrigerator},
+    {"heater", Fixture::Kind::heater},
+    {"furnace outlet", Fixture::Kind::furnace_outlet},
+    {"oven", Fixture::Kind::oven},
+    {"cooktop", Fixture::Kind::cooktop},
+    {"outlet", Fixture::Kind::outlet},
+    {"smoke alarm", Fixture::Kind::smoke_alarm},
+    {"co alarm", Fixture::Kind::co_alarm},
+    {"gas alarm", Fixture::Kind::gas_alarm},
+    {"light", Fixture::Kind::light},
+    {"tank", Fixture::Kind::tank},
+    {"battery", Fixture::Kind::battery},
+    {"leg", Fixture::Kind::leg},
+    {"ledge", Fixture::Kind::ledge},
+    {"wheel arch", Fixture::Kind::wheel_arch},
+    {"protrusion", Fixture::Kind::protrusion},
+    {"curtain", Fixture::Kind::curtain},
+    {"wall", Fixture::Kind::wall},
+    {"guard rail", Fixture::Kind::guard_rail},
 }};
 
 /// What the trade and the kitchen call some of them, American and British.
@@ -78,15 +76,16 @@ constexpr std::array<Synonym, 33> synonyms{{
     {"bunk rail", "guard rail"},
 }};
 
-bool gives_heat(Kind kind) {
-  return kind == Kind::heater || kind == Kind::furnace_outlet || kind == Kind::oven || kind == Kind::cooktop;
+bool gives_heat(Fixture::Kind kind) {
+  return kind == Fixture::Kind::heater || kind == Fixture::Kind::furnace_outlet ||
+         kind == Fixture::Kind::oven || kind == Fixture::Kind::cooktop;
 }
 
 /// A fixture that does not stand anywhere yet.
 struct Unplaced {
   std::string id;
   std::string name;
-  Kind kind = Kind::cabinet;
+  Fixture::Kind kind = Fixture::Kind::cabinet;
   Outline outline;
   Turn turn;
   Length base;
@@ -133,14 +132,14 @@ void read_standing(Fields& fields, const Shape& shape, Unplaced& fixture) {
 }
 
 /// "faces" and "data_plate", as far as the kind has them.
-void read_front(Fields& fields, Kind kind, Unplaced& fixture) {
-  const bool light = kind == Kind::light;
+void read_front(Fields& fields, Fixture::Kind kind, Unplaced& fixture) {
+  const bool light = kind == Fixture::Kind::light;
   const bool heat = gives_heat(kind) || (light && fields.has("data_plate"));
   if (heat) {
     fields.require("faces");
     fixture.heat = read_heat(fields);
   }
-  if (light || kind == Kind::outlet)
+  if (light || kind == Fixture::Kind::outlet)
     fixture.faces = fields.optional("faces", as_wall);
   else if (!heat)
     fields.refuse("faces", "only what gives heat, a light or an outlet has a front", "take it away");
@@ -155,8 +154,9 @@ void read_front(Fields& fields, Kind kind, Unplaced& fixture) {
                         .cure = "turn it by the nearest of these"});
 }
 
-void read_inside(Fields& fields, Kind kind, Unplaced& fixture) {
-  if (kind == Kind::bench || kind == Kind::cabinet || kind == Kind::locker || kind == Kind::counter)
+void read_inside(Fields& fields, Fixture::Kind kind, Unplaced& fixture) {
+  if (kind == Fixture::Kind::bench || kind == Fixture::Kind::cabinet || kind == Fixture::Kind::locker ||
+      kind == Fixture::Kind::counter)
     fixture.inside = fields.optional("inside", as_inside);
   else
     fields.refuse("inside", "benches, cabinets, lockers and counters have one", "take it away");
@@ -166,11 +166,11 @@ Unplaced read_fixture(const Node& node, Reading& reading) {
   Fields fields(&node, reading, "a fixture");
   const std::optional<std::string> id = fields.required("id", as_id);
   std::string name = read_name(fields, id.value_or(""));
-  const std::optional<Kind> kind = fields.required("kind", one_of(kinds, synonyms));
+  const std::optional<Fixture::Kind> kind = fields.required("kind", one_of(fixture_kinds, synonyms));
   const Shape shape = read_shape(fields);
   Unplaced fixture{id.value_or(""),
                    std::move(name),
-                   kind.value_or(Kind::cabinet),
+                   kind.value_or(Fixture::Kind::cabinet),
                    shape.outline,
                    {},
                    {},
@@ -186,7 +186,7 @@ Unplaced read_fixture(const Node& node, Reading& reading) {
                    node.origin()};
   read_standing(fields, shape, fixture);
   read_heights(fields, fixture);
-  const bool curtain = kind == Kind::curtain;
+  const bool curtain = kind == Fixture::Kind::curtain;
   fixture.burns = fields.with_default("burns", as_flag, curtain, curtain ? "true" : "false",
                                       curtain ? "cloth burns" : "not stated to burn easily");
   if (kind) {

@@ -12,19 +12,19 @@ namespace berthwright {
 namespace {
 
 using Edge = Leaf::Edge;
-using Kind = Leaf::Kind;
-
-constexpr std::array<Word<Kind>, 4> kinds{
-    {{"door", Kind::door}, {"flap", Kind::flap}, {"drawer", Kind::drawer}, {"lid", Kind::lid}}};
+constexpr std::array<Word<Leaf::Kind>, 4> leaf_kinds{{{"door", Leaf::Kind::door},
+                                                      {"flap", Leaf::Kind::flap},
+                                                      {"drawer", Leaf::Kind::drawer},
+                                                      {"lid", Leaf::Kind::lid}}};
 constexpr std::array<Word<Edge>, 2> flap_hinges{{{"bottom", Edge::bottom}, {"top", Edge::top}}};
-constexpr std::array<Word<Hold>, 8> holds{{{"lip", Hold::lip},
-                                           {"snap", Hold::snap},
-                                           {"hook and loop", Hold::hook_and_loop},
-                                           {"strap", Hold::strap},
-                                           {"block", Hold::block},
-                                           {"latch", Hold::latch},
-                                           {"hook", Hold::hook},
-                                           {"screws", Hold::screws}}};
+constexpr std::array<Word<Hold>, 8> hold_words{{{"lip", Hold::lip},
+                                                {"snap", Hold::snap},
+                                                {"hook and loop", Hold::hook_and_loop},
+                                                {"strap", Hold::strap},
+                                                {"block", Hold::block},
+                                                {"latch", Hold::latch},
+                                                {"hook", Hold::hook},
+                                                {"screws", Hold::screws}}};
 constexpr std::string_view lifts_out = "lifts out";
 constexpr std::int64_t half_turn = 180'000'000;  // microdegrees
 
@@ -70,13 +70,13 @@ class LeafReader {
     leaf.outline = bounds_;
     leaf.held_by = fields.optional("held_by", as_hold);
     leaf.inside = fields.optional("inside", as_inside);
-    const std::optional<Kind> kind = fields.required("kind", one_of(kinds));
-    leaf.kind = kind.value_or(Kind::lid);
+    const std::optional<Leaf::Kind> kind = fields.required("kind", one_of(leaf_kinds));
+    leaf.kind = kind.value_or(Leaf::Kind::lid);
     if (!kind)
       for (const std::string_view name :
            {"face", "from", "width", "base", "top", "at", "length", "hinge", "angle", "pull"})
         fields.find(name);
-    else if (*kind == Kind::lid)
+    else if (*kind == Leaf::Kind::lid)
       read_top(fields, leaf);
     else
       read_face(fields, leaf);
@@ -99,7 +99,7 @@ class LeafReader {
 
   // The fixture's own size is at fault: what would be said about the leaf could be wrong.
   void stand_in(Leaf& leaf) const {
-    leaf.outline = leaf.kind == Kind::lid ? bounds_ : whole_face(leaf.face);
+    leaf.outline = leaf.kind == Leaf::Kind::lid ? bounds_ : whole_face(leaf.face);
     leaf.inside.reset();
   }
 
@@ -121,10 +121,10 @@ class LeafReader {
     const Length top = fields.with_default("top", as_length, roof, spelled(roof), "the top of its fixture");
     leaf.outline = {{low + from, base}, {low + from + width, top}};
     if (!face) leaf.outline = whole_face(leaf.face);
-    if (leaf.kind == Kind::drawer) return read_pull(fields, leaf);
-    leaf.hinge = leaf.kind == Kind::door ? door_hinge(fields, face)
-                                         : fields.with_default("hinge", one_of(flap_hinges), Edge::bottom,
-                                                               "bottom", "it folds down");
+    if (leaf.kind == Leaf::Kind::drawer) return read_pull(fields, leaf);
+    leaf.hinge = leaf.kind == Leaf::Kind::door ? door_hinge(fields, face)
+                                               : fields.with_default("hinge", one_of(flap_hinges),
+                                                                     Edge::bottom, "bottom", "it folds down");
     read_angle(fields, leaf);
   }
 
@@ -207,7 +207,7 @@ class LeafReader {
 
 }  // namespace
 
-std::optional<Hold> as_hold(const Node& node, Reading& reading) { return one_of(holds)(node, reading); }
+std::optional<Hold> as_hold(const Node& node, Reading& reading) { return one_of(hold_words)(node, reading); }
 
 std::optional<InsideBox> as_inside(const Node& node, Reading& reading) {
   Fields fields(&node, reading, "the clear inside");

@@ -7,11 +7,10 @@
 namespace berthwright {
 namespace {
 
-using Kind = Opening::Kind;
 using Swing = Opening::Swing;
 
-constexpr std::array<Word<Kind>, 3> kinds{
-    {{"door", Kind::door}, {"window", Kind::window}, {"hatch", Kind::hatch}}};
+constexpr std::array<Word<Opening::Kind>, 3> opening_kinds{
+    {{"door", Opening::Kind::door}, {"window", Opening::Kind::window}, {"hatch", Opening::Kind::hatch}}};
 constexpr std::array<Word<Swing>, 4> swings{
     {{"out", Swing::out}, {"in", Swing::in}, {"slides", Swing::slides}, {"fixed", Swing::fixed}}};
 
@@ -26,7 +25,7 @@ Length read_from(Fields& fields, Wall wall) {
 }
 
 void read_swing(Fields& fields, Opening& opening) {
-  const bool door = opening.kind == Kind::door;
+  const bool door = opening.kind == Opening::Kind::door;
   opening.swing =
       fields.with_default("opens", one_of(swings), door ? Swing::out : Swing::fixed, door ? "out" : "fixed",
                           door ? "a trailer door opens outward" : "not known to open");
@@ -53,7 +52,7 @@ Opening read_opening(const Node& node, Reading& reading) {
   opening.origin = node.origin();
   opening.id = OpeningId(fields.required("id", as_id).value_or(""));
   opening.name = read_name(fields, opening.id.text());
-  opening.kind = fields.required("kind", one_of(kinds)).value_or(Kind::window);
+  opening.kind = fields.required("kind", one_of(opening_kinds)).value_or(Opening::Kind::window);
   const std::optional<Wall> wall = fields.required("wall", as_wall);
   opening.wall = wall.value_or(Wall::right);
   if (wall) {
@@ -64,9 +63,9 @@ Opening read_opening(const Node& node, Reading& reading) {
   }
   opening.width = fields.required("width", as_size).value_or(1_in);
   opening.height = fields.required("height", as_size).value_or(1_in);
-  opening.sill = opening.kind == Kind::door ? fields.with_default("sill", as_length, Length{}, "0",
-                                                                  "a door reaches down to the floor")
-                                            : fields.required("sill", as_length).value_or(Length{});
+  opening.sill = opening.kind == Opening::Kind::door ? fields.with_default("sill", as_length, Length{}, "0",
+                                                                           "a door reaches down to the floor")
+                                                     : fields.required("sill", as_length).value_or(Length{});
   read_swing(fields, opening);
   opening.escape = fields.with_default("escape", as_flag, false, "false", "not stated as a way out");
   fields.finish();

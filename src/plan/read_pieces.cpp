@@ -8,14 +8,12 @@
 namespace berthwright {
 namespace {
 
-using Kind = Piece::Kind;
-
-constexpr std::array<Word<Kind>, 6> kinds{{{"cushion", Kind::cushion},
-                                           {"board", Kind::board},
-                                           {"table", Kind::table},
-                                           {"leg", Kind::leg},
-                                           {"bolster", Kind::bolster},
-                                           {"heater", Kind::heater}}};
+constexpr std::array<Word<Piece::Kind>, 6> piece_kinds{{{"cushion", Piece::Kind::cushion},
+                                                        {"board", Piece::Kind::board},
+                                                        {"table", Piece::Kind::table},
+                                                        {"leg", Piece::Kind::leg},
+                                                        {"bolster", Piece::Kind::bolster},
+                                                        {"heater", Piece::Kind::heater}}};
 
 /// A heater has a height, everything else a thickness.
 Length read_thickness(Fields& fields, bool heater) {
@@ -41,7 +39,7 @@ constexpr std::array<Word<Piece::Grain>, 2> grains{
 
 /// What a panel is made of, of boards and tables.
 void read_panel(Fields& fields, Piece& piece) {
-  if (piece.kind != Kind::board && piece.kind != Kind::table) {
+  if (piece.kind != Piece::Kind::board && piece.kind != Piece::Kind::table) {
     for (const std::string_view name : {"panel", "plies", "grain"})
       fields.refuse(name, "only boards and tables are cut from a panel", "take it away");
     return;
@@ -67,11 +65,11 @@ Piece read_piece(const Node& node, Reading& reading) {
   Fields fields(&node, reading, "a piece");
   const std::optional<std::string> id = fields.required("id", as_id);
   std::string name = read_name(fields, id.value_or(""));
-  const std::optional<Kind> kind = fields.required("kind", one_of(kinds));
+  const std::optional<Piece::Kind> kind = fields.required("kind", one_of(piece_kinds));
   const Shape shape = read_shape(fields);
   Piece piece{.id = PieceId(id.value_or("")),
               .name = std::move(name),
-              .kind = kind.value_or(Kind::cushion),
+              .kind = kind.value_or(Piece::Kind::cushion),
               .outline = shape.outline,
               .length = shape.length,
               .width = shape.width,
@@ -91,11 +89,11 @@ Piece read_piece(const Node& node, Reading& reading) {
     fields.finish();
     return piece;
   }
-  piece.thickness = read_thickness(fields, *kind == Kind::heater);
+  piece.thickness = read_thickness(fields, *kind == Piece::Kind::heater);
   piece.material = read_material(fields, piece.is_soft());
   read_panel(fields, piece);
   piece.held_by = fields.optional("held_by", as_hold);
-  if (*kind == Kind::heater) {
+  if (*kind == Piece::Kind::heater) {
     fields.require("faces");
     piece.heat = read_heat(fields);
     piece.cord = read_cord(fields, piece.heat->faces);

@@ -6,7 +6,7 @@ namespace berthwright {
 
 namespace {
 
-struct Row {
+struct SurveyRow {
   BodyMeasure measure;
   BodyFigures men;
   BodyFigures women;
@@ -18,7 +18,7 @@ consteval BodyFigures of(int mean, int deviation, int p5, int p50, int p95) {
   return {tenths(mean), tenths(deviation), tenths(p5), tenths(p50), tenths(p95)};
 }
 
-constexpr Row rows[] = {
+constexpr SurveyRow rows[] = {
     {BodyMeasure::stature, of(17562, 686, 16480, 17550, 18700), of(16285, 642, 15250, 16260, 17400)},
     {BodyMeasure::sitting_height, of(9183, 357, 8600, 9180, 9770), of(8566, 331, 8030, 8570, 9120)},
     {BodyMeasure::eye_height_sitting, of(8045, 332, 7500, 8040, 8600), of(7477, 304, 6980, 7480, 7990)},
@@ -60,7 +60,7 @@ int thousandths_up_to(Length size, const BodyFigures& figures) {
 }  // namespace
 
 const BodyFigures& body_figures(BodyMeasure measure, Sex sex) {
-  for (const Row& row : rows)
+  for (const SurveyRow& row : rows)
     if (row.measure == measure) return sex == Sex::men ? row.men : row.women;
   throw std::logic_error("BodyMeasure out of range");
 }

@@ -10,7 +10,7 @@ namespace berthwright {
 namespace {
 
 /// All that findings about one seat share.
-struct Scene {
+struct SeatScene {
   const Plan& plan;
   const ConfigurationAnswer& answer;
   const Seat& seat;
@@ -43,7 +43,7 @@ struct Scene {
 };
 
 // What a seat's height hangs on: what carries its first cushion.
-std::string carrier_of(const Scene& scene) {
+std::string carrier_of(const SeatScene& scene) {
   const std::string& first = scene.seat.cushions.front();
   const Placed* cushion = scene.answer.arrangement.find(first);
   if (cushion == nullptr || cushion->carried_by.empty() || cushion->carried_by.front() == "floor")
@@ -51,7 +51,7 @@ std::string carrier_of(const Scene& scene) {
   return cushion->carried_by.front();
 }
 
-void add_height(const Scene& scene) {
+void add_height(const SeatScene& scene) {
   constexpr std::array<std::string_view, 2> rules{"seat.low", "seat.high"};
   Finding finding = scene.tightest(rules, scene.seat.height);
   if (finding.status == Status::not_met)
@@ -60,7 +60,7 @@ void add_height(const Scene& scene) {
   scene.findings.push_back(std::move(finding));
 }
 
-void add_depth(const Scene& scene) {
+void add_depth(const SeatScene& scene) {
   constexpr std::array<std::string_view, 2> rules{"seat.shallow", "seat.deep"};
   if (scene.seat.faces) {
     scene.findings.push_back(scene.tightest(rules, scene.seat.depth));
@@ -71,14 +71,14 @@ void add_depth(const Scene& scene) {
   scene.findings.push_back(std::move(unknown));
 }
 
-void add_back(const Scene& scene) {
+void add_back(const SeatScene& scene) {
   if (!scene.seat.back_height) return;
   constexpr std::array<std::string_view, 2> rules{"seat.low-back", "seat.high-back"};
   scene.findings.push_back(scene.tightest(rules, *scene.seat.back_height, scene.seat.backs.front()));
 }
 
 // At the least a person may be had with less than the comfortable length: close, not missed.
-void add_people(const Scene& scene) {
+void add_people(const SeatScene& scene) {
   if (!scene.seat.faces) return;
   Finding finding = scene.compared("seat.people", scene.seat.length);
   if (finding.status == Status::not_met && scene.seat.length >= least_seat_for_one)
@@ -86,7 +86,7 @@ void add_people(const Scene& scene) {
   scene.findings.push_back(std::move(finding));
 }
 
-void add_head_room(const Scene& scene) {
+void add_head_room(const SeatScene& scene) {
   Finding finding = scene.begin("seat.head-room");
   if (const std::optional<HeadRoom>& room = scene.seat.head_room) {
     finding = scene.compared("seat.head-room", room->height, room->under);
@@ -98,12 +98,12 @@ void add_head_room(const Scene& scene) {
   scene.findings.push_back(std::move(finding));
 }
 
-void add_way_in(const Scene& scene) {
+void add_way_in(const SeatScene& scene) {
   if (scene.seat.faces) scene.findings.push_back(scene.compared("seat.way-in", scene.seat.way_in));
 }
 
 // Thighs come first; then the height a table is at ease with.
-Finding over_thighs(const Scene& scene, const SeatTable& table) {
+Finding over_thighs(const SeatScene& scene, const SeatTable& table) {
   Finding thighs = scene.compared("seat.thigh-room", table.thigh_room, table.table);
   if (thighs.status != Status::met) return thighs;
   for (const std::string_view rule : {"seat.low-table", "seat.high-table"}) {
@@ -113,18 +113,18 @@ Finding over_thighs(const Scene& scene, const SeatTable& table) {
   return thighs;
 }
 
-Finding under_table(const Scene& scene, const SeatTable& table) {
+Finding under_table(const SeatScene& scene, const SeatTable& table) {
   Finding height = scene.compared("seat.knee-height", table.knee_height, table.table);
   Finding depth = scene.compared("seat.knee-depth", table.knee_depth, table.table);
   return *depth.margin < *height.margin ? depth : height;
 }
 
-Finding reach_of_table(const Scene& scene, const SeatTable& table) {
+Finding reach_of_table(const SeatScene& scene, const SeatTable& table) {
   return table.overlap >= Length{} ? scene.compared("seat.table-over", table.overlap, table.table)
                                    : scene.compared("seat.table-away", -table.overlap, table.table);
 }
 
-void add_table(const Scene& scene) {
+void add_table(const SeatScene& scene) {
   if (!scene.seat.table) return;
   const SeatTable& table = *scene.seat.table;
   Finding thighs = over_thighs(scene, table);
@@ -190,7 +190,7 @@ void add_knocks(const Plan& plan, const ConfigurationAnswer& answer, std::vector
 
 void add_seat_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings) {
   for (const Seat& seat : answer.seats) {
-    const Scene scene{plan, answer, seat, findings};
+    const SeatScene scene{plan, answer, seat, findings};
     add_height(scene);
     add_depth(scene);
     add_back(scene);

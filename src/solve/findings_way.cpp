@@ -7,7 +7,7 @@ namespace berthwright {
 namespace {
 
 /// All that findings about one configuration share.
-struct Scene {
+struct WayScene {
   const Plan& plan;
   const ConfigurationAnswer& answer;
 
@@ -19,12 +19,12 @@ struct Scene {
   }
 };
 
-bool has_door(const Scene& scene) {
+bool has_door(const WayScene& scene) {
   return std::ranges::any_of(scene.answer.exit_openings, &ExitOpening::is_door);
 }
 
 // Of what pinches a way: a piece can be moved, what is built in made smaller; a wall and the door stay.
-std::optional<Cure> cure_of_pinch(const Scene& scene, const WayOut& way, Length shortfall) {
+std::optional<Cure> cure_of_pinch(const WayScene& scene, const WayOut& way, Length shortfall) {
   const Length by = marked_out(shortfall, scene.plan->unit);
   for (const std::string& id : {way.left, way.right})
     if (scene.plan.piece(id) != nullptr) return Cure{Cure::Kind::move_apart, id, by};
@@ -36,7 +36,7 @@ std::optional<Cure> cure_of_pinch(const Scene& scene, const WayOut& way, Length 
 Point3 on_the_floor(Point place) { return {place, Length{}}; }
 
 // The widest way of several; of none the reason, which is the bed's own or the same for every door.
-Finding aisle(const Scene& scene, const BedAnswer& bed) {
+Finding aisle(const WayScene& scene, const BedAnswer& bed) {
   Finding finding = scene.begin("way.aisle", bed.bed);
   const WayOut* way = widest(bed.exits.ways);
   if (way == nullptr) {
@@ -55,7 +55,7 @@ Finding aisle(const Scene& scene, const BedAnswer& bed) {
   return finding;
 }
 
-Finding count_of_exits(const Scene& scene, std::string_view rule, const BedAnswer& bed,
+Finding count_of_exits(const WayScene& scene, std::string_view rule, const BedAnswer& bed,
                        const std::vector<std::string>& ids, std::int64_t asked) {
   Finding finding = scene.begin(rule, bed.bed);
   finding.subjects = ids;
@@ -66,7 +66,7 @@ Finding count_of_exits(const Scene& scene, std::string_view rule, const BedAnswe
   return finding;
 }
 
-Finding vehicle_opening_finding(const Scene& scene, const ExitOpening& one) {
+Finding vehicle_opening_finding(const WayScene& scene, const ExitOpening& one) {
   Finding finding = scene.begin("way.opening");
   const ClearOpening& clear = one.clear;
   finding.subjects = {clear.opening->id.text()};
@@ -84,7 +84,7 @@ Finding vehicle_opening_finding(const Scene& scene, const ExitOpening& one) {
   return finding;
 }
 
-Finding dwelling_opening_finding(const Scene& scene, const ExitOpening& one) {
+Finding dwelling_opening_finding(const WayScene& scene, const ExitOpening& one) {
   Finding finding = scene.begin("way.dwelling-window");
   const Sides& sides = one.clear.for_dwelling;
   finding.subjects = {one.clear.opening->id.text()};
@@ -100,7 +100,7 @@ Finding dwelling_opening_finding(const Scene& scene, const ExitOpening& one) {
   return finding;
 }
 
-Finding swing_finding(const Scene& scene, const InwardSwing& swing) {
+Finding swing_finding(const WayScene& scene, const InwardSwing& swing) {
   Finding finding = scene.begin("way.swing");
   finding.subjects = {swing.opening->id.text()};
   if (!swing.known) {
@@ -112,7 +112,7 @@ Finding swing_finding(const Scene& scene, const InwardSwing& swing) {
   return finding;
 }
 
-void add_of_bed(const Scene& scene, const BedAnswer& bed, std::vector<Finding>& findings) {
+void add_of_bed(const WayScene& scene, const BedAnswer& bed, std::vector<Finding>& findings) {
   if (has_door(scene)) findings.push_back(aisle(scene, bed));
   findings.push_back(count_of_exits(scene, "way.none", bed, bed.exits.passable, 1));
   findings.push_back(count_of_exits(scene, "way.second", bed, bed.exits.counted, 2));
@@ -121,7 +121,7 @@ void add_of_bed(const Scene& scene, const BedAnswer& bed, std::vector<Finding>& 
 }  // namespace
 
 void add_way_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings) {
-  const Scene scene{plan, answer};
+  const WayScene scene{plan, answer};
   for (const InwardSwing& swing : answer.inward_swings) findings.push_back(swing_finding(scene, swing));
   if (answer.beds.empty() || answer.exit_openings.empty()) return;
   for (const ExitOpening& one : answer.exit_openings) {

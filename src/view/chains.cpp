@@ -3,11 +3,13 @@
 #include <algorithm>
 #include <tuple>
 
+#include "plan/wall_names.h"
+#include "view/plan_things.h"
+
 namespace berthwright {
 namespace {
 
-constexpr Length near_enough = 1_in;  // a thing this close to a wall stands along it
-constexpr Length over_the_head = 48_in;
+constexpr Length near_enough = 1_in;      // a thing this close to a wall stands along it
 constexpr Length worth_measuring = 3_in;  // fittings smaller than this along the wall clutter a chain
 
 constexpr Length too_near = Length::millimetres(1, 2);
@@ -16,8 +18,6 @@ struct Span {
   Length from;
   Length to;
 };
-
-bool is_side(Wall wall) { return wall == Wall::left || wall == Wall::right; }
 
 bool stands_along(const Rect& thing, const Rect& room, Wall wall) {
   switch (wall) {
@@ -40,8 +40,8 @@ std::vector<Span> spans_along(const Plan& plan, const Arrangement& arrangement, 
   for (const Placed& placed : arrangement.things) {
     const Rect box = placed.solid.outline().bounds();
     if (placed.solid.base() >= over_the_head || !stands_along(box, room, wall)) continue;
-    const Length from = is_side(wall) ? box.low.x : box.low.y;
-    const Length to = is_side(wall) ? box.high.x : box.high.y;
+    const Length from = is_end_wall(wall) ? box.low.y : box.low.x;
+    const Length to = is_end_wall(wall) ? box.high.y : box.high.x;
     if (to - from >= worth_measuring) ranked.emplace_back(placed.piece == nullptr, from - to, from, to);
   }
   std::ranges::sort(ranked);
@@ -54,8 +54,8 @@ std::vector<Span> spans_along(const Plan& plan, const Arrangement& arrangement, 
 
 std::vector<Length> stops_along(const Plan& plan, const Arrangement& arrangement, Wall wall) {
   const Rect& room = plan->interior.outline.polygon().bounds();
-  std::vector<Length> stops{is_side(wall) ? room.low.x : room.low.y,
-                            is_side(wall) ? room.high.x : room.high.y};
+  std::vector<Length> stops{is_end_wall(wall) ? room.low.y : room.low.x,
+                            is_end_wall(wall) ? room.high.y : room.high.x};
   const Length low = stops.front();
   const Length high = stops.back();
   for (const Span& span : spans_along(plan, arrangement, wall))
@@ -77,7 +77,7 @@ std::vector<DimensionChain> chains_along(const Plan& plan, const Arrangement& ar
   // The first of a pair of opposite walls speaks for the other where both say the same.
   const bool speaks_first = wall == Wall::left || wall == Wall::front;
   const bool repeats =
-      !speaks_first && stops == stops_along(plan, arrangement, is_side(wall) ? Wall::left : Wall::front);
+      !speaks_first && stops == stops_along(plan, arrangement, is_end_wall(wall) ? Wall::front : Wall::left);
   if (stops.size() > 2 && !repeats) chains.push_back({wall, stops, false});
   if (speaks_first) chains.push_back({wall, {stops.front(), stops.back()}, true});
   return chains;

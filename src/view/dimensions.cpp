@@ -11,9 +11,9 @@
 namespace berthwright {
 namespace {
 
-constexpr PaperLength gap_at_wall = paper_mm(15, 10);  // between the wall and an extension line
-constexpr PaperLength overshoot = paper_mm(2);         // of an extension line beyond the dimension line
-constexpr PaperLength above_line = paper_mm(9, 10);    // between a line and the baseline of its figure
+constexpr PaperLength gap_at_wall = paper_mm(15, 10);    // between the wall and an extension line
+constexpr PaperLength overshoot = paper_mm(2);           // of an extension line beyond the dimension line
+constexpr PaperLength over_dimension = paper_mm(9, 10);  // between a line and the baseline of its figure
 constexpr PaperLength lane_pitch = paper_mm(8);
 constexpr PaperLength half_tick = paper_mm(9, 10);
 constexpr PaperLength side_air = paper_mm(8, 10);
@@ -28,7 +28,7 @@ std::string other_figure(Length length, Unit own) {
 }
 
 constexpr PaperLength figure_height() { return lettering::label * ascent_thousandths / 1000; }
-constexpr PaperLength on_line = above_line + lettering::label + paper_mm(2, 10);
+constexpr PaperLength on_line = over_dimension + lettering::label + paper_mm(2, 10);
 constexpr PaperLength outer_row = on_line + paper_mm(18, 10);  // begin of the row of figures moved out
 
 // Moves the figures of narrow intervals apart, in their order, within `low` and `high`.
@@ -167,7 +167,8 @@ std::vector<Mark> marks_of(const ChainSetting& setting, const PlanView& view, co
   for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
     const PaperLength middle = (stops[i] + stops[i + 1]) / 2;
     if (!setting.moved_out[i]) {
-      set(middle, inward ? distance - above_line : distance + above_line, !inward, setting.figures[i]);
+      set(middle, inward ? distance - over_dimension : distance + over_dimension, !inward,
+          setting.figures[i]);
     } else {
       const PaperLength along = along_of(view, chain.side, *setting.moved_out[i]);
       marks.emplace_back(patch_under(frame, along, distance + outer_row, setting.figures[i]));
@@ -177,7 +178,7 @@ std::vector<Mark> marks_of(const ChainSetting& setting, const PlanView& view, co
       marks.emplace_back(std::move(way));
     }
     if (chain.both_units)
-      set(middle, inward ? distance + above_line : distance - above_line, inward, setting.others[i]);
+      set(middle, inward ? distance + over_dimension : distance - over_dimension, inward, setting.others[i]);
   }
   return marks;
 }

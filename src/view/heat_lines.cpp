@@ -72,17 +72,4 @@ std::vector<Mark> marks_of(const HeatLine& line, const PlanView& view) {
   return marks;
 }
 
-std::string name_of(const Plan& plan, const std::string& id) {
-  const Fixture* fixture = plan.fixture(id);
-  const Piece* piece = plan.piece(id);
-  const Bed* bed = plan.bed(id);
-  const Leaf* leaf = plan.leaf(id);
-  const std::string name = fixture ? fixture->name
-                           : piece ? piece->name
-                           : bed   ? bed->name
-                           : leaf  ? leaf->name
-                                   : id;
-  return name.empty() ? id : name;
-}
-
 }  // namespace berthwright

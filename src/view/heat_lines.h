@@ -21,7 +21,4 @@ std::vector<std::string> heat_figures(const DrawnConfiguration& of, const HeatLi
 /// The line with its two dots.
 std::vector<Mark> marks_of(const HeatLine& line, const PlanView& view);
 
-/// What a person calls the thing with this id.
-std::string name_of(const Plan& plan, const std::string& id);
-
 }  // namespace berthwright

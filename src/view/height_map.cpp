@@ -5,6 +5,7 @@
 
 #include <berthwright/solve/bed/clear_height.h>
 
+#include "view/called.h"
 #include "view/hatching.h"
 #include "view/label_wishes.h"
 #include "view/lettering.h"
@@ -14,7 +15,7 @@
 namespace berthwright {
 namespace {
 
-constexpr PaperLength first_line = paper_mm(8);  // from the bed to its dimension line
+constexpr PaperLength first_by_bed = paper_mm(8);  // from the bed to its dimension line
 
 const std::string& name_of(const Bed& bed) { return bed.name.empty() ? bed.id.text() : bed.name; }
 
@@ -90,16 +91,16 @@ std::vector<ChainSetting> chains_of(const Plan& plan, const Rect& box, std::int6
           set_chain({Wall::front, {box.low.y, box.high.y}, true}, ratio, plan->unit)};
 }
 
-struct Attempt {
+struct MapAttempt {
   Draft draft;
   std::vector<Note> rest;
 };
 
-Attempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& scale, const Page& page,
-                  const std::vector<ChainSetting>& chains) {
+MapAttempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& scale, const Page& page,
+                     const std::vector<ChainSetting>& chains) {
   const Plan& plan = *of.plan;
   const Rect box = map.bed->mattress.closed.bounds();
-  const PaperLength beside = lanes_of({chains[1]}, first_line).depth;
+  const PaperLength beside = lanes_of({chains[1]}, first_by_bed).depth;
   const PaperPoint low{page.drawing.low.x + beside,
                        page.drawing.low.y + on_paper(box.height(), scale.ratio) + paper_mm(2)};
   const PlanView view{scale.ratio,
@@ -107,7 +108,7 @@ Attempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& sca
   const PaperBox bed{{view(box.low).x, view(box.high).y}, {view(box.high).x, view(box.low).y}};
   Group dimensions{"Dimensions", {}, 0};
   for (const ChainSetting& chain : chains)
-    for (Mark& mark : marks_of(chain, view, bed, lanes_of({chain}, first_line).lines.front()))
+    for (Mark& mark : marks_of(chain, view, bed, lanes_of({chain}, first_by_bed).lines.front()))
       dimensions.marks.push_back(std::move(mark));
   Group outline{"Bed", {}, 0};
   for (Path& path : paths_of(view, map.bed->mattress.closed, {}, Ink::bed_outline))
@@ -141,9 +142,9 @@ Attempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& sca
   std::string told = "Clear heights over " + name_of(*map.bed->bed) + ", seen from above, front at the left.";
   for (const ClearHeight& part : map.parts)
     told += " " + figure_text(plan, part) + " " + what_text(plan, part) + ".";
-  Attempt attempt{draft_of(plan, berthwright::name_of(*of.answer->configuration) + ", heights",
-                           std::string(scale.words), page),
-                  {}};
+  MapAttempt attempt{draft_of(plan, berthwright::name_of(*of.answer->configuration) + ", heights",
+                              std::string(scale.words), page),
+                     {}};
   Draft& draft = attempt.draft;
   SetNotes set = set_notes(notes, page.columns);
   attempt.rest = std::move(set.rest);
@@ -159,7 +160,7 @@ Attempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& sca
   return attempt;
 }
 
-Attempt best_of(const DrawnConfiguration& of, const Map& map) {
+MapAttempt best_of(const DrawnConfiguration& of, const Map& map) {
   const Plan& plan = *of.plan;
   const Rect box = map.bed->mattress.closed.bounds();
   for (const Scale& scale : scales(plan->unit)) {
@@ -168,12 +169,12 @@ Attempt best_of(const DrawnConfiguration& of, const Map& map) {
     const std::vector<ChainSetting> chains = chains_of(plan, box, scale.ratio);
     if (std::ranges::any_of(chains, &ChainSetting::crowded)) continue;
     const PaperSize needs{
-        on_paper(box.width(), scale.ratio) + lanes_of({chains[1]}, first_line).depth + paper_mm(4),
-        on_paper(box.height(), scale.ratio) + lanes_of({chains[0]}, first_line).depth + paper_mm(4)};
+        on_paper(box.width(), scale.ratio) + lanes_of({chains[1]}, first_by_bed).depth + paper_mm(4),
+        on_paper(box.height(), scale.ratio) + lanes_of({chains[0]}, first_by_bed).depth + paper_mm(4)};
     for (const bool landscape : {true, false})
       for (const NotesAt at : {NotesAt::right, NotesAt::below})
         if (const auto page = page_for(plan, landscape, at, needs)) {
-          Attempt attempt = attempted(of, map, scale, *page, chains);
+          MapAttempt attempt = attempted(of, map, scale, *page, chains);
           if (attempt.rest.empty() || scale.ratio >= 48) return attempt;
         }
   }
@@ -190,7 +191,7 @@ std::vector<Draft> height_drafts(const DrawnConfiguration& of) {
     const bool full = std::ranges::all_of(
         map.parts, [](const ClearHeight& part) { return part.band >= clear_height_bands.size(); });
     if (full) continue;
-    Attempt attempt = best_of(of, map);
+    MapAttempt attempt = best_of(of, map);
     const Draft draft = attempt.draft;
     drafts.push_back(draft);
     add_notes_pages(drafts, *of.plan, draft, std::move(attempt.rest));

@@ -4,6 +4,7 @@
 
 #include <berthwright/view/sheets.h>
 
+#include "view/called.h"
 #include "view/lettering.h"
 #include "view/letters.h"
 #include "view/walls.h"

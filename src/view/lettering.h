@@ -18,5 +18,6 @@ inline constexpr PaperLength ring = paper_mm(46, 10);  // across the ring of a n
 
 // From baseline to baseline, in hundredths of the font size.
 inline constexpr int leading = 130;
+inline constexpr PaperLength note_pitch = note * leading / 100;
 
 }  // namespace berthwright::lettering

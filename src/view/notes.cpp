@@ -13,10 +13,8 @@ namespace {
 constexpr PaperLength swatch_width = paper_mm(8);
 constexpr PaperLength swatch_height = paper_mm(28, 10);
 constexpr PaperLength triangle_width = paper_mm(4);
-constexpr PaperLength between = paper_mm(9, 10);  // paragraphs
+constexpr PaperLength between_paragraphs = paper_mm(9, 10);  // paragraphs
 constexpr PaperLength above_heading = paper_mm(2);
-
-PaperLength line_pitch() { return lettering::note * lettering::leading / 100; }
 
 bool is_heading(const Note& note) {
   return note.kind == Note::Kind::heading || note.kind == Note::Kind::alert;
@@ -31,7 +29,7 @@ PaperLength indent(const Note& note) {
 
 PaperLength size_of(const Note& note) { return is_heading(note) ? lettering::heading : lettering::note; }
 
-PaperLength space_after(const Note& note) { return note.goes_on ? PaperLength{} : between; }
+PaperLength space_after(const Note& note) { return note.goes_on ? PaperLength{} : between_paragraphs; }
 
 std::vector<std::string> lines_of(const Note& note, PaperLength width) {
   return wrapped(unbroken_measures(note.words), size_of(note), width - indent(note));
@@ -39,7 +37,7 @@ std::vector<std::string> lines_of(const Note& note, PaperLength width) {
 
 PaperLength height_of(const Note& note, PaperLength width) {
   const auto count = static_cast<std::int64_t>(lines_of(note, width).size());
-  PaperLength height = line_pitch() * count + space_after(note);
+  PaperLength height = lettering::note_pitch * count + space_after(note);
   if (note.number > 0) height = std::max(height, lettering::ring + space_after(note));
   return is_heading(note) ? height + above_heading : height;
 }
@@ -122,10 +120,10 @@ PaperLength set_one(std::vector<Mark>& marks, const Note& note, const std::vecto
   for (const std::string& line : lines) {
     if (!line.empty())
       marks.emplace_back(Text{ink_of(note), {at.x + indent(note), baseline}, h, Anchor::start, false, line});
-    baseline = baseline + line_pitch();
+    baseline = baseline + lettering::note_pitch;
   }
   return top +
-         std::max(line_pitch() * static_cast<std::int64_t>(lines.size()),
+         std::max(lettering::note_pitch * static_cast<std::int64_t>(lines.size()),
                   note.number > 0 ? lettering::ring : PaperLength{}) +
          space_after(note);
 }
@@ -157,7 +155,7 @@ SetNotes filled(const std::vector<Note>& parts, const std::vector<PaperBox>& col
   for (std::size_t i = 0; i < parts.size(); ++i) {
     PaperLength needed = height_of(parts[i], width);
     if (is_heading(parts[i]) && i + 1 < parts.size()) needed = needed + height_of(parts[i + 1], width);
-    while (column < columns.size() && y + needed > columns[column].high.y + between)
+    while (column < columns.size() && y + needed > columns[column].high.y + between_paragraphs)
       if (++column < columns.size()) y = columns[column].low.y;
     if (column == columns.size()) {
       set.rest.assign(parts.begin() + static_cast<std::ptrdiff_t>(i), parts.end());

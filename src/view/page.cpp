@@ -13,7 +13,7 @@ namespace {
 
 constexpr PaperLength margin = paper_mm(130, 10);       // to the middle of the frame's line
 constexpr PaperLength foot_height = paper_mm(105, 10);  // the strip with scale bar and arrow
-constexpr PaperLength air = paper_mm(3);
+constexpr PaperLength around_drawing = paper_mm(3);
 constexpr PaperLength least_column = paper_mm(52);
 constexpr PaperLength best_column = paper_mm(80);
 constexpr PaperLength least_notes_below = paper_mm(24);
@@ -65,7 +65,8 @@ PaperSize needs_of(const DrawnConfiguration& of, const Surroundings& around, std
 PaperBox open_box(const Plan& plan, const Page& page) {
   const PaperBox& frame = page.frame;
   const PaperLength bottom = frame.high.y - title_block_height(plan, frame.width());
-  return {{frame.low.x + air, frame.low.y + air}, {frame.high.x - air, bottom}};
+  return {{frame.low.x + around_drawing, frame.low.y + around_drawing},
+          {frame.high.x - around_drawing, bottom}};
 }
 
 // The room in the middle of the drawing's box, its chains around it.
@@ -115,23 +116,24 @@ std::optional<Page> page_for(const Plan& plan, bool landscape, NotesAt notes, co
   switch (notes) {
     case NotesAt::right: {
       if (needs.height > foot_top - open.low.y) return std::nullopt;
-      const PaperLength rest = open.width() - needs.width - air * 2;
+      const PaperLength rest = open.width() - needs.width - around_drawing * 2;
       if (rest < least_column) return std::nullopt;
       const PaperLength column = std::min(rest, best_column);
-      notes_box = {{open.high.x - column, open.low.y}, {open.high.x, open.high.y - air}};
-      page.drawing = {open.low, {notes_box.low.x - air * 2, foot_top}};
+      notes_box = {{open.high.x - column, open.low.y}, {open.high.x, open.high.y - around_drawing}};
+      page.drawing = {open.low, {notes_box.low.x - around_drawing * 2, foot_top}};
       page.foot = {open.low.x, foot_top};
       page.columns = columns_in(notes_box, 1);
       return page;
     }
     case NotesAt::below: {
       if (needs.width > open.width()) return std::nullopt;
-      const PaperLength drawing_bottom = open.low.y + needs.height + air;
-      const PaperLength rest = open.high.y - air - (drawing_bottom + foot_height);
+      const PaperLength drawing_bottom = open.low.y + needs.height + around_drawing;
+      const PaperLength rest = open.high.y - around_drawing - (drawing_bottom + foot_height);
       if (rest < least_notes_below) return std::nullopt;
       page.drawing = {open.low, {open.high.x, drawing_bottom}};
       page.foot = {open.low.x, drawing_bottom};
-      notes_box = {{open.low.x, drawing_bottom + foot_height + air / 2}, {open.high.x, open.high.y - air}};
+      notes_box = {{open.low.x, drawing_bottom + foot_height + around_drawing / 2},
+                   {open.high.x, open.high.y - around_drawing}};
       page.columns = columns_in(notes_box, columns_that_fit(notes_box.width()));
       return page;
     }
@@ -144,15 +146,15 @@ std::optional<Page> page_beside(const Plan& plan, bool landscape, const PaperSiz
   Page page = bare_page(plan, landscape);
   const PaperBox open = open_box(plan, page);
   const PaperLength foot_top = open.high.y - foot_height;
-  const PaperLength left = open.low.x + last_row.width + air * 2;
+  const PaperLength left = open.low.x + last_row.width + around_drawing * 2;
   if (needs.width > open.width() || open.low.y + needs.height > foot_top) return std::nullopt;
   if (open.high.x - left < least_column) return std::nullopt;
   page.drawing = {open.low, {open.high.x, open.low.y + needs.height}};
-  page.foot = {open.low.x, page.drawing.high.y + air};
+  page.foot = {open.low.x, page.drawing.high.y + around_drawing};
   const PaperLength top = page.drawing.high.y - last_row.height;
   const bool bar_reaches_in = last_row.width < widest_bar;
-  page.columns =
-      columns_in({{left, top}, {open.high.x, bar_reaches_in ? page.foot.y : open.high.y - air}}, 1);
+  page.columns = columns_in(
+      {{left, top}, {open.high.x, bar_reaches_in ? page.foot.y : open.high.y - around_drawing}}, 1);
   return page;
 }
 
@@ -160,7 +162,7 @@ PaperLength widest_drawing(const Plan& plan, bool landscape, NotesAt notes) {
   const PaperLength open = open_box(plan, bare_page(plan, landscape)).width();
   switch (notes) {
     case NotesAt::right:
-      return open - least_column - air * 2;
+      return open - least_column - around_drawing * 2;
     case NotesAt::below:
       return open;
   }
@@ -191,8 +193,8 @@ std::vector<Layout> layouts_of(const DrawnConfiguration& of) {
 Page notes_page(const Plan& plan) {
   Page page = bare_page(plan, false);
   const PaperLength bottom = page.frame.high.y - title_block_height(plan, page.frame.width());
-  const PaperBox box{{page.frame.low.x + air, page.frame.low.y + air},
-                     {page.frame.high.x - air, bottom - air}};
+  const PaperBox box{{page.frame.low.x + around_drawing, page.frame.low.y + around_drawing},
+                     {page.frame.high.x - around_drawing, bottom - around_drawing}};
   page.columns = columns_in(box, columns_that_fit(box.width()));
   return page;
 }

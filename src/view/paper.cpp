@@ -16,7 +16,7 @@ std::int64_t turn(PaperPoint a, PaperPoint b, PaperPoint c) {
 
 int sign(std::int64_t n) { return n > 0 ? 1 : n < 0 ? -1 : 0; }
 
-bool between(PaperPoint a, PaperPoint b, PaperPoint p) {
+bool lies_between(PaperPoint a, PaperPoint b, PaperPoint p) {
   return std::min(a.x, b.x) <= p.x && p.x <= std::max(a.x, b.x) && std::min(a.y, b.y) <= p.y &&
          p.y <= std::max(a.y, b.y);
 }
@@ -94,8 +94,10 @@ bool crosses(const PaperLine& a, const PaperLine& b) {
   const int a_from = sign(turn(b.from, b.to, a.from));
   const int a_to = sign(turn(b.from, b.to, a.to));
   if (b_from != b_to && a_from != a_to) return true;
-  return (b_from == 0 && between(a.from, a.to, b.from)) || (b_to == 0 && between(a.from, a.to, b.to)) ||
-         (a_from == 0 && between(b.from, b.to, a.from)) || (a_to == 0 && between(b.from, b.to, a.to));
+  return (b_from == 0 && lies_between(a.from, a.to, b.from)) ||
+         (b_to == 0 && lies_between(a.from, a.to, b.to)) ||
+         (a_from == 0 && lies_between(b.from, b.to, a.from)) ||
+         (a_to == 0 && lies_between(b.from, b.to, a.to));
 }
 
 bool inside(const std::vector<PaperRing>& rings, PaperPoint point) {
@@ -166,6 +168,13 @@ Path closed_path(Ink ink, const PaperBox& box) {
 Path circle(Ink ink, PaperPoint centre, PaperLength radius) {
   const PaperPoint west{centre.x - radius, centre.y};
   return {ink, west, {{{centre.x + radius, centre.y}, radius, true}, {west, radius, true}}, true};
+}
+
+void add(std::vector<Mark>& marks, std::vector<Mark> more) {
+  for (Mark& mark : more) marks.push_back(std::move(mark));
+}
+void add(std::vector<Mark>& marks, std::vector<Path> more) {
+  for (Path& path : more) marks.emplace_back(std::move(path));
 }
 
 PaperBox box_of(const Text& text) {

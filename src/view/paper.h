@@ -59,6 +59,10 @@ Path closed_path(Ink ink, const PaperRing& ring);
 Path closed_path(Ink ink, const PaperBox& box);
 Path circle(Ink ink, PaperPoint centre, PaperLength radius);
 
+/// Puts more marks after those that are there.
+void add(std::vector<Mark>& marks, std::vector<Mark> more);
+void add(std::vector<Mark>& marks, std::vector<Path> more);
+
 /// Where lettering stands.
 PaperBox box_of(const Text& text);
 

@@ -33,13 +33,6 @@ Note in_words(const ChainSetting& setting) {
   return {Note::Kind::text, words + ".", 0, false, std::nullopt};
 }
 
-void add(std::vector<Mark>& marks, std::vector<Mark> more) {
-  for (Mark& mark : more) marks.push_back(std::move(mark));
-}
-void add(std::vector<Mark>& marks, std::vector<Path> more) {
-  for (Path& path : more) marks.emplace_back(std::move(path));
-}
-
 Group dimension_group(const DrawnConfiguration& of, const PlanView& view, const Surroundings& around) {
   Group group{"Dimensions", {}, 0};
   const Rect& room = (*of.plan)->interior.outline.polygon().bounds();

@@ -7,6 +7,7 @@
 
 #include <berthwright/view/words.h>
 
+#include "view/called.h"
 #include "view/label_wishes.h"
 
 namespace berthwright {

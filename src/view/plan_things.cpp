@@ -9,7 +9,6 @@
 namespace berthwright {
 namespace {
 
-constexpr Length over_the_head = 48_in;  // what begins higher hangs over everything people use
 // A lower thing hangs when a piece lies this far below it; a table stands up to 14 in above its seats.
 constexpr Length fixture_hangs = 16_in;
 constexpr Length piece_hangs = 24_in;

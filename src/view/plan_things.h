@@ -6,6 +6,9 @@
 
 namespace berthwright {
 
+/// What begins higher hangs over everything people use.
+inline constexpr Length over_the_head = 48_in;
+
 /// One thing of an arrangement as it is drawn from above.
 struct PlanThing {
   const Placed* placed = nullptr;

@@ -25,6 +25,7 @@ struct Section {
   Region room;                       ///< what is open between floor, walls and roof in the plane
   std::vector<SectionShape> shapes;  ///< in the order they are painted: farthest first, what is cut last
 };
+inline bool is_long(const Section& section) { return section.line.along == CutLine::Along::x; }
 Section section_of(const Plan& plan, const Arrangement& arrangement, const CutLine& line);
 
 /// The room in the plane alone: the profiles as the outline and each other leave them there.

@@ -21,13 +21,10 @@ namespace {
 constexpr PaperLength gap = paper_mm(2);  // between walls, levels and titles
 constexpr PaperLength arrow_room = paper_mm(28);
 constexpr PaperLength name_height = lettering::bed;
-constexpr PaperLength line_pitch = lettering::note * lettering::leading / 100;
 constexpr PaperLength least_title = paper_mm(58);
 // What stands behind is named only where its name finds room on it.
 constexpr PaperLength least_named_width = paper_mm(7);
 constexpr PaperLength least_named_height = paper_mm(45, 10);
-
-bool is_long(const Section& section) { return section.line.along == CutLine::Along::x; }
 
 std::string where_text(const Plan& plan, const CutLine& line) {
   const std::string far = both(line.at, plan->unit);
@@ -59,7 +56,7 @@ std::vector<std::string> title_lines(const DrawnSection& drawn, PaperLength bloc
 
 PaperLength title_height(const DrawnSection& drawn, PaperLength block) {
   const auto lines = static_cast<std::int64_t>(title_lines(drawn, block).size());
-  const PaperLength words = name_height + paper_mm(1) + line_pitch * lines;
+  const PaperLength words = name_height + paper_mm(1) + lettering::note_pitch * lines;
   return gap + std::max(words, is_long(drawn.section) ? paper_mm(9) : PaperLength{});
 }
 
@@ -77,13 +74,6 @@ Laid laid(const DrawnSection& drawn, PaperPoint corner, std::int64_t ratio) {
   return {&drawn, corner, view, {{a.x, b.y}, {b.x, a.y}}};
 }
 
-void add(std::vector<Mark>& marks, std::vector<Mark> more) {
-  for (Mark& mark : more) marks.push_back(std::move(mark));
-}
-void add(std::vector<Mark>& marks, std::vector<Path> more) {
-  for (Path& path : more) marks.emplace_back(std::move(path));
-}
-
 std::vector<Mark> title_marks(const Laid& at) {
   const DrawnSection& drawn = *at.drawn;
   const PaperLength block = block_width(drawn, at.room.width());
@@ -98,7 +88,7 @@ std::vector<Mark> title_marks(const Laid& at) {
       lettering::note * ascent_thousandths / 1000;
   for (const std::string& line : title_lines(drawn, block)) {
     marks.emplace_back(Text{Ink::note, {at.corner.x, y}, lettering::note, Anchor::start, false, line});
-    y = y + line_pitch;
+    y = y + lettering::note_pitch;
   }
   if (is_long(drawn.section))
     add(marks,

@@ -14,7 +14,6 @@ constexpr Length the_same = Length::inches(1, 32);
 constexpr Length thickest = 10_in;    // of a drawn person who lies
 constexpr Length to_the_head = 5_in;  // from the crown to where head room matters
 
-bool is_long(const Section& section) { return section.line.along == CutLine::Along::x; }
 Length along_of(const Section& section, Point p) { return is_long(section) ? p.x : p.y; }
 Length along_of(const Section& section, Vector v) { return is_long(section) ? v.x : v.y; }
 Length across_of(const Section& section, Point p) { return is_long(section) ? p.y : p.x; }

@@ -8,7 +8,7 @@
 namespace berthwright {
 namespace {
 
-constexpr PaperLength between = paper_mm(6);
+constexpr PaperLength between_sections = paper_mm(6);
 // A drawing this many times smaller than each section alone could be is cut into more sheets.
 constexpr std::int64_t most_shrunk = 2;
 
@@ -27,16 +27,16 @@ std::optional<Rows> in_rows(const std::vector<DrawnSection>& sections, std::int6
     const PaperPoint size = size_of(drawn, ratio);
     if (size.x > width) return std::nullopt;
     if (at.x > PaperLength{} && at.x + size.x > width) {
-      at = {{}, at.y + tallest + between};
+      at = {{}, at.y + tallest + between_sections};
       tallest = {};
     }
     rows.corners.push_back(at);
     tallest = std::max(tallest, size.y);
     rows.size.width = std::max(rows.size.width, at.x + size.x);
-    at.x = at.x + size.x + between;
+    at.x = at.x + size.x + between_sections;
   }
   rows.size.height = at.y + tallest;
-  rows.last = {at.x - between, tallest};
+  rows.last = {at.x - between_sections, tallest};
   return rows;
 }
 

@@ -7,7 +7,7 @@
 namespace berthwright {
 namespace {
 
-std::string gap(const Telling& t) {
+std::string widest_gap(const Telling& t) {
   if (t.variant() == "parts")
     return t.bed() + " lies in parts that are " + t.measured() + " apart; " + t.compared() + ".";
   if (!t.variant().empty())
@@ -130,7 +130,7 @@ std::string fits_people(const Telling& t) {
 
 std::span<const Teller> bed_tellers() {
   static constexpr std::array tellers{
-      Teller{"bed.gap", gap},
+      Teller{"bed.gap", widest_gap},
       Teller{"bed.wall-gap", wall_gap},
       Teller{"bed.ridge", ridge},
       Teller{"bed.dropped-piece", dropped},

@@ -5,12 +5,10 @@
 namespace berthwright {
 namespace {
 
-constexpr Rounding up = Rounding::up;
-
 std::string board_of(const Telling& t) { return t.subject(0) + " (" + t.variant() + ")"; }
 
-std::string panel(const Telling& t) {
-  return t.when() + t.subject(0) + " bridges " + t.beside(0, up) +
+std::string panel_of_board(const Telling& t) {
+  return t.when() + t.subject(0) + " bridges " + t.beside(0, Rounding::up) +
          " under a cushion; from which panel it is cut, and so how it bends, the plan does not say.";
 }
 
@@ -20,29 +18,31 @@ std::string thickness(const Telling& t) {
 }
 
 std::string sag(const Telling& t) {
-  return t.when() + board_of(t) + " bends down by " + t.measured() + ", which is " + t.beside(0, up) +
-         ", under 30 lb per sq ft; " + t.compared() + ".";
+  return t.when() + board_of(t) + " bends down by " + t.measured() + ", which is " +
+         t.beside(0, Rounding::up) + ", under 30 lb per sq ft; " + t.compared() + ".";
 }
 
 std::string load(const Telling& t) {
   return t.when() + board_of(t) + " takes " + t.measured() + " of the moment that it may carry over " +
-         t.beside(0, up) + " under 30 lb per sq ft; " + t.compared() + ".";
+         t.beside(0, Rounding::up) + " under 30 lb per sq ft; " + t.compared() + ".";
 }
 
 std::string knee(const Telling& t) {
   return t.when() + board_of(t) + " takes " + t.measured() + " of the moment that it may carry over " +
-         t.beside(0, up) + " under a knee of 250 lb shared by " + t.beside(1, Rounding::down) +
+         t.beside(0, Rounding::up) + " under a knee of 250 lb shared by " + t.beside(1, Rounding::down) +
          " of its width; " + t.compared() + ".";
 }
 
 std::string knee_sag(const Telling& t) {
-  return t.when() + board_of(t) + " bends down by " + t.measured() + ", which is " + t.beside(0, up) +
-         ", under a knee of 250 lb shared by " + t.beside(1, Rounding::down) + " of its width.";
+  return t.when() + board_of(t) + " bends down by " + t.measured() + ", which is " +
+         t.beside(0, Rounding::up) + ", under a knee of 250 lb shared by " + t.beside(1, Rounding::down) +
+         " of its width.";
 }
 
 std::string ledge(const Telling& t) {
-  return t.when() + t.subject(0) + " carries " + t.beside(1, up) + ": " + t.beside(0, up) +
-         " of sleepers (30 lb per sq ft) on " + t.subjects(1) + " and 250 lb beside it; " + t.measured() +
+  return t.when() + t.subject(0) + " carries " + t.beside(1, Rounding::up) + ": " +
+         t.beside(0, Rounding::up) + " of sleepers (30 lb per sq ft) on " + t.subjects(1) +
+         " and 250 lb beside it; " + t.measured() +
          " wood screws #8 through a 3/4 in cleat of spruce hold that at 69 lb each (" + t.source() + ").";
 }
 
@@ -70,7 +70,7 @@ std::string foam_grade(const Telling& t) {
 
 std::span<const Teller> strength_tellers() {
   static constexpr std::array tellers{
-      Teller{"strength.panel", panel},
+      Teller{"strength.panel", panel_of_board},
       Teller{"strength.thickness", thickness},
       Teller{"strength.sag", sag},
       Teller{"strength.load", load},

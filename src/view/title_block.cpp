@@ -15,8 +15,6 @@ namespace {
 constexpr PaperLength row = paper_mm(15);
 constexpr PaperLength pad = paper_mm(18, 10);
 
-PaperLength pitch() { return lettering::note * lettering::leading / 100; }
-
 std::vector<std::string> caution(const Plan& plan, PaperLength width) {
   return wrapped(caution_line(plan->english), lettering::note, width - pad * 2);
 }
@@ -74,7 +72,7 @@ std::string units_line(Unit unit) {
 
 PaperLength title_block_height(const Plan& plan, PaperLength width) {
   const auto lines = static_cast<std::int64_t>(caution(plan, width).size());
-  return row + pitch() * lines + paper_mm(25, 10);
+  return row + lettering::note_pitch * lines + paper_mm(25, 10);
 }
 
 std::vector<Mark> title_block_marks(const Plan& plan, const SheetTitle& title, const PaperBox& box) {
@@ -106,7 +104,7 @@ std::vector<Mark> title_block_marks(const Plan& plan, const SheetTitle& title, c
   PaperLength y = below + paper_mm(12, 10) + lettering::note * ascent_thousandths / 1000;
   for (const std::string& line : caution(plan, box.width())) {
     marks.emplace_back(Text{Ink::caution, {box.low.x + pad, y}, lettering::note, Anchor::start, false, line});
-    y = y + pitch();
+    y = y + lettering::note_pitch;
   }
   return marks;
 }

@@ -2,15 +2,15 @@
 
 #include <algorithm>
 
+#include "plan/wall_names.h"
+
 namespace berthwright {
 namespace {
-
-bool is_side(Wall wall) { return wall == Wall::left || wall == Wall::right; }
 
 // Where the wall stands `along` it: y of a side wall at x, x of an end wall at y; curved walls have their
 // own.
 Length wall_at(const Polygon& room, Wall wall, Length along) {
-  const bool side = is_side(wall);
+  const bool side = !is_end_wall(wall);
   const bool least = wall == Wall::left || wall == Wall::front;
   const auto u = [&](Point p) { return (side ? p.x : p.y).ticks(); };
   const auto v = [&](Point p) { return (side ? p.y : p.x).ticks(); };
@@ -37,7 +37,7 @@ Length wall_at(const Polygon& room, Wall wall, Length along) {
 }
 
 // An opening laid on paper: its two ends on the wall's inner face, and the step outward.
-struct Laid {
+struct DrawnOpening {
   PaperPoint near;
   PaperPoint far;
   int out_x = 0;
@@ -45,13 +45,13 @@ struct Laid {
   PaperPoint outward(PaperPoint p, PaperLength by) const { return {p.x + by * out_x, p.y + by * out_y}; }
 };
 
-Laid laid(const PlanView& view, const Plan& plan, const Opening& opening) {
+DrawnOpening laid(const PlanView& view, const Plan& plan, const Opening& opening) {
   const Polygon& room = plan->interior.outline.polygon();
   const auto on_wall = [&](Length along) {
     const Length at = wall_at(room, opening.wall, along);
-    return view(is_side(opening.wall) ? Point{along, at} : Point{at, along});
+    return view(is_end_wall(opening.wall) ? Point{at, along} : Point{along, at});
   };
-  Laid out{on_wall(opening.from), on_wall(opening.from + opening.width)};
+  DrawnOpening out{on_wall(opening.from), on_wall(opening.from + opening.width)};
   switch (opening.wall) {
     case Wall::left:
       out.out_y = 1;
@@ -111,7 +111,7 @@ PaperLength reach_outside(const Opening& opening, std::int64_t ratio) {
 
 std::vector<Mark> opening_marks(const PlanView& view, const Plan& plan, const Opening& opening) {
   std::vector<Mark> marks;
-  const Laid at = laid(view, plan, opening);
+  const DrawnOpening at = laid(view, plan, opening);
   marks.emplace_back(closed_path(Ink::opening, PaperRing{at.near, at.far, at.outward(at.far, wall_band),
                                                          at.outward(at.near, wall_band)}));
   if (opening.kind != Opening::Kind::door) {
@@ -137,7 +137,7 @@ std::vector<Mark> opening_marks(const PlanView& view, const Plan& plan, const Op
 }
 
 PaperPoint tag_of(const PlanView& view, const Plan& plan, const Opening& opening) {
-  const Laid at = laid(view, plan, opening);
+  const DrawnOpening at = laid(view, plan, opening);
   const PaperPoint middle{(at.near.x + at.far.x) / 2, (at.near.y + at.far.y) / 2};
   return at.outward(middle, wall_band);
 }

@@ -14,9 +14,6 @@
 namespace berthwright {
 namespace {
 
-constexpr Indent item{"  ", "    "};
-constexpr Indent under_item{"    ", "    "};
-
 std::string bed_lines(const Plan& plan, const BedAnswer& answer, ReportOptions options) {
   const Unit own = plan->unit;
   const SleepingRoom& room = answer.room;

@@ -4,19 +4,11 @@
 #include <berthwright/solve/body.h>
 #include <berthwright/view/words.h>
 
+#include "view/called.h"
 #include "write/wrap.h"
 
 namespace berthwright {
 namespace {
-
-constexpr Indent item{"  ", "    "};
-constexpr Indent under_item{"    ", "    "};
-
-std::string name_of(const Plan& plan, const std::string& id) {
-  if (const Piece* piece = plan.piece(id)) return piece->name;
-  if (const Fixture* fixture = plan.fixture(id)) return fixture->name;
-  return id;
-}
 
 std::string names_of(const Plan& plan, const std::vector<std::string>& ids) {
   std::string names;

@@ -3,17 +3,11 @@
 #include <berthwright/exact/measure.h>
 #include <berthwright/view/words.h>
 
+#include "view/called.h"
 #include "write/wrap.h"
 
 namespace berthwright {
 namespace {
-
-std::string name_of(const Plan& plan, const std::string& id) {
-  if (const Fixture* fixture = plan.fixture(id)) return fixture->name;
-  if (const Piece* piece = plan.piece(id)) return piece->name;
-  if (const Opening* opening = plan.opening(id)) return opening->name;
-  return id;
-}
 
 std::string pinch_of(const Plan& plan, const WayOut& way) {
   if (way.left == way.door && way.right == way.door) return "as the door itself";

@@ -10,6 +10,9 @@ struct Indent {
   std::string_view first;
   std::string_view rest;
 };
+/// Of an item in a list, and of what is told under it.
+inline constexpr Indent item{"  ", "    "};
+inline constexpr Indent under_item{"    ", "    "};
 inline constexpr std::size_t report_columns = 100;
 
 /// `text` broken at spaces into lines of at most `report_columns` characters (a longer word stays whole),

@@ -5,10 +5,12 @@
 #include <cmath>
 #include <random>
 
+#include "support/shapes.h"
+
 namespace berthwright {
 namespace {
 
-Point at(std::int64_t x, std::int64_t y) { return {Length::from_ticks(x), Length::from_ticks(y)}; }
+using support::at;
 
 // Line 3x + 4y = 0 runs along (4, -3), length 5 a step; the point (7, 9) is |21 + 36| / 5 = 57/5 away, its
 // foot is (7, 9) - 57/25 (3, 4) = (0.16, -0.12), which rounds to (0, 0).

@@ -86,12 +86,12 @@ bool inside_ring(const Polygon& polygon, double x, double y) {
 
 constexpr double hair = 1e-4;  // of an inch: touching is none
 
-struct Box {
+struct LeafBox {
   Polygon ring;
   double x0, y0, x1, y1, base, top;
 };
 
-bool holds(const Box& box, const Place& p) {
+bool holds(const LeafBox& box, const Place& p) {
   if (p.z <= box.base + hair || p.z >= box.top - hair) return false;
   if (p.x <= box.x0 + hair || p.x >= box.x1 - hair || p.y <= box.y0 + hair || p.y >= box.y1 - hair)
     return false;
@@ -123,7 +123,7 @@ std::vector<double> spread(double length, double step) {
 std::optional<double> first_met(const Plan& plan, const Arrangement& arrangement, const Leaf& leaf,
                                 const std::vector<std::string>& lifted) {
   const Fixture& own = *plan.fixture(leaf.fixture.text());
-  std::vector<Box> boxes;
+  std::vector<LeafBox> boxes;
   for (const Placed& thing : arrangement.things) {
     if (thing.fixture == &own || std::ranges::find(lifted, thing.id) != lifted.end()) continue;
     const Region outline = thing.solid.outline();
@@ -141,7 +141,7 @@ std::optional<double> first_met(const Plan& plan, const Arrangement& arrangement
       for (const double t : beside) {
         const Place p = sheet.corner + shift + way * s + sheet.beside * t;
         if (is_outside(plan->interior, p)) return true;
-        for (const Box& box : boxes)
+        for (const LeafBox& box : boxes)
           if (holds(box, p)) return true;
       }
     return false;

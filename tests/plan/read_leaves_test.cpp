@@ -6,16 +6,12 @@
 #include <berthwright/plan/plan.h>
 
 #include "support/plan_builder.h"
+#include "support/rects.h"
 
 namespace berthwright {
 namespace {
 
-Rect rect(Length x0, Length y0, Length x1, Length y1) { return {{x0, y0}, {x1, y1}}; }
-
-const Plan& example() {
-  static const Plan plan = plan_from(repository_text("tests/plan/example.json"));
-  return plan;
-}
+using support::rect;
 
 /// A counter 34 x 20 in that begins 38 in from the front at the left wall, 2 to 36 in high, and what opens.
 std::string galley(const std::string& opens, const std::string& more = "") {
@@ -24,7 +20,7 @@ std::string galley(const std::string& opens, const std::string& more = "") {
          more + R"("opens": [)" + opens + R"(]}], "configurations": {"day": []})";
 }
 
-std::string fault_of(const std::string& opens, const std::string& more = "") {
+std::string fault_of_leaves(const std::string& opens, const std::string& more = "") {
   const Result<Plan> plan = read_plan(
       R"({"berthwright": 1, "title": "T", "unit": "in", "interior": {"length": 120, "width": 76, "height": 76},)" +
       galley(opens, more) + "}");
@@ -114,17 +110,19 @@ TEST(ReadLeaves, ALidIsMeasuredFromFixturesToo) {
 
 // The face runs from 38 to 72 in: 34 in. Exactly its end is inside, a tick more is not.
 TEST(ReadLeaves, ALeafKeepsToItsFace) {
-  EXPECT_EQ(fault_of(R"({"id": "x", "kind": "drawer", "face": "right", "from": 14, "width": 20})"), "none");
+  EXPECT_EQ(fault_of_leaves(R"({"id": "x", "kind": "drawer", "face": "right", "from": 14, "width": 20})"),
+            "none");
   const std::string beyond =
-      fault_of(R"({"id": "x", "kind": "drawer", "face": "right", "from": 14, "width": "20.001"})");
+      fault_of_leaves(R"({"id": "x", "kind": "drawer", "face": "right", "from": 14, "width": "20.001"})");
   EXPECT_NE(beyond.find("leaf.outside /fixtures/0/opens/0/width"), std::string::npos) << beyond;
-  const std::string low = fault_of(R"({"id": "x", "kind": "flap", "face": "right", "base": 1, "top": 30})");
+  const std::string low =
+      fault_of_leaves(R"({"id": "x", "kind": "flap", "face": "right", "base": 1, "top": 30})");
   EXPECT_NE(low.find("leaf.outside /fixtures/0/opens/0/base"), std::string::npos) << low;
   EXPECT_NE(low.find(R"("x" reaches 1" (25.4 mm) beyond the right face of "galley")"), std::string::npos)
       << low;
-  const std::string high = fault_of(R"({"id": "x", "kind": "flap", "face": "right", "top": 37})");
+  const std::string high = fault_of_leaves(R"({"id": "x", "kind": "flap", "face": "right", "top": 37})");
   EXPECT_NE(high.find("leaf.outside /fixtures/0/opens/0/top"), std::string::npos) << high;
-  const std::string lid = fault_of(
+  const std::string lid = fault_of_leaves(
       R"({"id": "x", "kind": "lid", "hinge": "rear", "length": 30, "at": {"front": 43, "left": 0}})");
   EXPECT_NE(lid.find(R"("x" reaches 1" (25.4 mm) beyond the top of "galley")"), std::string::npos) << lid;
 }
@@ -141,7 +139,7 @@ TEST(ReadLeaves, SaysWhatWasFoundAndAllowedAsOneMeasuresIt) {
 
 TEST(ReadLeaves, AnAngleEndsAtAHalfTurnWhateverItsSign) {
   const auto angle = [](const std::string& degrees) {
-    return fault_of(R"({"id": "x", "kind": "lid", "hinge": "rear", "angle": )" + degrees + "}");
+    return fault_of_leaves(R"({"id": "x", "kind": "lid", "hinge": "rear", "angle": )" + degrees + "}");
   };
   EXPECT_EQ(angle("180"), "none");
   EXPECT_EQ(angle("\"0.5 deg\""), "none");
@@ -151,7 +149,7 @@ TEST(ReadLeaves, AnAngleEndsAtAHalfTurnWhateverItsSign) {
 
 TEST(ReadLeaves, OneFaultIsReportedOnce) {
   const auto ids = [](const std::string& leaf) {
-    const std::string text = fault_of(leaf);
+    const std::string text = fault_of_leaves(leaf);
     return std::ranges::count(text, '\n') + (text.ends_with('\n') ? 0 : 1);
   };
   EXPECT_EQ(ids(R"({"id": "x", "kind": "door", "face": "rihgt", "hinge": "left"})"), 1);

@@ -8,11 +8,12 @@
 #include <berthwright/plan/panel.h>
 
 #include "support/plan_builder.h"
+#include "support/rects.h"
 
 namespace berthwright {
 namespace {
 
-Rect rect(Length x0, Length y0, Length x1, Length y1) { return {{x0, y0}, {x1, y1}}; }
+using support::rect;
 
 const Pose& pose_of(const Plan& plan, std::string_view configuration, std::string_view piece) {
   const auto& poses = plan.configuration(configuration)->poses;
@@ -28,11 +29,6 @@ std::string with(std::string text, std::string_view from, std::string_view to) {
   const std::size_t at = text.find(from);
   if (at == std::string::npos) throw std::invalid_argument("not in the text: " + std::string(from));
   return text.replace(at, from.size(), to);
-}
-
-const Plan& example() {
-  static const Plan plan = plan_from(repository_text("tests/plan/example.json"));
-  return plan;
 }
 
 TEST(ReadPlan, ReadsTheExampleWholly) {

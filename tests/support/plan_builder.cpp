@@ -37,4 +37,9 @@ std::string listed(const Problems& problems) {
   return list;
 }
 
+const Plan& example() {
+  static const Plan plan = plan_from(repository_text("tests/plan/example.json"));
+  return plan;
+}
+
 }  // namespace berthwright

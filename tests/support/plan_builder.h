@@ -9,6 +9,8 @@ namespace berthwright {
 
 /// A plan from a whole plan file. Throws std::invalid_argument that lists every problem.
 Plan plan_from(std::string_view json);
+/// tests/plan/example.json, read.
+const Plan& example();
 
 /// A plan in inches from its parts alone: `sections` are members of the top object, such as
 /// R"("pieces": […], "configurations": {…})". Version, title, unit and, where `sections` has none, a plain

@@ -9,9 +9,9 @@
 namespace berthwright {
 namespace {
 
-const PlanView view{24, {paper_mm(50), paper_mm(150)}};
+const PlanView plan_view{24, {paper_mm(50), paper_mm(150)}};
 
-PaperBox room(Length length, Length width) { return {view({{}, width}), view({length, {}})}; }
+PaperBox room(Length length, Length width) { return {plan_view({{}, width}), plan_view({length, {}})}; }
 
 std::vector<Text> figures(const std::vector<Mark>& marks) {
   std::vector<Text> out;
@@ -22,7 +22,7 @@ std::vector<Text> figures(const std::vector<Mark>& marks) {
 
 TEST(Dimensions, AFigureStandsOnItsLineAndOverTheMiddleOfWhatItMeasures) {
   const ChainSetting set = set_chain({Wall::left, {{}, 120_in}, false}, 24, Unit::inch);
-  const auto texts = figures(marks_of(set, view, room(120_in, 72_in), paper_mm(10)));
+  const auto texts = figures(marks_of(set, plan_view, room(120_in, 72_in), paper_mm(10)));
   ASSERT_EQ(texts.size(), 1U);
   EXPECT_EQ(texts[0].words, "10' 0\"");
   // 60 in at 1:24 is 63.5 mm from x = 0; the line lies 10 mm below the room, the figure above the line.
@@ -33,7 +33,7 @@ TEST(Dimensions, AFigureStandsOnItsLineAndOverTheMiddleOfWhatItMeasures) {
 
 TEST(Dimensions, BothUnitsStandOnEitherSideOfTheLine) {
   const ChainSetting set = set_chain({Wall::front, {{}, 1829_mm}, true}, 24, Unit::millimetre);
-  const auto texts = figures(marks_of(set, view, room(3_ft, 1829_mm), paper_mm(10)));
+  const auto texts = figures(marks_of(set, plan_view, room(3_ft, 1829_mm), paper_mm(10)));
   ASSERT_EQ(texts.size(), 2U);
   EXPECT_EQ(texts[0].words, "1829");
   EXPECT_EQ(texts[1].words, "[6' 0\"]");
@@ -47,7 +47,7 @@ TEST(Dimensions, FiguresOfNarrowPlacesMoveOutInOrder) {
   for (const Wall wall : {Wall::left, Wall::right, Wall::front, Wall::rear}) {
     const ChainSetting set = set_chain({wall, stops, false}, 24, Unit::inch);
     EXPECT_FALSE(set.crowded);
-    const auto texts = figures(marks_of(set, view, room(60_in, 60_in), paper_mm(10)));
+    const auto texts = figures(marks_of(set, plan_view, room(60_in, 60_in), paper_mm(10)));
     ASSERT_EQ(texts.size(), 5U);
     for (std::size_t i = 0; i < texts.size(); ++i)
       for (std::size_t j = 0; j < i; ++j)

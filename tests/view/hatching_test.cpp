@@ -2,12 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include "support/paper_boxes.h"
+
 namespace berthwright {
 namespace {
 
-PaperBox box_mm(std::int64_t x0, std::int64_t y0, std::int64_t x1, std::int64_t y1) {
-  return {{paper_mm(x0), paper_mm(y0)}, {paper_mm(x1), paper_mm(y1)}};
-}
+using support::box_mm;
 
 bool on_box(const PaperBox& box, PaperPoint p) { return holds(box, PaperBox{p, p}); }
 

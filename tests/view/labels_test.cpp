@@ -6,12 +6,13 @@
 
 #include "view/lettering.h"
 
+#include "support/paper_boxes.h"
+
 namespace berthwright {
 namespace {
 
-PaperBox box_mm(std::int64_t x0, std::int64_t y0, std::int64_t x1, std::int64_t y1) {
-  return {{paper_mm(x0), paper_mm(y0)}, {paper_mm(x1), paper_mm(y1)}};
-}
+using support::box_mm;
+
 PaperRing ring(const PaperBox& box) {
   return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
 }

@@ -20,7 +20,7 @@ namespace {
 using nlohmann::json;
 
 template <class Look>
-void for_all_plans(Look look) {
+void for_all_answers(Look look) {
   std::vector<std::unique_ptr<Answered>> plans;
   for (const std::string& name : demo_names())
     plans.push_back(std::make_unique<Answered>(plan_from(demo_text(name))));
@@ -105,7 +105,7 @@ void expect_beds_people_and_pieces(const Answered& made, const json& told) {
 }
 
 TEST(CheckJson, HoldsTheWholeAnswerInItsOrder) {
-  for_all_plans([](const Answered& made, const json& told) {
+  for_all_answers([](const Answered& made, const json& told) {
     ASSERT_EQ(told["findings"].size(), made.answer.findings.size());
     for (std::size_t i = 0; i < made.answer.findings.size(); ++i) {
       SCOPED_TRACE(made.answer.findings[i].rule.text());
@@ -135,16 +135,16 @@ TEST(CheckJson, PrintsTheDecimalsOfALengthAndNoMore) {
 
 // What a person may type that another program could obey: markup, the quotes and signs of JSON, writing from
 // right to left, signs beyond the 16 bits of old programs, line ends of JavaScript's own.
-constexpr const char* hostile[] = {"</script><script>alert(1)</script>",
-                                   "\"}],\"findings\":[{\"",
-                                   "'; DROP TABLE beds; --",
-                                   "\\u0022\\",
-                                   "&amp;<b>&#34;",
-                                   "שלום עולם",
-                                   "🛏️🔥",
-                                   "]]>",
-                                   "<!--",
-                                   "%s%n{0}"};
+constexpr const char* hostile_names[] = {"</script><script>alert(1)</script>",
+                                         "\"}],\"findings\":[{\"",
+                                         "'; DROP TABLE beds; --",
+                                         "\\u0022\\",
+                                         "&amp;<b>&#34;",
+                                         "שלום עולם",
+                                         "🛏️🔥",
+                                         "]]>",
+                                         "<!--",
+                                         "%s%n{0}"};
 
 Answered named(const std::string& name) {
   const std::string quoted = json(name).dump();
@@ -160,7 +160,7 @@ Answered named(const std::string& name) {
 }
 
 TEST(CheckJson, KeepsHostileNamesAsTheyAre) {
-  for (const char* name : hostile) {
+  for (const char* name : hostile_names) {
     SCOPED_TRACE(name);
     const Answered made = named(name);
     const json told = json::parse(check_json(made.plan, made.answer));
@@ -177,7 +177,7 @@ TEST(CheckJson, KeepsHostileNamesAsTheyAre) {
 }
 
 TEST(Svg, TurnsHostileNamesIntoText) {
-  for (const char* name : hostile) {
+  for (const char* name : hostile_names) {
     SCOPED_TRACE(name);
     const Answered made = named(name);
     for (const Sheet& sheet : sheets(made.plan, made.answer)) {
@@ -191,7 +191,7 @@ TEST(Svg, TurnsHostileNamesIntoText) {
 }
 
 TEST(CheckText, LetsNoNameCommandTheTerminal) {
-  for (const char* name : hostile) {
+  for (const char* name : hostile_names) {
     SCOPED_TRACE(name);
     const Answered made = named(name);
     const std::string text = check_text(made.plan, made.answer, {.details = true, .defaults = true});

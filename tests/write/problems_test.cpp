@@ -44,9 +44,9 @@ TEST(ProblemsText, NeverLetsAFileCommandTheTerminal) {
 TEST(ProblemsJson, EscapesAndSurvivesBrokenUtf8) {
   Problem hostile = a_problem();
   hostile.found = "\"\xff";
-  const std::string json = problems_json("p", {hostile});
-  EXPECT_NE(json.find("\\\"\uFFFD"), std::string::npos) << json;
-  EXPECT_NE(json.find("\"line\": 7"), std::string::npos) << json;
+  const std::string text = problems_json("p", {hostile});
+  EXPECT_NE(text.find("\\\"\uFFFD"), std::string::npos) << text;
+  EXPECT_NE(text.find("\"line\": 7"), std::string::npos) << text;
 }
 
 TEST(Explain, PrintsTheNumberItsSourceAndTheCautionOfEveryRule) {

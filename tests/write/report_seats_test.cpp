@@ -4,20 +4,13 @@
 
 #include <berthwright/write/outputs.h>
 
+#include "support/one_line.h"
 #include "support/seat_trailers.h"
 
 namespace berthwright {
 namespace {
 
-std::string on_one_line(std::string_view text) {
-  std::string line;
-  for (const char c : text)
-    if (c != ' ' && c != '\n')
-      line += c;
-    else if (!line.empty() && line.back() != ' ')
-      line += ' ';
-  return line;
-}
+using support::on_one_line;
 
 std::string seats_of(const TrailerText& text) {
   const Answered made(text);

@@ -8,11 +8,14 @@
 
 #include "support/demos.h"
 #include "support/every_status.h"
+#include "support/one_line.h"
 #include "support/plan_builder.h"
 #include "support/small_trailers.h"
 
 namespace berthwright {
 namespace {
+
+using support::on_one_line;
 
 using Plans = std::vector<std::unique_ptr<Answered>>;
 
@@ -42,18 +45,6 @@ void for_all_plans(Look look) {
       SCOPED_TRACE(made->plan->title.title);
       look(*made);
     }
-}
-
-// Line ends and indents stand where words are parted: without them a text can be searched for a sentence.
-std::string on_one_line(std::string_view text) {
-  std::string line;
-  for (const char c : text) {
-    if (c != ' ' && c != '\n')
-      line += c;
-    else if (!line.empty() && line.back() != ' ')
-      line += ' ';
-  }
-  return line;
 }
 
 std::vector<std::string> lines_of(const std::string& text) {

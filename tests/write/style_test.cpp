@@ -54,9 +54,9 @@ TEST(Style, LinesAreSeenOnPaper) {
 
 TEST(Style, BlackLetteringIsReadOnEveryFillThatMayLieUnderIt) {
   // 4.5:1 for text (WCAG SC 1.4.3).
-  for (const Ink ink : {Ink::floor, Ink::fixture, Ink::cushion, Ink::board, Ink::table, Ink::appliance,
-                        Ink::gap, Ink::balloon, Ink::cut_foam, Ink::cut_box, Ink::cut_board, Ink::seen_behind,
-                        Ink::person})
+  for (const Ink ink :
+       {Ink::floor, Ink::fixture, Ink::cushion, Ink::board, Ink::table, Ink::appliance, Ink::gap,
+        Ink::balloon, Ink::cut_foam, Ink::cut_box, Ink::cut_board, Ink::seen_behind, Ink::person})
     EXPECT_GE(contrast(style_of(ink).fill, "#000000"), 4.5);
 }
 

@@ -11,10 +11,10 @@ namespace berthwright {
 namespace {
 
 // Chords of arcs are shorter.
-constexpr Length shortest_edge = 4_in;
+constexpr Length shortest_way_in = 4_in;
 
 bool is_long(const Edge& edge) {
-  return squared_distance(edge.from, {edge.to, edge.to}) >= SquaredLength::of(shortest_edge);
+  return squared_distance(edge.from, {edge.to, edge.to}) >= SquaredLength::of(shortest_way_in);
 }
 
 // Reduced by half turns: the search looks both ways.

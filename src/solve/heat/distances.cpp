@@ -51,7 +51,7 @@ std::vector<Burnable> burnables_in(const Arrangement& arrangement,
     });
   };
   for (const Placed& thing : arrangement.things) {
-    const bool curtain = thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::curtain;
+    const bool curtain = thing.is_curtain();
     if (curtain || (thing.is_soft() && !in_a_bed(thing.id)))
       burnables.push_back({thing.id,
                            curtain ? HeatDistance::Kind::curtain : HeatDistance::Kind::cushion,

@@ -21,7 +21,7 @@ constexpr Length shortest_to_ease = 4 * eased_end;
 // A rail set back by so little still bears the side; what reaches over it is the tipping's affair.
 constexpr Length farthest_set_back = 2_in;
 // What turning an edge to the axis may leave of rounding.
-constexpr Length trace = 4 * one_tick;
+constexpr Length bearing_trace = 4 * one_tick;
 
 bool is_leg(const Placed& thing) {
   return thing.fixture != nullptr ? thing.fixture->kind == Fixture::Kind::leg
@@ -120,7 +120,7 @@ Extent measured_part(const Run& run) {
 // What crosses the edge rather than runs along it bears another side.
 bool runs_along(const EdgeView& view, const Run& run) {
   const Length extent = run.back().to - run.front().from;
-  if (run.front().from <= trace && run.back().to >= view.length() - trace) return true;
+  if (run.front().from <= bearing_trace && run.back().to >= view.length() - bearing_trace) return true;
   const Extent part = measured_part(run);
   const std::optional<Least> least = least_between(std::span(&run, 1), part.from, part.to);
   return least && least->depth <= extent;
@@ -140,9 +140,9 @@ bool is_long(const Edge& edge) {
 }
 
 /// Measures the sides of one piece.
-class Sides {
+class StoppedSides {
  public:
-  Sides(const Region& outline, const std::vector<Bearer>& bearers, const Shove& shove)
+  StoppedSides(const Region& outline, const std::vector<Bearer>& bearers, const Shove& shove)
       : outline_(outline), bearers_(bearers), tops_(united_tops(bearers)), shove_(shove) {}
 
   BearingSide side(const Edge& edge) const {
@@ -212,7 +212,7 @@ Region united_tops(const std::vector<Bearer>& bearers) {
 std::vector<BearingSide> sides_of(const Plan& plan, const Arrangement& arrangement, const Placed& piece,
                                   const std::vector<Bearer>& bearers) {
   const Shove shove(plan, arrangement, piece);
-  const Sides sides(piece.solid.outline(), bearers, shove);
+  const StoppedSides sides(piece.solid.outline(), bearers, shove);
   std::vector<BearingSide> found;
   for (const Edge& edge : edges(piece.solid.outline()))
     if (is_long(edge)) found.push_back(sides.side(edge));

@@ -18,7 +18,7 @@ constexpr Length looked_at = 2_in;
 // As for high spots: what is no wider is a lip, a slot or the edge of a ledge, and no height of its own.
 constexpr Length narrowest_height = 2_in;
 
-struct Beneath {
+struct CushionBearer {
   Length top;
   Region shared;
   std::string id;
@@ -28,10 +28,10 @@ bool presses_from_the_side(const Placed& thing, const Region& shared) {
   return (thing.is_soft() || is_upright(thing)) && thickness_of(shared).width <= give_in_row;
 }
 
-std::vector<Beneath> things_beneath(const Arrangement& arrangement, const Placed& cushion) {
+std::vector<CushionBearer> things_beneath(const Arrangement& arrangement, const Placed& cushion) {
   const Solid& solid = cushion.solid;
   const Length highest = solid.base() + half(solid.height());
-  std::vector<Beneath> found;
+  std::vector<CushionBearer> found;
   for (const Placed& thing : arrangement.things) {
     const Length top = thing.solid.top();
     if (&thing == &cushion || thing.solid.base() > solid.base() || top > highest ||
@@ -44,7 +44,7 @@ std::vector<Beneath> things_beneath(const Arrangement& arrangement, const Placed
     found.push_back({top, std::move(shared), thing.id});
   }
   if (solid.base() <= looked_at) found.push_back({{}, solid.outline(), "floor"});
-  std::ranges::stable_sort(found, std::ranges::greater{}, &Beneath::top);
+  std::ranges::stable_sort(found, std::ranges::greater{}, &CushionBearer::top);
   return found;
 }
 
@@ -55,7 +55,7 @@ Area area_of_wide_parts(const Region& region) {
   return area;
 }
 
-std::vector<CarryingHeight> heights_of(const std::vector<Beneath>& highest_first, Length underside) {
+std::vector<CarryingHeight> heights_of(const std::vector<CushionBearer>& highest_first, Length underside) {
   std::vector<CarryingHeight> heights;
   Region seen;
   for (auto beneath = highest_first.begin(); beneath != highest_first.end();) {
@@ -81,9 +81,9 @@ CushionSupport support_of_cushion(const Arrangement& arrangement, const Placed& 
   CushionSupport support;
   support.piece = cushion.id;
   support.underside = cushion.solid.base();
-  const std::vector<Beneath> beneath = things_beneath(arrangement, cushion);
+  const std::vector<CushionBearer> beneath = things_beneath(arrangement, cushion);
   std::vector<Region> near;
-  for (const Beneath& thing : beneath)
+  for (const CushionBearer& thing : beneath)
     if (thing.top >= support.underside - bridged) near.push_back(thing.shared);
   support.unsupported = without(cushion.solid.outline(), united(near));
   if (!support.unsupported.empty()) {

@@ -9,9 +9,6 @@ namespace berthwright {
 
 namespace {
 
-// What begins lower than this above the seat stands on it.
-constexpr Length stands_on_it = 4_in;
-
 bool is_table(const Placed* thing) {
   return thing != nullptr && thing->piece != nullptr && thing->piece->kind == Piece::Kind::table;
 }

@@ -8,7 +8,6 @@ namespace berthwright {
 
 namespace {
 
-constexpr Length lowest_seat = 10_in;
 constexpr Length in_one_row = Length::inches(1, 2);
 constexpr Length in_one_line = 1_in;
 

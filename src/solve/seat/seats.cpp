@@ -12,10 +12,8 @@ namespace berthwright {
 
 namespace {
 
-constexpr Length lowest_seat = 10_in;
 constexpr Length highest_seat = 24_in;
 constexpr Length joint = 1_in;  // between cushions of a row
-constexpr Length stands_on_it = 4_in;
 constexpr Length back_sinks = Length::inches(1, 2);
 // Our own choice: where the head of a person is who leans back.
 constexpr Length eyes_before_back = 8_in;

@@ -117,7 +117,7 @@ std::vector<std::string> covering(const Arrangement& arrangement, const AlarmPla
   const std::vector<Solid> spaces = before(place);
   std::vector<std::string> ids;
   for (const Placed& thing : arrangement.things) {
-    const bool curtain = thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::curtain;
+    const bool curtain = thing.is_curtain();
     if (!curtain && !thing.is_soft()) continue;
     if (std::ranges::any_of(spaces, [&](const Solid& space) { return overlaps(space, thing.solid); }))
       ids.push_back(thing.id);

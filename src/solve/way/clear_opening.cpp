@@ -10,10 +10,6 @@ namespace {
 
 constexpr Length looked_into = 17_in;
 
-bool is_curtain(const Placed& thing) {
-  return thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::curtain;
-}
-
 /// x along the wall, y the height above the floor.
 Rect seen(const Opening& opening) {
   return {{opening.from, opening.sill}, {opening.from + opening.width, opening.sill + opening.height}};
@@ -97,7 +93,7 @@ ClearOpening clear_opening(const Plan& plan, const Arrangement& arrangement, con
   const Rect strip = before_opening(plan->interior, opening, Length{}, looked_into);
   std::vector<Rect> boxes;
   for (const Placed& thing : arrangement.things) {
-    if (is_curtain(thing)) continue;
+    if (thing.is_curtain()) continue;
     const std::vector<Rect> more = shadows(thing, strip, opening);
     if (more.empty()) continue;
     boxes.insert(boxes.end(), more.begin(), more.end());
@@ -134,7 +130,7 @@ InwardSwing inward_swing(const Plan& plan, const Arrangement& arrangement, const
     if (opening.hinge && (pin == ends.from) != at_near_end) continue;
     const Solid sweep = leaf_about(pin, plan->interior, opening);
     for (const Placed& thing : arrangement.things)
-      if (!is_curtain(thing) && overlaps(sweep, thing.solid)) result.blocked_by.push_back(thing.id);
+      if (!thing.is_curtain() && overlaps(sweep, thing.solid)) result.blocked_by.push_back(thing.id);
   }
   std::ranges::sort(result.blocked_by);
   const auto repeated = std::ranges::unique(result.blocked_by);

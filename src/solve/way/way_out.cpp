@@ -40,10 +40,6 @@ bool opens(const Opening& door) {
   return door.kind == Opening::Kind::door && door.swing != Opening::Swing::fixed;
 }
 
-bool is_curtain(const Placed& thing) {
-  return thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::curtain;
-}
-
 /// What stands round a bed in one configuration, and where a person may walk.
 class Floor {
  public:
@@ -56,7 +52,7 @@ class Floor {
       const bool of_bed = std::ranges::find(bed.pieces, PieceId(thing.id)) != bed.pieces.end();
       if (of_bed && thing.piece != nullptr) pieces.push_back(thing.solid.outline());
       const bool in_the_way =
-          thing.solid.base() < highest && thing.solid.top() > lowest && !is_curtain(thing);
+          thing.solid.base() < highest && thing.solid.top() > lowest && !thing.is_curtain();
       if (!in_the_way && !(of_bed && thing.piece != nullptr)) continue;
       obstacles_.push_back(&thing);
       solids.push_back(thing.solid.outline());

@@ -6,6 +6,7 @@
 
 #include "oracle/height_grid.h"
 #include "support/berth.h"
+#include "support/rects.h"
 
 namespace berthwright {
 namespace {
@@ -13,13 +14,12 @@ namespace {
 using support::berth;
 using support::Furniture;
 using support::MadeUp;
+using support::rect;
 
 std::vector<ClearHeight> map_of(const Furniture& furniture) {
   const MadeUp made(furniture.plan());
   return clear_heights(made.plan, made.arrangement, made.mattress);
 }
-
-Region rect(Length left, Length low, Length right, Length high) { return Rect{{left, low}, {right, high}}; }
 
 const char* const sloping_front = R"("length": 120, "width": 76, "height": 76,
     "side_profile": {"corners": {"roof front": {"clip": ["40", "40"]}}})";

@@ -6,6 +6,7 @@
 
 #include "oracle/height_grid.h"
 #include "support/berth.h"
+#include "support/rects.h"
 
 namespace berthwright {
 namespace {
@@ -13,8 +14,8 @@ namespace {
 using support::berth;
 using support::Furniture;
 using support::MadeUp;
+using support::rect;
 
-Region rect(Length left, Length low, Length right, Length high) { return Rect{{left, low}, {right, high}}; }
 constexpr std::array one_person{24_in};
 
 void expect_inside(const LyingPlace& place, const LyingSpace& space) {

@@ -7,11 +7,13 @@
 
 #include "support/furniture.h"
 #include "support/plan_builder.h"
+#include "support/rects.h"
 
 namespace berthwright {
 namespace {
 
 using support::Furniture;
+using support::rect;
 
 Mattress mattress_in(const Plan& plan) {
   const Result<Arrangement> arrangement = arranged(plan, plan->configurations.front());
@@ -24,8 +26,6 @@ std::vector<PieceId> ids(const std::vector<std::string>& names) {
   for (const std::string& name : names) found.emplace_back(name);
   return found;
 }
-
-Region rect(Length left, Length low, Length right, Length high) { return Rect{{left, low}, {right, high}}; }
 
 // Benches of 24 in at both sides, 14 in high; cleats carry the table, 28 in between the benches; two backs of
 // 14 in lie on it.
@@ -173,16 +173,16 @@ TEST(Mattress, ABedThatIsNotLaidOutHasNoSurface) {
 }
 
 /// A cushion on the floor, in half inches.
-struct Box {
+struct LaidBox {
   int x, y, length, width, height;
 };
 std::string halves(int count) { return std::to_string(count / 2) + (count % 2 == 0 ? "" : " 1/2"); }
 
-std::vector<Box> random_boxes(unsigned seed) {
+std::vector<LaidBox> random_boxes(unsigned seed) {
   std::mt19937 random(seed);
   const auto draw = [&](int low, int high) { return std::uniform_int_distribution<int>(low, high)(random); };
   // Columns of cushions with small gaps between them, none over another.
-  std::vector<Box> boxes;
+  std::vector<LaidBox> boxes;
   int x = 20;
   for (int column = 0; column < 3; ++column) {
     const int length = draw(20, 60);
@@ -197,10 +197,10 @@ std::vector<Box> random_boxes(unsigned seed) {
   return boxes;
 }
 
-Plan plan_of(const std::vector<Box>& boxes, bool mirror = false) {
+Plan plan_of(const std::vector<LaidBox>& boxes, bool mirror = false) {
   Furniture furniture;
   std::vector<std::string> pieces;
-  for (const Box& box : boxes) {
+  for (const LaidBox& box : boxes) {
     pieces.push_back("p" + std::to_string(pieces.size()));
     const int y = mirror ? 152 - box.y - box.width : box.y;
     furniture.lay(pieces.back(), "cushion", {halves(box.x), halves(y), halves(box.length), halves(box.width)},
@@ -212,9 +212,9 @@ Plan plan_of(const std::vector<Box>& boxes, bool mirror = false) {
 TEST(Mattress, AgreesWithCountingCells) {
   for (unsigned seed = 0; seed < 12; ++seed) {
     SCOPED_TRACE(seed);
-    const std::vector<Box> boxes = random_boxes(seed);
+    const std::vector<LaidBox> boxes = random_boxes(seed);
     std::map<int, int> cells;
-    for (const Box& box : boxes) cells[box.height] += box.length * box.width;
+    for (const LaidBox& box : boxes) cells[box.height] += box.length * box.width;
     int level = 0;
     for (const auto& [height, count] : cells)
       if (count >= cells[level]) level = height;
@@ -238,7 +238,7 @@ TEST(Mattress, AgreesWithCountingCells) {
 TEST(Mattress, DoesNotCareForMirrorShiftOrOrder) {
   for (unsigned seed = 0; seed < 4; ++seed) {
     SCOPED_TRACE(seed);
-    std::vector<Box> boxes = random_boxes(seed);
+    std::vector<LaidBox> boxes = random_boxes(seed);
     const Plan plan = plan_of(boxes);
     const Mattress mattress = mattress_in(plan);
     const auto same_figures = [&](const Plan& changed) {
@@ -252,8 +252,8 @@ TEST(Mattress, DoesNotCareForMirrorShiftOrOrder) {
         EXPECT_NEAR(static_cast<double>((other.gaps[i].width - mattress.gaps[i].width).ticks()), 0, 5);
     };
     same_figures(plan_of(boxes, true));
-    std::vector<Box> shifted = boxes;
-    for (Box& box : shifted) box.x += 14;
+    std::vector<LaidBox> shifted = boxes;
+    for (LaidBox& box : shifted) box.x += 14;
     same_figures(plan_of(shifted));
     std::ranges::reverse(boxes);
     same_figures(plan_of(boxes));

@@ -4,13 +4,17 @@
 #include <algorithm>
 #include <random>
 
+#include "support/berth.h"
 #include "support/furniture.h"
 #include "support/plan_builder.h"
+#include "support/rects.h"
 
 namespace berthwright {
 namespace {
 
+using support::berth;
 using support::Furniture;
+using support::rect;
 
 SleepingRoom room_in(const Plan& plan, std::size_t bed = 0) {
   const Result<Arrangement> arrangement = arranged(plan, plan->configurations.front());
@@ -23,17 +27,6 @@ const SizeHeld& size_named(const SleepingRoom& room, std::string_view name) {
     if (held.size->name == name) return held;
   throw std::invalid_argument("no such size");
 }
-
-// A bed of one cushion 4 in thick on a bench 14 in high, at the front left.
-Furniture berth(const std::string& length, const std::string& width, const std::string& people = "") {
-  Furniture furniture;
-  furniture.fixture("bench", "bench", {"0", "0", length, width}, "0", "14")
-      .lay("pad", "cushion", {"0", "0", length, width}, "4", R"("on": ["bench"])")
-      .bed("bed", {"pad"}, people);
-  return furniture;
-}
-
-Region rect(Length left, Length low, Length right, Length high) { return Rect{{left, low}, {right, high}}; }
 
 TEST(SleepingRoom, MeasuresAPlainBed) {
   const Plan plan =

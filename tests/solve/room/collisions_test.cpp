@@ -147,9 +147,9 @@ TEST(Collisions, FixturesAreNotTestedAgainstEachOther) {
 }
 
 /// A box of whole inches.
-struct Box {
+struct CellBox {
   int x, y, length, width, base, height;
-  bool overlaps_in_some_cell(const Box& other) const {
+  bool overlaps_in_some_cell(const CellBox& other) const {
     for (int i = x; i < x + length; ++i)
       for (int j = y; j < y + width; ++j)
         for (int k = base; k < base + height; ++k)
@@ -160,10 +160,10 @@ struct Box {
   }
 };
 
-Plan plan_of(const std::vector<Box>& boxes, bool mirror) {
+Plan plan_of(const std::vector<CellBox>& boxes, bool mirror) {
   Furniture furniture;
   for (std::size_t i = 0; i < boxes.size(); ++i) {
-    const Box& box = boxes[i];
+    const CellBox& box = boxes[i];
     const int y = mirror ? 76 - box.y - box.width : box.y;
     furniture.lay(
         "p" + std::to_string(i), "board",
@@ -180,7 +180,7 @@ TEST(Collisions, AgreesWithCountingCellsAndDoesNotCareForMirror) {
     const auto draw = [&](int low, int high) {
       return std::uniform_int_distribution<int>(low, high)(random);
     };
-    std::vector<Box> boxes;
+    std::vector<CellBox> boxes;
     for (int i = 0; i < 8; ++i)
       boxes.push_back({draw(0, 30), draw(0, 30), draw(1, 14), draw(1, 14), draw(0, 10), draw(1, 6)});
     const std::vector<Collision> found = collisions_in(plan_of(boxes, false));
@@ -194,8 +194,8 @@ TEST(Collisions, AgreesWithCountingCellsAndDoesNotCareForMirror) {
         const auto share = [](int low_a, int size_a, int low_b, int size_b) {
           return std::min(low_a + size_a, low_b + size_b) - std::max(low_a, low_b);
         };
-        const Box& a = boxes[i];
-        const Box& b = boxes[j];
+        const CellBox& a = boxes[i];
+        const CellBox& b = boxes[j];
         EXPECT_EQ(found[next].depth, Length::inches(std::min({share(a.x, a.length, b.x, b.length),
                                                               share(a.y, a.width, b.y, b.width),
                                                               share(a.base, a.height, b.base, b.height)})));

@@ -9,12 +9,14 @@
 #include "oracle/support_scan.h"
 #include "support/furniture.h"
 #include "support/plan_builder.h"
+#include "support/stood.h"
 
 namespace berthwright {
 namespace {
 
 using oracle::Raster;
 using support::Furniture;
+using support::Stood;
 
 constexpr int per_inch = 4;  // cells of a quarter of an inch
 constexpr int margin = 2 * per_inch;
@@ -29,7 +31,7 @@ struct Block {
 std::string inches_of(int cells) { return exact_text(Length::inches(cells, per_inch), Unit::inch); }
 
 /// A board or cushion at (40, 20) in on random ledges, with random blocks beside it that stop it.
-struct Scene {
+struct BoardScene {
   int wide = 0;
   int deep = 0;
   std::vector<Block> ledges;
@@ -67,32 +69,32 @@ struct Scene {
         if (b.x < wide && b.x + b.wide > 0 && b.y < deep + by && b.y + b.deep > by) return by - 1;
     return per_inch / 2;
   }
-  Scene transposed() const {
-    Scene other{deep, wide, {}, {}};
+  BoardScene transposed() const {
+    BoardScene other{deep, wide, {}, {}};
     for (const Block& b : ledges) other.ledges.push_back({b.y, b.x, b.deep, b.wide});
     for (const Block& b : blocks) other.blocks.push_back({b.y, b.x, b.deep, b.wide});
     return other;
   }
-  Scene flipped() const {
-    Scene other{wide, deep, {}, {}};
+  BoardScene flipped() const {
+    BoardScene other{wide, deep, {}, {}};
     for (const Block& b : ledges) other.ledges.push_back({b.x, deep - b.y - b.deep, b.wide, b.deep});
     for (const Block& b : blocks) other.blocks.push_back({b.x, deep - b.y - b.deep, b.wide, b.deep});
     return other;
   }
-  Scene reordered() const {
-    Scene other = *this;
+  BoardScene reordered() const {
+    BoardScene other = *this;
     std::ranges::reverse(other.ledges);
     std::ranges::reverse(other.blocks);
     return other;
   }
 };
 
-Scene random_scene(unsigned seed) {
+BoardScene random_board_scene(unsigned seed) {
   std::mt19937 random(seed);
   const auto between = [&](int low, int high) {
     return std::uniform_int_distribution<int>(low, high)(random);
   };
-  Scene scene;
+  BoardScene scene;
   scene.wide = between(10, 30) * 2;
   scene.deep = between(10, 30) * 2;
   // Some along the sides, some anywhere.
@@ -130,32 +132,13 @@ Scene random_scene(unsigned seed) {
   return scene;
 }
 
-struct Stood {
-  explicit Stood(const Furniture& furniture) : plan(furniture.plan()) {
-    Result<Arrangement> made = arranged(plan, plan->configurations.front());
-    if (!made) throw std::invalid_argument(listed(made.problems()));
-    arrangement = std::move(made).value();
-    support = support_of(plan, arrangement);
-  }
-  Stood(const Stood&) = delete;
-  Stood& operator=(const Stood&) = delete;
-  const BoardSupport& board() const { return support.boards.front(); }
-  const BearingSide& side(Wall toward) const {
-    return *std::ranges::find(board().sides, toward, &BearingSide::toward);
-  }
-
-  Plan plan;
-  Arrangement arrangement;
-  Support support;
-};
-
 Length cells(int count) { return Length::inches(count, per_inch); }
 double in_cells(Length length) {
   return static_cast<double>(length.ticks()) * per_inch / static_cast<double>(ticks_per_inch);
 }
 
 // The side y = 0 of the scene against the side of the piece that it is.
-void expect_side(const Scene& scene, const BearingSide& side) {
+void expect_side(const BoardScene& scene, const BearingSide& side) {
   const oracle::ScannedSide scanned =
       oracle::scanned_side(scene.tops(0), scene.tops(margin), margin, per_inch, scene.play());
   EXPECT_EQ(side.borne, cells(scanned.borne));
@@ -164,7 +147,7 @@ void expect_side(const Scene& scene, const BearingSide& side) {
   EXPECT_EQ(side.play, side.is_free() ? Length{} : cells(scene.play()));
 }
 
-void expect_span(const Scene& scene, const std::optional<FreeSpan>& span) {
+void expect_span(const BoardScene& scene, const std::optional<FreeSpan>& span) {
   const std::optional<oracle::ScannedSpan> scanned = oracle::scanned_span(scene.tops(0), per_inch);
   ASSERT_EQ(span.has_value(), scanned.has_value());
   if (!span) return;
@@ -181,7 +164,7 @@ TEST(BoardSupport, AgreesWithARaster) {
   int tipping = 0;
   for (unsigned seed = 1; seed <= 150; ++seed) {
     SCOPED_TRACE(seed);
-    const Scene scene = random_scene(seed);
+    const BoardScene scene = random_board_scene(seed);
     const Stood made(scene.furniture("board"));
     expect_side(scene, made.side(Wall::left));
     expect_side(scene.flipped(), made.side(Wall::right));
@@ -217,7 +200,7 @@ TEST(CushionSupport, AgreesWithARaster) {
   int hollow = 0;
   for (unsigned seed = 1; seed <= 20; ++seed) {
     SCOPED_TRACE(seed);
-    Scene scene = random_scene(seed);
+    BoardScene scene = random_board_scene(seed);
     scene.blocks.clear();
     const Stood made(scene.furniture("cushion"));
     const CushionSupport& cushion = made.support.cushions.front();
@@ -251,7 +234,7 @@ void expect_same_board(const BoardSupport& a, const BoardSupport& b) {
 TEST(BoardSupport, IsTheSameInTheMirrorAndInAnotherOrder) {
   for (unsigned seed = 1; seed <= 60; ++seed) {
     SCOPED_TRACE(seed);
-    const Scene scene = random_scene(seed);
+    const BoardScene scene = random_board_scene(seed);
     const Stood made(scene.furniture("board"));
     const Stood mirrored(scene.flipped().furniture("board"));
     const Stood reordered(scene.reordered().furniture("board"));

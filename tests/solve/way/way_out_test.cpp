@@ -202,11 +202,11 @@ TEST(WayOut, ThroughAHugeDoorDoesNotLeaveTheRange) {
 }
 
 // Seeded trailers of boxes, on whole inches.
-struct Box {
+struct FloorBox {
   int x0, y0, x1, y1;
 };
 struct Random {
-  std::vector<Box> solids;  // the first is the bed
+  std::vector<FloorBox> solids;  // the first is the bed
   int door = 0;
 
   static Random of(unsigned seed) {
@@ -231,7 +231,7 @@ struct Random {
     furniture.opening(std::string(R"("id": "door", "kind": "door", "wall": ")") +
                       (mirrored ? "left" : "right") + R"(", "width": 26, "height": 68, "from_front": )" +
                       number(door));
-    const auto spot = [&](const Box& b) {
+    const auto spot = [&](const FloorBox& b) {
       return support::Spot{number(b.x0), number(mirrored ? 76 - b.y1 : b.y0), number(b.x1 - b.x0),
                            number(b.y1 - b.y0)};
     };
@@ -245,13 +245,13 @@ struct Random {
   }
   /// Inches from a place to the nearest box or wall, the door being a hole in the right one; negative inside.
   double clearance(double x, double y) const {
-    const auto to = [&](const Box& b) {
+    const auto to = [&](const FloorBox& b) {
       const double dx = std::max({b.x0 - x, x - b.x1, 0.0}), dy = std::max({b.y0 - y, y - b.y1, 0.0});
       return dx == 0 && dy == 0 ? -1.0 : std::hypot(dx, dy);
     };
     double least = std::min(to({-200, 76, door, 76}), to({door + 26, 76, 300, 76}));
     if (y < 76) least = std::min({least, x, 120 - x, y});
-    for (const Box& b : solids)
+    for (const FloorBox& b : solids)
       if (y < 76) least = std::min(least, to(b));
     return least;
   }
@@ -270,7 +270,7 @@ TEST(WayOut, AgreesWithAFloodedGridOfTheWholeTrailer) {
       for (std::size_t k = 0; k < rows; ++k) {
         const double x = (static_cast<double>(i) + 0.5) * step, y = (static_cast<double>(k) + 0.5) * step;
         const double clear = made.clearance(x, y);
-        const Box& bed = made.solids[0];
+        const FloorBox& bed = made.solids[0];
         const double dx = std::max({bed.x0 - x, x - bed.x1, 0.0}),
                      dy = std::max({bed.y0 - y, y - bed.y1, 0.0});
         cells.push_back({clear, std::hypot(dx, dy) - clear < 0.71 * step && y<76, y> 76});

@@ -22,6 +22,7 @@ struct Placed {
   std::vector<std::string> pressed_by;
 
   bool is_soft() const { return piece != nullptr && piece->is_soft(); }
+  bool is_curtain() const { return fixture != nullptr && fixture->kind == Fixture::Kind::curtain; }
 };
 
 /// One configuration standing in space: fixtures first, then the pieces in the order they are laid. Stowed

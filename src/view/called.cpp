@@ -1,0 +1,20 @@
+#include "view/called.h"
+
+namespace berthwright {
+
+std::string name_of(const Plan& plan, const std::string& id) {
+  const Fixture* fixture = plan.fixture(id);
+  const Piece* piece = plan.piece(id);
+  const Bed* bed = plan.bed(id);
+  const Leaf* leaf = plan.leaf(id);
+  const Opening* opening = plan.opening(id);
+  const std::string name = fixture   ? fixture->name
+                           : piece   ? piece->name
+                           : bed     ? bed->name
+                           : leaf    ? leaf->name
+                           : opening ? opening->name
+                                     : id;
+  return name.empty() ? id : name;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string>
+
+#include <berthwright/plan/plan.h>
+
+namespace berthwright {
+
+/// What a person calls the fixture, piece, bed, leaf or opening of that id; the id itself of what has no
+/// name.
+std::string name_of(const Plan& plan, const std::string& id);
+
+}  // namespace berthwright
