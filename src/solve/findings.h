@@ -35,9 +35,9 @@ void add_foam_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
 void add_seat_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 
 /// Distances of every heat source of the configuration: one finding for bare beds, one for made-up beds, one
-/// for other cushions and one for curtains, each the worst of its kind; and the sources that are stowed.
-/// The published 3 ft is asked of heaters only; ovens, cooktops and furnace outlets have no published figure,
-/// so without a data plate they are unknown.
+/// for other cushions, one for curtains and one for what else can burn, each the worst of its kind; and the
+/// sources that are stowed. The published 3 ft is asked of heaters only; ovens, cooktops and furnace outlets
+/// have no published figure, so without a data plate they are unknown.
 void add_heat_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 
 /// Sources of the trailer whose data plate the plan does not give at all.

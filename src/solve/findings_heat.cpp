@@ -11,7 +11,7 @@ namespace berthwright {
 namespace {
 
 // The kinds of thing that can burn, each with a finding of its own.
-constexpr std::array<std::string_view, 4> variants{"bare", "made up", "cushion", "curtain"};
+constexpr std::array<std::string_view, 5> variants{"bare", "made up", "cushion", "curtain", "other"};
 
 std::string_view variant_of(const HeatDistance& entry) {
   switch (entry.kind) {
@@ -21,6 +21,8 @@ std::string_view variant_of(const HeatDistance& entry) {
       return "cushion";
     case HeatDistance::Kind::curtain:
       return "curtain";
+    case HeatDistance::Kind::other:
+      return "other";
   }
   throw std::logic_error("HeatDistance::Kind out of range");
 }

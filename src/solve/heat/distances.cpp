@@ -3,21 +3,11 @@
 #include <algorithm>
 #include <tuple>
 
+#include "solve/heat/burnables.h"
 #include "solve/heat/plate.h"
 
 namespace berthwright {
 namespace {
-
-// Design 2: chords stray at most this far from their arc. 0.05 mm.
-constexpr Length arc_error = Length::from_ticks(ticks_per_mm / 20);
-
-struct Burnable {
-  std::string id;
-  HeatDistance::Kind kind = HeatDistance::Kind::cushion;
-  bool made_up = false;
-  std::vector<Solid> solids;
-  bool has_arcs = false;
-};
 
 const HeatSource* heat_of(const Placed& thing) {
   if (thing.fixture != nullptr) return thing.fixture->heat ? &*thing.fixture->heat : nullptr;
@@ -33,6 +23,45 @@ bool has_arcs(const Placed& thing) {
   if (thing.fixture != nullptr) return !thing.fixture->arcs.empty();
   return thing.pose != nullptr && !thing.pose->arcs.empty();
 }
+
+// None: nobody says that it burns.
+std::optional<HeatDistance::Kind> kind_of(const Placed& thing) {
+  if (thing.is_curtain()) return HeatDistance::Kind::curtain;
+  if (thing.is_soft()) return HeatDistance::Kind::cushion;
+  const bool burns = thing.fixture != nullptr && thing.fixture->burns && !thing.fixture->heat;
+  return burns ? std::optional(HeatDistance::Kind::other) : std::nullopt;
+}
+
+Nearest least_distance(const Solid& source, const std::vector<Solid>& solids) {
+  std::optional<Nearest> least;
+  for (const Solid& solid : solids) {
+    const Nearest next = nearest(source, solid);
+    const auto order = least ? next.squared <=> least->squared : std::strong_ordering::less;
+    if (order < 0 || (order == 0 && std::tie(next.from, next.to) < std::tie(least->from, least->to)))
+      least = next;
+  }
+  return *least;
+}
+
+void compare_with_plate(const Placed& source, const Burnable& burnable, Length inexact, HeatDistance& entry) {
+  const DataPlate* plate = plate_of(source);
+  if (plate == nullptr) return;
+  const std::optional<Wall> front = way_of_front(source);
+  if (!front) {
+    entry.plate_incomplete = true;
+    return;
+  }
+  const Solid& solid = source.solid;
+  const SourceBox box{solid.outline().bounds(), solid.base(), solid.top(), *front};
+  const PlateReading reading = plate_reading(box, *plate, burnable.solids);
+  entry.plate_incomplete = reading.incomplete;
+  if (!reading.least) return;
+  entry.plate_margin = reading.least->margin - inexact;
+  entry.plate_required = reading.least->required;
+  entry.plate_nearest = reading.least->nearest;
+}
+
+}  // namespace
 
 std::vector<Burnable> burnables_in(const Arrangement& arrangement,
                                    const std::vector<std::pair<const Bed*, Bedding>>& beds) {
@@ -50,56 +79,20 @@ std::vector<Burnable> burnables_in(const Arrangement& arrangement,
       return std::ranges::find(entry.first->pieces, PieceId(id)) != entry.first->pieces.end();
     });
   };
-  for (const Placed& thing : arrangement.things) {
-    const bool curtain = thing.is_curtain();
-    if (curtain || (thing.is_soft() && !in_a_bed(thing.id)))
-      burnables.push_back({thing.id,
-                           curtain ? HeatDistance::Kind::curtain : HeatDistance::Kind::cushion,
-                           false,
-                           {thing.solid},
-                           has_arcs(thing)});
-  }
+  for (const Placed& thing : arrangement.things)
+    if (const std::optional<HeatDistance::Kind> kind = kind_of(thing); kind && !in_a_bed(thing.id))
+      burnables.push_back({thing.id, *kind, false, {thing.solid}, has_arcs(thing)});
   return burnables;
 }
 
-// The way the source's front looks; none when it does not stand upright and square, as its plate means it to.
-std::optional<Wall> front_of(const Placed& source) {
+std::optional<Wall> way_of_front(const Placed& source) {
   if (source.fixture != nullptr) return heat_of(source)->faces;
   const Pose& pose = *source.pose;
   const bool upright = pose.manner == Pose::Manner::flat && !pose.placement.flipped;
   return upright && pose.placement.turn.is_quarter() ? pose.faces : std::nullopt;
 }
 
-Nearest least_distance(const Solid& source, const std::vector<Solid>& solids) {
-  std::optional<Nearest> least;
-  for (const Solid& solid : solids) {
-    const Nearest next = nearest(source, solid);
-    const auto order = least ? next.squared <=> least->squared : std::strong_ordering::less;
-    if (order < 0 || (order == 0 && std::tie(next.from, next.to) < std::tie(least->from, least->to)))
-      least = next;
-  }
-  return *least;
-}
-
-void compare_with_plate(const Placed& source, const Burnable& burnable, Length inexact, HeatDistance& entry) {
-  const DataPlate* plate = plate_of(source);
-  if (plate == nullptr) return;
-  const std::optional<Wall> front = front_of(source);
-  if (!front) {
-    entry.plate_incomplete = true;
-    return;
-  }
-  const Solid& solid = source.solid;
-  const SourceBox box{solid.outline().bounds(), solid.base(), solid.top(), *front};
-  const PlateReading reading = plate_reading(box, *plate, burnable.solids);
-  entry.plate_incomplete = reading.incomplete;
-  if (!reading.least) return;
-  entry.plate_margin = reading.least->margin - inexact;
-  entry.plate_required = reading.least->required;
-  entry.plate_nearest = reading.least->nearest;
-}
-
-HeatDistance distance_between(const Placed& source, const Burnable& burnable) {
+HeatDistance heat_distance(const Placed& source, const Burnable& burnable) {
   const Length inexact =
       (has_arcs(source) ? arc_error : Length{}) + (burnable.has_arcs ? arc_error : Length{});
   HeatDistance entry;
@@ -113,8 +106,6 @@ HeatDistance distance_between(const Placed& source, const Burnable& burnable) {
   return entry;
 }
 
-}  // namespace
-
 const DataPlate* plate_of(const Placed& source) {
   const HeatSource* heat = heat_of(source);
   return heat != nullptr && heat->plate ? &*heat->plate : nullptr;
@@ -127,7 +118,7 @@ std::vector<HeatDistance> heat_distances(const Plan&, const Arrangement& arrange
   for (const Placed& source : arrangement.things) {
     if (heat_of(source) == nullptr || is_stowed(source)) continue;
     for (const Burnable& burnable : burnables)
-      if (!burnable.solids.empty()) distances.push_back(distance_between(source, burnable));
+      if (!burnable.solids.empty()) distances.push_back(heat_distance(source, burnable));
   }
   std::ranges::sort(distances, {}, [](const HeatDistance& entry) {
     return std::tuple(entry.source, entry.nearest_to, entry.kind, entry.made_up);

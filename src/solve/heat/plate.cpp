@@ -129,29 +129,24 @@ class CellSearch {
   std::optional<Nearest> least_;
 };
 
-struct Demand {
-  std::optional<Length> required;  ///< the largest of the faces the plate gives
-  bool incomplete = false;
-  void add(const std::optional<Length>& face) {
-    if (!face) incomplete = true;
-    if (face && (!required || *required < *face)) required = face;
-  }
-};
+}  // namespace
 
 Demand demand_of(const DataPlate& plate, Wall front, Cell cell) {
   Demand demand;
+  const auto add = [&](const std::optional<Length>& face) {
+    if (!face) demand.incomplete = true;
+    if (face && (!demand.required || *demand.required < *face)) demand.required = face;
+  };
   const auto add_side = [&](Wall side) {
-    demand.add(side == front ? plate.front : side == opposite(front) ? plate.back : plate.sides);
+    add(side == front ? plate.front : side == opposite(front) ? plate.back : plate.sides);
   };
   if (cell.x != 0) add_side(cell.x < 0 ? Wall::front : Wall::rear);
   if (cell.y != 0) add_side(cell.y < 0 ? Wall::left : Wall::right);
-  if (cell.z != 0) demand.add(cell.z < 0 ? plate.sides : plate.top);
+  if (cell.z != 0) add(cell.z < 0 ? plate.sides : plate.top);
   if (cell == Cell{})
-    for (const auto& face : {plate.front, plate.back, plate.sides, plate.top}) demand.add(face);
+    for (const auto& face : {plate.front, plate.back, plate.sides, plate.top}) add(face);
   return demand;
 }
-
-}  // namespace
 
 std::optional<Nearest> nearest_in_cell(const SourceBox& box, const Solid& solid, Cell cell) {
   const Interval heights = part_of(box.base, box.top, cell.z);

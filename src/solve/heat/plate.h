@@ -25,6 +25,14 @@ struct Cell {
   friend bool operator==(const Cell&, const Cell&) = default;
 };
 
+/// What a plate asks before one cell.
+struct Demand {
+  std::optional<Length> required;  ///< the largest of the faces the plate gives
+  bool incomplete = false;         ///< of some face it does not
+};
+/// An edge or corner asks the largest of its faces, the box itself that of all; the underside counts as side.
+Demand demand_of(const DataPlate& plate, Wall front, Cell cell);
+
 /// Least distance from the box to what of `solid` lies in the cell, be it only a point of its border; none
 /// when nothing does. Exact. O(edges).
 std::optional<Nearest> nearest_in_cell(const SourceBox& box, const Solid& solid, Cell cell);

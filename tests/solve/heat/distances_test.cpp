@@ -139,6 +139,20 @@ TEST(HeatDistances, ArcsCostATwentiethOfAMillimetreEach) {
   EXPECT_EQ(Answered(text).one("heat.three-feet").measured, Quantity(36_in - 2 * arc));
 }
 
+// A shelf of cork 30 in behind the heater: measured where the plan says that it burns, and only there.
+TEST(HeatDistances, WhatElseThePlanSaysCanBurnIsMeasured) {
+  TrailerText text = heater_and_cushion("150", "55");
+  const std::string shelf = R"({"id": "cork", "kind": "shelf", "length": 10, "width": 10, "at": {"front": 100,
+                               "left": 60}, "base": 2, "top": 3)";
+  text.fixtures = {shelf + R"(, "burns": true})"};
+  const Finding finding = Answered(text).one("heat.three-feet", "other");
+  EXPECT_EQ(finding.measured, Quantity(30_in));
+  EXPECT_EQ(finding.status, Status::not_met);
+  EXPECT_EQ(finding.subjects, (std::vector<std::string>{"H", "cork"}));
+  text.fixtures = {shelf + "}"};
+  EXPECT_TRUE(Answered(text).of("heat.three-feet", "other").empty());
+}
+
 // Design 4.6: a cabinet in between never shortens the distance.
 TEST(HeatDistances, WhatStandsInBetweenShortensNothing) {
   TrailerText text = heater_and_cushion("100", "55");

@@ -4,11 +4,12 @@
 
 namespace berthwright {
 
-/// The distance of one heat source to one kind of thing that can burn, in one configuration.
+/// The distance of one heat source to one kind of thing that can burn, in one configuration. Other things are
+/// fixtures that the plan says can burn.
 struct HeatDistance {
-  enum class Kind { bed, cushion, curtain };
+  enum class Kind { bed, cushion, curtain, other };
   std::string source;      ///< id of the heater, oven…
-  std::string nearest_to;  ///< id of the bed, cushion or curtain
+  std::string nearest_to;  ///< id of the bed, cushion, curtain or other thing
   Nearest nearest;         ///< from the source to what can burn, as drawn with chords
   Nearest plate_nearest;   ///< where the plate's margin is least; valid when `plate_margin` is set
   Length distance;         ///< the one to print and compare: rounded down, less 0.05 mm an arc
@@ -27,8 +28,9 @@ struct HeatDistance {
 const DataPlate* plate_of(const Placed& source);
 
 /// For each heat source that is not stowed (off but plugged in counts as running): its distances to each of
-/// `beds`, bare and made up, and to every curtain and every cushion that belongs to none of them. For the
-/// plate a source counts as its box. Deterministic order: source, nearest_to, bare first.
+/// `beds`, bare and made up, to every curtain, every cushion that belongs to none of them, and every fixture
+/// that the plan says can burn. For the plate a source counts as its box. Deterministic order: source,
+/// nearest_to, bare first.
 std::vector<HeatDistance> heat_distances(const Plan& plan, const Arrangement& arrangement,
                                          const std::vector<std::pair<const Bed*, Bedding>>& beds);
 
