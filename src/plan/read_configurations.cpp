@@ -2,6 +2,7 @@
 #include <array>
 #include <utility>
 
+#include "plan/box_sides.h"
 #include "plan/in_quotes.h"
 #include "plan/readers.h"
 
@@ -14,16 +15,6 @@ using State = Pose::State;
 constexpr std::array<Word<Manner>, 2> edges{{{"length", Manner::on_length}, {"width", Manner::on_width}}};
 constexpr std::array<Word<State>, 3> states{
     {{"running", State::running}, {"off", State::off}, {"stowed", State::stowed}}};
-constexpr std::array walls_counter_clockwise{Wall::rear, Wall::right, Wall::front, Wall::left};
-
-/// Seen from above, a quarter turn takes rear to right, right to front, front to left.
-Wall turned(Wall wall, Turn turn) {
-  std::size_t quarters = 0;
-  while (Turn::quarters(static_cast<int>(quarters)) != turn) ++quarters;
-  const auto at = std::ranges::find(walls_counter_clockwise, wall) - walls_counter_clockwise.begin();
-  return walls_counter_clockwise[(static_cast<std::size_t>(at) + quarters) % 4];
-}
-
 /// One id, or a list of them.
 std::optional<std::vector<std::string>> as_supports(const Node& node, Reading& reading) {
   if (node.kind == Node::Kind::list) return as_references(node, reading);

@@ -17,4 +17,9 @@ std::string name_of(const Plan& plan, const std::string& id) {
   return name.empty() ? id : name;
 }
 
+std::string when_of(const Configuration& configuration) {
+  const std::string& id = configuration.id.text();
+  return (id == "day" || id == "night" ? "By " : "In ") + configuration.name;
+}
+
 }  // namespace berthwright

@@ -10,4 +10,7 @@ namespace berthwright {
 /// name.
 std::string name_of(const Plan& plan, const std::string& id);
 
+/// "By day", "By night", "In lounge".
+std::string when_of(const Configuration& configuration);
+
 }  // namespace berthwright

@@ -5,6 +5,8 @@
 #include <berthwright/exact/measure.h>
 #include <berthwright/solve/body.h>
 
+#include "view/called.h"
+
 namespace berthwright {
 
 Telling::Telling(const Plan& plan, const Finding& finding)
@@ -30,9 +32,7 @@ std::string Telling::bed() const {
 
 std::string Telling::when() const {
   const Configuration* configuration = plan_.configuration(finding_.configuration.text());
-  if (configuration == nullptr) return {};
-  const std::string& id = configuration->id.text();
-  return (id == "day" || id == "night" ? "By " : "In ") + configuration->name + ", ";
+  return configuration == nullptr ? "" : when_of(*configuration) + ", ";
 }
 
 std::string Telling::measured() const {

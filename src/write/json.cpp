@@ -5,19 +5,16 @@
 #include <berthwright/exact/measure.h>
 #include <berthwright/view/words.h>
 
+#include "write/in_json.h"
+
 namespace berthwright {
 namespace {
 
 using Json = nlohmann::ordered_json;
-constexpr int schema_version = 1;
 
-/// Whole ticks divided once: the shortest decimal that prints it is the exact one, on every machine.
-double millimetres(Length length) { return static_cast<double>(length.ticks()) / ticks_per_mm; }
-
-Json place(const Point& p) { return {{"x_mm", millimetres(p.x)}, {"y_mm", millimetres(p.y)}}; }
-Json place(const Point3& p) {
-  return {{"x_mm", millimetres(p.plan.x)}, {"y_mm", millimetres(p.plan.y)}, {"z_mm", millimetres(p.z)}};
-}
+Json place(const Point& p) { return place_in<Json>(p); }
+Json place(const Point3& p) { return place_in<Json>(p); }
+Json source_json(const Source& source) { return source_in<Json>(source); }
 
 struct InJson {
   Json operator()(Length length) const { return {{"mm", millimetres(length)}}; }
@@ -46,29 +43,6 @@ Json quantity(const Quantity& value, Unit own, Rounding rounding) {
   Json json = std::visit(InJson{}, value);
   json["text"] = quantity_text(value, own, rounding);
   return json;
-}
-
-std::string_view kind_word(Source::Kind kind) {
-  switch (kind) {
-    case Source::Kind::published:
-      return "published";
-    case Source::Kind::maker:
-      return "maker";
-    case Source::Kind::common_practice:
-      return "common practice";
-    case Source::Kind::from_memory:
-      return "from memory";
-    case Source::Kind::own_choice:
-      return "own choice";
-  }
-  throw std::logic_error("Source::Kind out of range");
-}
-
-Json source_json(const Source& source) {
-  return {{"kind", kind_word(source.kind)},
-          {"text", source.text},
-          {"edition", source.edition},
-          {"address", source.address}};
 }
 
 Json rectangle_json(const TurnedRectangle& rectangle) {
@@ -267,11 +241,6 @@ Json rule_json(const Rule& rule) {
           {"close_within_mm", millimetres(rule.close_within)},
           {"source", source_json(rule.source)},
           {"caution", rule.caution}};
-}
-
-/// Bytes that are not UTF-8 can only come from a file name; they are replaced, never printed.
-std::string text_of(const Json& json) {
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 }  // namespace

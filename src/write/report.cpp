@@ -7,6 +7,7 @@
 #include <berthwright/view/words.h>
 
 #include "exact/code_points.h"
+#include "write/heading.h"
 #include "write/report_seats.h"
 #include "write/report_ways.h"
 #include "write/wrap.h"
@@ -91,14 +92,6 @@ std::string heat_part(const Plan& plan, const Answer& answer) {
     }
   }
   return text.empty() ? text : "\nHeat: the nearest thing that can burn\n" + text;
-}
-
-std::string heading(const Plan& plan) {
-  std::string text = plan->title.title;
-  if (!plan->title.shop.empty()) text += ", " + plan->title.shop;
-  if (!plan->title.owner.empty()) text += ", for " + plan->title.owner;
-  if (!plan->title.date.empty()) text += ", " + plan->title.date;
-  return wrapped(printable(text, every_character), {});
 }
 
 std::string beds_part(const Plan& plan, const Answer& answer, ReportOptions options) {

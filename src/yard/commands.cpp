@@ -35,25 +35,36 @@ void tell(const Problems& problems, std::ostream& err) {
     err << "berthwright: " << printable(problem.message, every_character) << "\n    " << problem.cure << "\n";
 }
 
-/// Fills `stood` in place: the answer points into the plan, which therefore must not move afterwards.
-void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& out, std::ostream& err) {
+/// The plan of a file, or none and the exit code after its faults were told.
+std::optional<Plan> plan_of(const std::string& file, bool json, std::ostream& out, std::ostream& err,
+                            int& code) {
   const Result<std::string> text = read_file(file, most_bytes);
   if (!text) {
     tell(text.problems(), err);
-    stood.code = exit_input;
-    return;
+    code = exit_input;
+    return std::nullopt;
   }
   Result<Plan> plan = read_plan(*text);
-  if (!plan) {
-    stood.code = told(file, plan.problems(), json, out, err);
-    return;
-  }
-  stood.plan = std::move(plan).value();
+  if (plan) return std::move(plan).value();
+  code = told(file, plan.problems(), json, out, err);
+  return std::nullopt;
+}
+
+/// Fills `stood` in place: the answer points into the plan, which therefore must not move afterwards.
+void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& out, std::ostream& err) {
+  stood.plan = plan_of(file, json, out, err, stood.code);
+  if (!stood.plan) return;
   Result<Answer> answer = answered(*stood.plan);
   if (!answer)
     stood.code = told(file, answer.problems(), json, out, err);
   else
     stood.answer = std::move(answer).value();
+}
+
+std::string configurations_of(const Plan& plan) {
+  std::string names;
+  for (const Configuration& one : plan->configurations) names += (names.empty() ? "" : ", ") + one.id.text();
+  return names.empty() ? "none" : names;
 }
 
 std::string default_folder(const std::string& plan) {
@@ -90,6 +101,25 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
     err << "Alerts are not met or unknown: berthwright check " << printable(request.plan, every_character)
         << '\n';
   return exit_fine;
+}
+
+int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& err) {
+  int code = exit_fine;
+  const std::optional<Plan> plan = plan_of(request.plan, request.json, out, err, code);
+  if (!plan) return code;
+  std::vector<ConfigurationId> chosen;
+  for (const std::string& id : request.configurations) {
+    if (plan->configuration(id) == nullptr) {
+      err << "berthwright: no configuration of the plan is called " << printable(id, every_character)
+          << "; it has: " << printable(configurations_of(*plan), every_character) << '\n';
+      return exit_usage;
+    }
+    chosen.emplace_back(id);
+  }
+  const Result<std::vector<HeaterPlaces>> heaters = heater_places(*plan, chosen);
+  if (!heaters) return told(request.plan, heaters.problems(), request.json, out, err);
+  out << (request.json ? heater_json(*plan, *heaters) : heater_text(*plan, *heaters));
+  return exit_code(*heaters);
 }
 
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err) {

@@ -2,6 +2,7 @@
 
 #include <iosfwd>
 #include <string>
+#include <vector>
 
 namespace berthwright {
 
@@ -24,6 +25,11 @@ struct DrawRequest {
   std::string plan;
   std::string folder;  ///< empty: out/ and the stem of the plan's file name
 };
+struct HeaterRequest {
+  std::string plan;
+  std::vector<std::string> configurations;  ///< ids; empty: all
+  bool json = false;
+};
 struct ExplainRequest {
   std::string rule;  ///< empty: list all
   bool json = false;
@@ -31,6 +37,7 @@ struct ExplainRequest {
 
 int run_check(const CheckRequest& request, std::ostream& out, std::ostream& err);
 int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err);
+int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& err);
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
 
 }  // namespace berthwright

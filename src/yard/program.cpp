@@ -16,6 +16,7 @@ namespace {
 struct Asked {
   CheckRequest check;
   DrawRequest draw;
+  HeaterRequest heater;
   ExplainRequest explain;
 };
 
@@ -26,7 +27,8 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
       app.add_subcommand("check", "Stand the plan up by day and by night and compare every figure");
   verb->add_option("PLAN", check.plan, plan_help)->required();
   verb->add_flag("--json", check.json, "one JSON object instead of text (plans/check.schema.json)");
-  verb->add_flag("--details", check.details, "add rule names, places, shares of the population and the numbers of what is met");
+  verb->add_flag("--details", check.details,
+                 "add rule names, places, shares of the population and the numbers of what is met");
   verb->add_flag("--defaults", check.defaults, "list every default that was applied");
   verb->footer(
       "Example:\n  berthwright check plans/sanderling.json\n\n"
@@ -43,6 +45,23 @@ CLI::App* define_draw(CLI::App& app, DrawRequest& draw) {
       "Example:\n  berthwright draw plans/sanderling.json --out drawings\n\n"
       "Exit code: 0 drawn, whatever the check says; 65 the plan is wrong; 66 it cannot be read;\n"
       "73 the folder or a file cannot be made; 74 it could not be written whole (old drawings stay).");
+  return verb;
+}
+
+CLI::App* define_heater(CLI::App& app, HeaterRequest& heater) {
+  CLI::App* verb = app.add_subcommand("heater", "Look for places where each heater may stand");
+  verb->add_option("PLAN", heater.plan, plan_help)->required();
+  verb->add_option("--configuration", heater.configurations,
+                   "only this configuration (may be given several times; default: all)")
+      ->allow_extra_args(false)
+      ->take_all();
+  verb->add_flag("--json", heater.json, "one JSON object instead of text (plans/heater.schema.json)");
+  verb->footer(
+      "Example:\n  berthwright heater plans/sanderling.json --configuration day\n\n"
+      "Exit code: 0 each heater has a place that keeps every rule; 1 one has none; 2 each has, but a figure "
+      "is\n"
+      "lacking, or the plan shows no heater; 64 no such configuration; 65 the plan is wrong; 66 it cannot be "
+      "read.");
   return verb;
 }
 
@@ -63,12 +82,13 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   app.footer("Example:\n  berthwright check plans/sanderling.json\n\n'berthwright VERB --help' tells more.");
   const CLI::App* check = define_check(app, asked.check);
   const CLI::App* draw = define_draw(app, asked.draw);
+  const CLI::App* heater = define_heater(app, asked.heater);
   const CLI::App* explain = define_explain(app, asked.explain);
   if (!arguments.empty() && !arguments.front().starts_with('-') &&
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are check, draw and explain\n";
+        << "; the verbs are check, draw, heater and explain\n";
     return exit_usage;
   }
   try {
@@ -83,6 +103,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   }
   if (check->parsed()) return run_check(asked.check, out, err);
   if (draw->parsed()) return run_draw(asked.draw, out, err);
+  if (heater->parsed()) return run_heater(asked.heater, out, err);
   return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
 }
 

@@ -10,9 +10,9 @@ namespace berthwright::oracle {
 namespace {
 
 /// free[x][y] summed up, so that a block of cells is free when its sum is its size.
-class Raster {
+class RoomRaster {
  public:
-  explicit Raster(int cells) : cells_(cells), sums_(at(cells, cells) + 1, 0) {}
+  explicit RoomRaster(int cells) : cells_(cells), sums_(at(cells, cells) + 1, 0) {}
 
   template <typename IsFree>
   void fill(const IsFree& is_free) {
@@ -50,7 +50,7 @@ class Raster {
 
 LatticeBest lattice_rectangles(const Region& region, int cells, std::int64_t step, Length width) {
   const auto side = static_cast<double>(step);
-  Raster raster(cells);
+  RoomRaster raster(cells);
   raster.fill([&](int x, int y) { return clearance(region, (x + 0.5) * side, (y + 0.5) * side) > 0; });
   LatticeBest best;
   raster.each_block([&](int across, int up) {
@@ -69,7 +69,7 @@ ScanBest scanned_rectangles(const Region& region, double radians, int cells, Len
   const double middle_y = static_cast<double>(bounds.low.y.ticks()) + high / 2;
   const double side = std::sqrt(wide * wide + high * high) / cells;
   const double cosine = std::cos(radians), sine = std::sin(radians);
-  Raster raster(cells);
+  RoomRaster raster(cells);
   raster.fill([&](int i, int k) {
     const double x = (i + 0.5 - cells / 2.0) * side, y = (k + 0.5 - cells / 2.0) * side;
     return clearance(region, middle_x + cosine * x - sine * y, middle_y + sine * x + cosine * y) >

@@ -15,6 +15,22 @@ std::string plan_with_an_unknown() {
   return text.json();
 }
 
+std::string plan_with_room_for_a_heater() {
+  TrailerText text = two_benches("0", "14");
+  text.pieces.back() =
+      R"({"id": "H", "name": "Heater", "kind": "heater", "length": 8, "width": 10, "height": 15,
+                           "faces": "rear", "data_plate": {"front": 36, "back": 6, "sides": 12, "top": 24}})";
+  return text.json();
+}
+
+std::string plan_without_room_for_a_heater() {
+  std::string text = plan_with_room_for_a_heater();
+  const std::string long_room = R"("length": 120)";
+  return text.replace(text.find(long_room), long_room.size(), R"("length": 90)");
+}
+
+std::string plan_with_a_heater_without_plate() { return two_benches("0", "14").json(); }
+
 std::string plan_that_is_broken() {
   return "{\"berthwright\": 1, \"title\": \"Broken\", \"unit\": \"in\",\n"
          "\"interior\": {\"length\": \"1,905\", \"width\": 76, \"height\": 76},\n"

@@ -15,15 +15,19 @@ namespace {
 
 constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
 
-// What ./dev demo makes of one plan: every drawing, and the check as text.
+// What ./dev demo makes of one plan: every drawing, the check as text, and where its heaters may stand.
 std::map<std::string, std::string> made_now(const std::string& name) {
   const TemporaryFolder folder;
   const std::string plan = repository_path("plans/" + name + ".json");
-  std::ostringstream drawn, checked, err;
+  std::ostringstream drawn, checked, sited, err;
   EXPECT_EQ(run({"draw", plan, "--out", folder.path()}, drawn, err), 0) << err.str();
   EXPECT_LE(run({"check", plan}, checked, err), 2) << err.str();
   auto files = files_in(folder.path());
   files["check.txt"] = checked.str();
+  if (demo_text(name).find("\"kind\": \"heater\"") != std::string::npos) {
+    EXPECT_LE(run({"heater", plan}, sited, err), 2) << err.str();
+    files["heater.txt"] = sited.str();
+  }
   return files;
 }
 

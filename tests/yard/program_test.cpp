@@ -69,6 +69,44 @@ TEST_F(Program, AnswersTheSameInJson) {
   EXPECT_EQ(code(plan_with_an_unknown()), 2);
 }
 
+TEST_F(Program, SaysWhereAHeaterMayStand) {
+  const auto code = [&](const std::string& text, const std::string& words) {
+    const std::string file = plan(text);
+    const Told heater = told({"heater", file});
+    EXPECT_EQ(heater.err, "");
+    EXPECT_TRUE(heater.out.starts_with("Test\n")) << heater.out;
+    EXPECT_NE(heater.out.find(words), std::string::npos) << heater.out;
+    const Told json = told({"heater", "--json", file});
+    EXPECT_EQ(json.code, heater.code);
+    EXPECT_EQ(nlohmann::json::parse(json.out)["exit_code"], heater.code);
+    return heater.code;
+  };
+  EXPECT_EQ(code(plan_with_room_for_a_heater(), "\nHeater: a place keeps every rule.\n"), 0);
+  EXPECT_EQ(code(plan_without_room_for_a_heater(), "\nHeater: no place keeps every rule.\n"), 1);
+  EXPECT_EQ(code(plan_with_a_heater_without_plate(), "its data plate"), 2);
+  EXPECT_EQ(code(plan_that_does_not(), "\nThe plan shows no heater, so no place was sought.\n"), 2);
+}
+
+TEST_F(Program, LooksForAHeatersPlaceInTheConfigurationsAskedFor) {
+  const std::string file = plan(plan_without_room_for_a_heater());
+  EXPECT_EQ(told({"heater", file, "--configuration", "day"}).code, 0);
+  EXPECT_EQ(told({"heater", file, "--configuration", "night"}).code, 1);
+  EXPECT_EQ(told({"heater", file, "--configuration", "night", "--configuration", "day"}).code, 1);
+  const Told refused = told({"heater", file, "--configuration", "noon"});
+  EXPECT_EQ(refused.code, 64);
+  EXPECT_NE(refused.err.find("noon; it has: day, night"), std::string::npos) << refused.err;
+}
+
+TEST_F(Program, TellsTheFaultsOfAPlanWhenAskedForAHeatersPlace) {
+  const Told broken = told({"heater", plan(plan_that_is_broken())});
+  EXPECT_EQ(broken.code, 65);
+  EXPECT_EQ(broken.out, "");
+  EXPECT_NE(broken.err.find("[length.comma]"), std::string::npos) << broken.err;
+  const Told falls = told({"heater", "--json", plan(plan_that_falls())});
+  EXPECT_EQ(falls.code, 65);
+  EXPECT_EQ(nlohmann::json::parse(falls.out)["problems"].size(), 1U);
+}
+
 TEST_F(Program, RefusesACommandItDoesNotKnow) {
   const std::string file = plan(plan_that_meets());
   for (const std::vector<std::string>& arguments :
@@ -84,6 +122,13 @@ TEST_F(Program, RefusesACommandItDoesNotKnow) {
                                              {"draw", file, "--out"},
                                              {"draw", file, "--json"},
                                              {"check", file, "draw", file},
+                                             {"heater"},
+                                             {"heater", file, file},
+                                             {"heater", file, "--details"},
+                                             {"heater", file, "--configuration"},
+                                             {"heater", file, "--configuration", "noon"},
+                                             {"heater", file, "--configuration", "day", "noon"},
+                                             {"heater", file, "--json", "--configuration", ""},
                                              {"explain", "heat.three-feet", "heat.stowed"},
                                              {"explain", "heat.nonsense"},
                                              {"explain", "heat.nonsense", "--json"}}) {
@@ -142,7 +187,7 @@ TEST_F(Program, RefusesAPlanOfFiveMebibytes) {
 
 TEST_F(Program, SaysWhenAPlanCannotBeRead) {
   for (const std::string& place : {folder.path("missing.json"), folder.path(), std::string{}})
-    for (const char* verb : {"check", "draw"}) {
+    for (const char* verb : {"check", "draw", "heater"}) {
       SCOPED_TRACE(verb + (" " + place));
       const Told refused = told({verb, place});
       EXPECT_EQ(refused.code, 66);
@@ -185,8 +230,12 @@ TEST_F(Program, DrawsWhatIsNotMetAndSaysSo) {
 
 TEST_F(Program, SaysTheSameBytesTwice) {
   const std::string file = plan(plan_with_an_unknown());
-  for (const std::vector<std::string>& arguments : std::vector<std::vector<std::string>>{
-           {"check", file, "--details", "--defaults"}, {"check", file, "--json"}, {"explain", "--json"}})
+  const std::string heater = folder.put("heater.json", plan_with_room_for_a_heater());
+  for (const std::vector<std::string>& arguments :
+       std::vector<std::vector<std::string>>{{"check", file, "--details", "--defaults"},
+                                             {"check", file, "--json"},
+                                             {"heater", heater, "--json"},
+                                             {"explain", "--json"}})
     EXPECT_EQ(told(arguments).out, told(arguments).out);
   told({"draw", file, "--out", folder.path("one")});
   told({"draw", file, "--out", folder.path("two")});
@@ -206,7 +255,7 @@ TEST_F(Program, AddsWhatIsAskedFor) {
 
 TEST_F(Program, HelpsWithAnExampleForEveryVerb) {
   const Told help = told({"--help"});
-  for (const std::string verb : {"check", "draw", "explain"}) {
+  for (const std::string verb : {"check", "draw", "heater", "explain"}) {
     SCOPED_TRACE(verb);
     const Told of_verb = told({verb, "--help"});
     EXPECT_EQ(of_verb.code, 0);
@@ -244,6 +293,7 @@ TEST_F(Program, NeverLetsAnArgumentCommandTheTerminal) {
            {"check", hostile},
            {hostile},
            {"check", hostile, hostile},
+           {"heater", plan(plan_that_meets()), "--configuration", hostile},
            {"draw", plan(plan_that_does_not()), "--out", folder.path("p/" + hostile)},
            {"draw", plan(plan_that_meets()), "--out", folder.put("f", "") + "/" + hostile}})
     EXPECT_EQ(told(arguments).err.find('\x1b'), std::string::npos) << testing::PrintToString(arguments);
@@ -272,6 +322,7 @@ TEST_F(Program, SaysWhenItsResultCouldNotBeWritten) {
        std::vector<std::vector<std::string>>{{"check", file},
                                              {"check", file, "--json"},
                                              {"draw", file, "--out", folder.path("out")},
+                                             {"heater", file},
                                              {"explain"},
                                              {"--help"},
                                              {"--version"}})

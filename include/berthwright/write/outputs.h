@@ -1,8 +1,10 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include <berthwright/solve/answer.h>
+#include <berthwright/solve/site/siting.h>
 #include <berthwright/view/scene.h>
 
 namespace berthwright {
@@ -20,6 +22,11 @@ struct ReportOptions {
 std::string check_text(const Plan& plan, const Answer& answer, ReportOptions options = {});
 /// The same as one JSON object (schema: plans/check.schema.json).
 std::string check_json(const Plan& plan, const Answer& answer);
+
+/// Where each heater may stand, as text for people, at most 100 columns wide, ending with the caution line.
+std::string heater_text(const Plan& plan, const std::vector<HeaterPlaces>& heaters);
+/// The same as one JSON object (schema: plans/heater.schema.json); regions as rings of corners.
+std::string heater_json(const Plan& plan, const std::vector<HeaterPlaces>& heaters);
 
 /// Faults of a plan file: "FILE:LINE:COLUMN: …" with what was found, what is allowed and how to mend it.
 std::string problems_text(const std::string& file, const Problems& problems);

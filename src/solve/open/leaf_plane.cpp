@@ -142,6 +142,17 @@ Region LeafPlane::outside(const Interior& interior) const {
   return to_leaf_(united(beyond_outline(interior, seen), beyond_profile(interior, seen)));
 }
 
+Region LeafPlane::shadow(const Region& swept, Length low, Length high) const {
+  const Region seen = to_room_(swept);
+  if (seen_ == Seen::from_above) return from_ < high && low < to_ ? seen : Region{};
+  const Rect bounds = seen.bounds();
+  if (bounds.low.y >= high || bounds.high.y <= low) return {};
+  std::vector<Region> boxes;
+  for (const Region& part : common(seen, Rect{{bounds.low.x, low}, {bounds.high.x, high}}).parts())
+    boxes.emplace_back(in_plan(part.bounds()));
+  return united(boxes);
+}
+
 Point3 LeafPlane::in_room(Point point) const {
   const Point seen = to_room_(point);
   const Length middle = half(from_ + to_);

@@ -22,6 +22,8 @@ class LeafPlane {
   Region taken_by(const Solid& solid) const;
   /// What of the frame lies outside the room at some place of the stretch.
   Region outside(const Interior& interior) const;
+  /// The plan of all that is swept (a region of the frame) between the two heights.
+  Region shadow(const Region& swept, Length low, Length high) const;
   /// The place in the room, in the middle of the stretch.
   Point3 in_room(Point point) const;
 

@@ -120,6 +120,13 @@ std::vector<LeafReach> leaves_in(const Plan& plan, const Arrangement& arrangemen
   return reaches;
 }
 
+Region leaf_sweep(const Fixture& fixture, const Leaf& leaf, Length low, Length high) {
+  const LeafPlane plane(fixture, leaf);
+  const Region whole =
+      plane.turns() ? Region(sector_swept(plane.width(), leaf.stop.microdegrees())) : Region(plane.frame());
+  return plane.shadow(whole, low, high);
+}
+
 std::vector<LeafReach> leaves_of_fixtures(const Plan& plan) {
   Arrangement built_in;
   for (const Fixture& fixture : plan->fixtures)

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "geometry/convex.h"
 #include "geometry/ring.h"
 #include "geometry/segment.h"
 
@@ -99,22 +100,6 @@ bool says_plywood(const Piece& piece) {
 }
 
 }  // namespace
-
-std::vector<Point> convex_hull(std::vector<Point> points) {
-  std::ranges::sort(points);
-  points.erase(std::ranges::unique(points).begin(), points.end());
-  std::vector<Point> hull;
-  const auto add = [&](Point point, std::size_t kept) {
-    while (hull.size() >= kept + 2 && cross(hull[hull.size() - 2], hull.back(), point) <= 0) hull.pop_back();
-    hull.push_back(point);
-  };
-  for (const Point point : points) add(point, 0);
-  const std::size_t lower = hull.size();
-  for (auto point = points.rbegin(); point != points.rend(); ++point) add(*point, lower - 1);
-  if (!hull.empty()) hull.pop_back();
-  if (hull.size() < 3) hull.clear();
-  return hull;
-}
 
 std::optional<Mass> plywood_weight(const Piece& piece) {
   if (!says_plywood(piece)) return std::nullopt;

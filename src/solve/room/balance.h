@@ -4,9 +4,6 @@
 
 namespace berthwright {
 
-/// Corners of the convex hull, counter-clockwise, none of them straight; empty for fewer than three.
-std::vector<Point> convex_hull(std::vector<Point> points);
-
 /// 3 lb for a square foot an inch thick (softwood plywood, a trade association as quoted; hardwood is
 /// heavier), rounded down. None where neither panel nor material says that the piece is plywood.
 std::optional<Mass> plywood_weight(const Piece& piece);

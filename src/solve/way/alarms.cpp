@@ -5,7 +5,7 @@
 #include <stdexcept>
 #include <tuple>
 
-#include "plan/wall_names.h"
+#include "plan/box_sides.h"
 #include "solve/room/room_shape.h"
 
 namespace berthwright {
@@ -22,21 +22,6 @@ bool is_alarm(const Fixture& fixture) {
 
 bool cooks(const Fixture& fixture) {
   return fixture.kind == Fixture::Kind::cooktop || fixture.kind == Fixture::Kind::oven;
-}
-
-/// What lies before one side of a box, up to `depth` away.
-Rect beyond_side(const Rect& box, Wall side, Length depth) {
-  switch (side) {
-    case Wall::front:
-      return {{box.low.x - depth, box.low.y}, {box.low.x, box.high.y}};
-    case Wall::rear:
-      return {{box.high.x, box.low.y}, {box.high.x + depth, box.high.y}};
-    case Wall::left:
-      return {{box.low.x, box.low.y - depth}, {box.high.x, box.low.y}};
-    case Wall::right:
-      return {{box.low.x, box.high.y}, {box.high.x, box.high.y + depth}};
-  }
-  throw std::logic_error("wall out of range");
 }
 
 constexpr std::array all_sides{Wall::front, Wall::rear, Wall::left, Wall::right};

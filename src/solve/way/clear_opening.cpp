@@ -121,17 +121,21 @@ Length distance_from_bed(const Plan& plan, const Arrangement& arrangement, const
   return least;
 }
 
+std::vector<Solid> inward_sweeps(const Interior& room, const Opening& opening) {
+  const Edge ends = threshold(room, opening);
+  const bool at_near_end = opening.hinge == Wall::front || opening.hinge == Wall::left;
+  std::vector<Solid> sweeps;
+  for (const Point pin : {ends.from, ends.to})
+    if (!opening.hinge || (pin == ends.from) == at_near_end) sweeps.push_back(leaf_about(pin, room, opening));
+  return sweeps;
+}
+
 InwardSwing inward_swing(const Plan& plan, const Arrangement& arrangement, const Opening& opening) {
   InwardSwing result;
   result.opening = &opening;
-  const Edge ends = threshold(plan->interior, opening);
-  const bool at_near_end = opening.hinge == Wall::front || opening.hinge == Wall::left;
-  for (const Point pin : {ends.from, ends.to}) {
-    if (opening.hinge && (pin == ends.from) != at_near_end) continue;
-    const Solid sweep = leaf_about(pin, plan->interior, opening);
+  for (const Solid& sweep : inward_sweeps(plan->interior, opening))
     for (const Placed& thing : arrangement.things)
       if (!thing.is_curtain() && overlaps(sweep, thing.solid)) result.blocked_by.push_back(thing.id);
-  }
   std::ranges::sort(result.blocked_by);
   const auto repeated = std::ranges::unique(result.blocked_by);
   result.blocked_by.erase(repeated.begin(), repeated.end());

@@ -46,4 +46,8 @@ std::vector<LeafReach> leaves_in(const Plan& plan, const Arrangement& arrangemen
 /// The same among what is built in alone.
 std::vector<LeafReach> leaves_of_fixtures(const Plan& plan);
 
+/// The plan of what the leaf passes through on its whole way, as the plan says it opens, between two heights
+/// above the floor (`low` < `high`); empty where it keeps below or above them. Never too small.
+Region leaf_sweep(const Fixture& fixture, const Leaf& leaf, Length low, Length high);
+
 }  // namespace berthwright

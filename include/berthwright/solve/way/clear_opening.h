@@ -43,6 +43,8 @@ struct InwardSwing {
   bool is_free() const { return known && blocked_by.empty(); }
 };
 /// The leaf as a polygon around its quarter circle, too large by at most 0.13 %; its thickness is not known.
+/// One about its hinge, or about each of its sides where the plan names no hinge.
+std::vector<Solid> inward_sweeps(const Interior& room, const Opening& opening);
 InwardSwing inward_swing(const Plan& plan, const Arrangement& arrangement, const Opening& opening);
 
 }  // namespace berthwright

@@ -1,0 +1,225 @@
+#include "view/siting_words.h"
+
+#include <algorithm>
+#include <stdexcept>
+#include <utility>
+
+#include <berthwright/exact/measure.h>
+#include <berthwright/view/words.h>
+
+#include "view/called.h"
+
+namespace berthwright {
+namespace {
+
+const Rule& rule_of(SiteRule yardstick) {
+  return *find_rule(yardstick == SiteRule::three_feet ? "heat.three-feet" : "heat.data-plate");
+}
+
+std::string at_least(const Plan& plan, Length length) {
+  return "at least " + both(length, plan->unit, {.rounding = Rounding::up});
+}
+
+std::string source_of(const Plan& plan, SiteRule yardstick) {
+  const Rule& rule = rule_of(yardstick);
+  const Override* own = plan.override_of(rule);
+  if (own == nullptr) return source_text(rule.source);
+  return "the plan's own figure (" + own->reason + ") in place of " + source_text(rule.source);
+}
+
+std::string rule_text(SiteRule rule) {
+  switch (rule) {
+    case SiteRule::room:
+      return "the walls and the roof";
+    case SiteRule::solids:
+      return "what stands there";
+    case SiteRule::swings:
+      return "the swing of doors, drawers and lids";
+    case SiteRule::three_feet:
+      return "the published distance";
+    case SiteRule::data_plate:
+      return "the maker's distances";
+  }
+  throw std::logic_error("SiteRule out of range");
+}
+
+const DataPlate* plate_of_heater(const Plan& plan, const std::string& id) {
+  const Piece* piece = plan.piece(id);
+  const Fixture* fixture = plan.fixture(id);
+  const std::optional<HeatSource>& heat = piece != nullptr ? piece->heat : fixture->heat;
+  return heat && heat->plate ? &*heat->plate : nullptr;
+}
+
+std::vector<std::pair<std::string, std::optional<Length>>> faces_of(const DataPlate& plate) {
+  return {{"front", plate.front}, {"back", plate.back}, {"sides", plate.sides}, {"top", plate.top}};
+}
+
+std::string listed_with_and(const std::vector<std::string>& words) {
+  std::string text;
+  for (std::size_t i = 0; i < words.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+  return text;
+}
+
+// "the left", "the front or the rear", "any side".
+std::string ways_text(const std::vector<std::string>& ways) {
+  if (ways.size() == 4) return "any side";
+  std::string text;
+  for (const std::string& way : ways) text += (text.empty() ? "the " : " or the ") + way;
+  return text;
+}
+
+std::string names_with_and(const Plan& plan, const std::vector<std::string>& ids) {
+  std::vector<std::string> names;
+  for (const std::string& id : ids) names.push_back(name_of(plan, id));
+  return listed_with_and(names);
+}
+
+std::string sides_text(const Plan& plan, const std::array<Length, 3>& lengths, Rounding rounding) {
+  const LengthStyle style{.rounding = rounding, .feet = false};
+  return both(lengths[0], plan->unit, style) + " along, " + both(lengths[1], plan->unit, style) +
+         " across and " + both(lengths[2], plan->unit, style) + " up";
+}
+
+}  // namespace
+
+std::string_view word(SiteRule rule) {
+  switch (rule) {
+    case SiteRule::room:
+      return "room";
+    case SiteRule::solids:
+      return "solids";
+    case SiteRule::swings:
+      return "swings";
+    case SiteRule::three_feet:
+      return "three feet";
+    case SiteRule::data_plate:
+      return "data plate";
+  }
+  throw std::logic_error("SiteRule out of range");
+}
+
+std::string place_text(const Plan& plan, const SitePlace& place) {
+  return "its nearest sides " + both(place.box.low.x, plan->unit) + " from the front wall and " +
+         both(place.box.low.y, plan->unit) + " from the left wall, looking to the " +
+         std::string(word(term_of(place.faces), plan->english));
+}
+
+std::string rules_text(std::span<const SiteRule> rules) {
+  std::vector<std::string> words;
+  for (const SiteRule rule : rules) words.push_back(rule_text(rule));
+  return listed_with_and(words);
+}
+
+std::string margin_text(const Plan& plan, const SiteMargin& margin) {
+  const HeatDistance& to = margin.distance;
+  const bool of_bed = to.kind == HeatDistance::Kind::bed;
+  const bool published = margin.yardstick == SiteRule::three_feet;
+  std::string text = both(margin.asked + margin.margin, plan->unit, {.rounding = Rounding::down}) + " from " +
+                     name_of(plan, to.nearest_to) +
+                     (!of_bed      ? ""
+                      : to.made_up ? " (made up)"
+                                   : " (bare)");
+  text += published ? "; published distance " : ", before a side where its maker asks ";
+  text += both(margin.asked, plan->unit, {.rounding = Rounding::up});
+  if (margin.margin < Length{})
+    return text + ", short by " + both(-margin.margin, plan->unit, {.rounding = Rounding::up});
+  return text + ", " + both(margin.margin, plan->unit, {.rounding = Rounding::down}) + " to spare";
+}
+
+// Rounded inward, so that none of the places told lies outside of the region.
+std::vector<std::string> free_texts(const Plan& plan, const SiteScope& scope) {
+  const auto between = [&](Length low, Length high) {
+    return both(low, plan->unit, {.rounding = Rounding::up}) + " to " +
+           both(high, plan->unit, {.rounding = Rounding::down});
+  };
+  std::vector<std::string> texts;
+  std::vector<const Region*> told;
+  for (const SiteRegions& regions : scope.ways) {
+    const auto same = [&](const Region* region) { return *region == regions.free; };
+    if (regions.free.empty() || std::ranges::any_of(told, same)) continue;
+    told.push_back(&regions.free);
+    std::vector<std::string> ways;
+    for (const SiteRegions& other : scope.ways)
+      if (other.free == regions.free) ways.emplace_back(word(term_of(other.faces), plan->english));
+    const Rect bounds = regions.free.bounds();
+    texts.push_back("looking to " + ways_text(ways) + ": its nearest sides " +
+                    between(bounds.low.x, bounds.high.x) + " from the front wall and " +
+                    between(bounds.low.y, bounds.high.y) +
+                    " from the left wall (outermost places of a region of " +
+                    area_text(regions.free.area(), plan->unit) + ")");
+  }
+  return texts;
+}
+
+std::string asked_text(const Plan& plan, const std::string& heater) {
+  const Piece* piece = plan.piece(heater);
+  const Fixture* fixture = plan.fixture(heater);
+  const Rect bounds =
+      piece != nullptr ? Rect{{}, {piece->length, piece->width}} : fixture->solid.outline().bounds();
+  const Length height = piece != nullptr ? piece->thickness : fixture->solid.height();
+  const Length three_feet = plan.limit(rule_of(SiteRule::three_feet));
+  const LengthStyle plain{.feet = false};
+  std::string text = "Where " + name_of(plan, heater) + " may stand, " +
+                     quantity_text(Sides{bounds.width(), bounds.height()}, plan->unit, Rounding::nearest) +
+                     " in plan and " + both(height, plan->unit, plain) +
+                     " high. Asked all round: " + at_least(plan, three_feet) + " to what can burn (" +
+                     source_of(plan, SiteRule::three_feet) + ").";
+  const DataPlate* plate = plate_of_heater(plan, heater);
+  if (plate == nullptr) return text;
+  std::vector<std::string> faces;
+  for (const auto& [face, asked] : faces_of(*plate))
+    if (asked)
+      faces.push_back(face + " " + both(*asked, plan->unit, {.rounding = Rounding::up, .feet = false}));
+  if (faces.empty()) return text;
+  return text + " By its data plate: " + listed_with_and(faces) + " (" +
+         source_of(plan, SiteRule::data_plate) + ").";
+}
+
+std::string surface_text(const Plan& plan, const std::string& stands_on) {
+  if (stands_on.empty()) return "As high as it is built in";
+  return stands_on == "floor" ? "On the floor" : "On " + name_of(plan, stands_on);
+}
+
+std::string stow_sentence(const Plan& plan, const StowFit& fit) {
+  std::string text = name_of(plan, fit.place);
+  if (!fit.stowed_in.empty()) {
+    std::vector<std::string> names;
+    for (const std::string& id : fit.stowed_in) names.push_back(plan.configuration(id)->name);
+    text += " (the plan stows it here: " + listed_with_and(names) + ")";
+  }
+  if (!fit.inside) return text + ": the plan does not give its clear inside, so whether it fits is unknown.";
+  const std::array<Length, 3> laid{fit.laid.along, fit.laid.across, fit.laid.up};
+  if (!fit.fits()) {
+    std::array<Length, 3> missing = fit.clearance;
+    for (Length& length : missing) length = std::max(-length, Length{});
+    return text + ": it does not fit, however it is laid; nearest with " +
+           sides_text(plan, laid, Rounding::nearest) + ", short by " +
+           sides_text(plan, missing, Rounding::up) + ".";
+  }
+  text += ": it fits, laid with " + sides_text(plan, laid, Rounding::nearest) + "; clear by " +
+          sides_text(plan, fit.clearance, Rounding::down) + ".";
+  if (!fit.through.empty()) text += " It passes " + names_with_and(plan, fit.through) + ".";
+  if (!fit.too_small.empty())
+    text += " It does not pass " + names_with_and(plan, fit.too_small) + ", which is too small for it.";
+  return text;
+}
+
+std::vector<std::string> lacking_sentences(const Plan& plan, const HeaterPlaces& heater) {
+  std::vector<std::string> sentences;
+  const DataPlate* plate = plate_of_heater(plan, heater.heater);
+  if (plate == nullptr) {
+    sentences.emplace_back(
+        "the plan does not give its data plate, so the maker's distances are not compared.");
+    return sentences;
+  }
+  std::vector<std::string> missing;
+  for (const auto& [face, asked] : faces_of(*plate))
+    if (!asked) missing.push_back(face);
+  if (!missing.empty())
+    sentences.push_back("its data plate in the plan does not give " + listed_with_and(missing) +
+                        ", so nothing is compared there.");
+  return sentences;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,142 @@
+#include <berthwright/write/outputs.h>
+
+#include <algorithm>
+
+#include <berthwright/exact/measure.h>
+#include <berthwright/view/words.h>
+
+#include "view/called.h"
+#include "view/siting_words.h"
+#include "write/heading.h"
+#include "write/wrap.h"
+
+namespace berthwright {
+namespace {
+
+std::string configurations_of(const SiteScope& scope) {
+  std::string text;
+  for (std::size_t i = 0; i < scope.configurations.size(); ++i)
+    text += (i == 0                                 ? ""
+             : i + 1 == scope.configurations.size() ? " and "
+                                                    : ", ") +
+            scope.configurations[i]->name;
+  return text;
+}
+
+constexpr Indent under_place{"      ", "        "};
+
+// Where several configurations are asked about, each margin is told with its own.
+std::string margin_lines(const Plan& plan, const SiteScope& scope, const SitePlace& place) {
+  std::string text;
+  for (const SiteMargin& margin : place.margins) {
+    const Configuration* when = plan.configuration(margin.configuration.text());
+    const bool several = scope.configurations.size() > 1 && when != nullptr;
+    text += wrapped((several ? when_of(*when) + ": " : "") + margin_text(plan, margin) + ".", under_place);
+  }
+  return text.empty() ? wrapped("Nothing that can burn lies in the room.", under_place) : text;
+}
+
+std::string place_lines(const Plan& plan, const SiteScope& scope, const std::string& lead,
+                        const SitePlace& place) {
+  return wrapped(lead + ", " + place_text(plan, place) + ":", under_item) + margin_lines(plan, scope, place);
+}
+
+std::string found_lines(const Plan& plan, const SiteScope& scope) {
+  std::string text;
+  for (const std::string& places : free_texts(plan, scope))
+    text += wrapped("Free, " + places + ".", under_item);
+  return text + place_lines(plan, scope, "Most to spare", *scope.best);
+}
+
+std::string verdict_of(const HeaterPlaces& heater, const SiteScope& scope) {
+  if (scope.has_place())
+    return heater.not_compared.empty() ? "places that keep every rule"
+                                       : "places that keep every rule that could be compared";
+  if (!scope.reliefs.front().best) return "no place: the heater is larger than the room";
+  std::string aside;
+  for (const SiteRelief& relief : scope.reliefs)
+    aside += (aside.empty() ? "" : ", or ") + rules_text(relief.rules);
+  return "no place is left unless one sets aside " + aside;
+}
+
+std::string relief_lines(const Plan& plan, const SiteScope& scope) {
+  std::string text;
+  for (const SiteRelief& relief : scope.reliefs)
+    if (relief.best)
+      text += place_lines(plan, scope, "At best, without " + rules_text(relief.rules), *relief.best);
+  return text;
+}
+
+std::string now_lines(const Plan& plan, const SiteScope& scope) {
+  if (!scope.now) return {};
+  const std::string breaks = scope.now->breaks.empty() ? "keeps every rule that could be compared"
+                                                       : "does not keep " + rules_text(scope.now->breaks);
+  return place_lines(plan, scope, "As the plan stands it", scope.now->place) +
+         wrapped("There it " + breaks + ".", under_place);
+}
+
+bool has_bed(const Plan& plan, const SiteScope& scope) {
+  return std::ranges::any_of(plan->beds, [&](const Bed& bed) {
+    return std::ranges::any_of(scope.configurations,
+                               [&](const Configuration* one) { return one->id == bed.configuration; });
+  });
+}
+
+std::string scope_lines(const Plan& plan, const HeaterPlaces& heater, const SiteScope& scope,
+                        const std::string& when) {
+  const std::string stowed = scope.stowed ? " (the plan stows it there)" : "";
+  std::string text = wrapped(when + stowed + ": " + verdict_of(heater, scope) + ".", item);
+  text += now_lines(plan, scope);
+  if (scope.has_place()) return text + found_lines(plan, scope);
+  text += relief_lines(plan, scope);
+  if (has_bed(plan, scope) && plan.piece(heater.heater) != nullptr)
+    text +=
+        wrapped("So: switch it off, unplug it, let it cool and stow it before the bed is made.", under_item);
+  return text;
+}
+
+std::string siting_lines(const Plan& plan, const HeaterPlaces& heater, const Siting& siting) {
+  std::string text = "\n" + wrapped(surface_text(plan, siting.stands_on), {});
+  for (const SiteScope& scope : siting.scopes)
+    text += scope_lines(plan, heater, scope, when_of(*scope.configurations.front()));
+  if (siting.together.configurations.size() > 1)
+    text += scope_lines(plan, heater, siting.together, "One place for " + configurations_of(siting.together));
+  return text;
+}
+
+std::string stowing_lines(const Plan& plan, const HeaterPlaces& heater) {
+  if (heater.stowing.empty()) return {};
+  std::string text = "\nOff and stowed\n";
+  for (const StowFit& fit : heater.stowing) text += wrapped(stow_sentence(plan, fit), item);
+  return text +
+         wrapped("Let it cool first: a heater stowed warm among bedding is a hazard of its own.", item);
+}
+
+std::string heater_lines(const Plan& plan, const HeaterPlaces& heater) {
+  std::string text = "\n" + wrapped(asked_text(plan, heater.heater), {});
+  for (const std::string& lacking : lacking_sentences(plan, heater))
+    text += wrapped("Unknown: " + lacking, item);
+  for (const Siting& siting : heater.sitings) text += siting_lines(plan, heater, siting);
+  return text + stowing_lines(plan, heater);
+}
+
+std::string verdict_on(const Plan& plan, const HeaterPlaces& heater) {
+  const std::string name = name_of(plan, heater.heater);
+  if (!heater.has_place()) return name + ": no place keeps every rule.";
+  return name + (heater.not_compared.empty()
+                     ? ": a place keeps every rule."
+                     : ": a place keeps every rule that could be compared; not all could.");
+}
+
+}  // namespace
+
+std::string heater_text(const Plan& plan, const std::vector<HeaterPlaces>& heaters) {
+  std::string text = heading(plan);
+  if (heaters.empty()) text += "\nThe plan shows no heater, so no place was sought.\n";
+  for (const HeaterPlaces& heater : heaters) text += heater_lines(plan, heater);
+  text += "\n";
+  for (const HeaterPlaces& heater : heaters) text += wrapped(verdict_on(plan, heater), {});
+  return text + wrapped(caution_line(plan->english), {});
+}
+
+}  // namespace berthwright
