@@ -13,19 +13,19 @@ constexpr Length sagitta = Length::millimetres(5, 100) - Length::from_ticks(2);
 
 constexpr std::array<const char*, 4> corner_names{"front-left", "rear-left", "rear-right", "front-right"};
 
-struct FreeStretch {
+struct TakenByCorner {
   Length along;
   Length across;
 };
 
 struct ReachOf {
-  FreeStretch operator()(const SquareCorner&) const { return {}; }
-  FreeStretch operator()(const Notch& c) const { return {c.along, c.across}; }
-  FreeStretch operator()(const Clip& c) const { return {c.along, c.across}; }
-  FreeStretch operator()(const Round& c) const { return {c.radius, c.radius}; }
+  TakenByCorner operator()(const SquareCorner&) const { return {}; }
+  TakenByCorner operator()(const Notch& c) const { return {c.along, c.across}; }
+  TakenByCorner operator()(const Clip& c) const { return {c.along, c.across}; }
+  TakenByCorner operator()(const Round& c) const { return {c.radius, c.radius}; }
 };
 
-FreeStretch reach(const Corner& corner) { return std::visit(ReachOf{}, corner); }
+TakenByCorner reach(const Corner& corner) { return std::visit(ReachOf{}, corner); }
 
 Vector scaled(Vector way, Length length) { return {way.x * length.ticks(), way.y * length.ticks()}; }
 
@@ -147,8 +147,8 @@ Problems problems_of(const WorkedRectangle& r) {
   if (!problems.empty()) return problems;
   for (std::size_t i = 0; i < 4; ++i) {
     const std::size_t next = (i + 1) % 4;
-    const FreeStretch a = reach(r.corners[i]);
-    const FreeStretch b = reach(r.corners[next]);
+    const TakenByCorner a = reach(r.corners[i]);
+    const TakenByCorner b = reach(r.corners[next]);
     const bool lengthwise = i % 2 == 0;
     check_side({i, next, lengthwise ? r.length : r.width, lengthwise ? a.along : a.across,
                 lengthwise ? b.along : b.across},

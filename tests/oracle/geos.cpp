@@ -2,6 +2,7 @@
 
 #include <geos_c.h>
 
+#include <cmath>
 #include <memory>
 #include <stdexcept>
 
@@ -33,6 +34,16 @@ GEOSGeometry* ring(std::span<const Point> corners) {
                          static_cast<double>(p.y.ticks()));
   }
   return GEOSGeom_createLinearRing_r(context(), sequence);
+}
+
+GEOSGeometry* line(Point a, Point b) {
+  GEOSCoordSequence* sequence = GEOSCoordSeq_create_r(context(), 2, 2);
+  for (unsigned i = 0; i < 2; ++i) {
+    const Point& p = i == 0 ? a : b;
+    GEOSCoordSeq_setXY_r(context(), sequence, i, static_cast<double>(p.x.ticks()),
+                         static_cast<double>(p.y.ticks()));
+  }
+  return GEOSGeom_createLineString_r(context(), sequence);
 }
 
 Shape shape(const Region& region) {
@@ -125,6 +136,36 @@ double geos_swept_area(const Region& region, const Polygon& convex) {
 
 double geos_round_area(const Region& region, double by) {
   return area(kept(GEOSBuffer_r(context(), shape(region).get(), by, 64)));
+}
+
+double geos_way(const Region& region, Point from, Point to) {
+  std::vector<Point> stops{from, to};
+  for (const Edge& edge : edges(region)) stops.push_back(edge.from);
+  const Shape whole = shape(region);
+  const std::unique_ptr<const GEOSPreparedGeometry, void (*)(const GEOSPreparedGeometry*)> ready(
+      GEOSPrepare_r(context(), whole.get()),
+      [](const GEOSPreparedGeometry* g) { GEOSPreparedGeom_destroy_r(context(), g); });
+  const auto covers = [&](Point a, Point b) {
+    return truth(GEOSPreparedCovers_r(context(), ready.get(), kept(line(a, b)).get()));
+  };
+  const auto straight = [](Point a, Point b) {
+    return std::hypot(static_cast<double>((b.x - a.x).ticks()), static_cast<double>((b.y - a.y).ticks()));
+  };
+  std::vector<double> best(stops.size(), -1);
+  std::vector<bool> done(stops.size());
+  best[0] = 0;
+  for (;;) {
+    std::size_t here = stops.size();
+    for (std::size_t i = 0; i < stops.size(); ++i)
+      if (!done[i] && best[i] >= 0 && (here == stops.size() || best[i] < best[here])) here = i;
+    if (here == stops.size() || here == 1) return best[1];
+    done[here] = true;
+    for (std::size_t i = 0; i < stops.size(); ++i) {
+      const double length = best[here] + straight(stops[here], stops[i]);
+      if (done[i] || (best[i] >= 0 && best[i] <= length)) continue;
+      if (stops[here] == stops[i] || covers(stops[here], stops[i])) best[i] = length;
+    }
+  }
 }
 
 double geos_inscribed_radius(const Region& region, double tolerance) {

@@ -26,6 +26,10 @@ double geos_mitred_area(const Region& region, double by);
 double geos_swept_area(const Region& region, const Polygon& convex);
 /// Area of the offset with arcs of 64 chords a quarter.
 double geos_round_area(const Region& region, double by);
+/// The shortest way inside the region between two of its places, from corner to corner wherever GEOS says
+/// that the region covers the straight line; negative: there is none. It passes through points where parts
+/// only touch.
+double geos_way(const Region& region, Point from, Point to);
 /// Radius of the largest inscribed disc, at most `tolerance` too small.
 double geos_inscribed_radius(const Region& region, double tolerance);
 
