@@ -15,6 +15,7 @@ using State = Pose::State;
 constexpr std::array<Word<Manner>, 2> edges{{{"length", Manner::on_length}, {"width", Manner::on_width}}};
 constexpr std::array<Word<State>, 3> states{
     {{"running", State::running}, {"off", State::off}, {"stowed", State::stowed}}};
+
 /// One id, or a list of them.
 std::optional<std::vector<std::string>> as_supports(const Node& node, Reading& reading) {
   if (node.kind == Node::Kind::list) return as_references(node, reading);

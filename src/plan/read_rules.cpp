@@ -64,10 +64,11 @@ Rule rule(const Node& node) {
   rule.asked = word_or_none(node, "asked");
   if (node.find("limit") != nullptr) {
     rule.limit = length(word(node, "limit"));
-    rule.close_within = length(word(node, "close_within"));
   } else if (rule.asked.empty()) {
     return rule;
   }
+  if (rule.limit || node.find("close_within") != nullptr)
+    rule.close_within = length(word(node, "close_within"));
   rule.at_least = chosen<bool>(word(node, "sense"), {{"at least", true}, {"at most", false}});
   return rule;
 }

@@ -18,6 +18,15 @@ std::optional<SleepingRoom> levelled(const Plan& plan, const Arrangement& arrang
   return sleeping_room(plan, arrangement, *answer.bed, level);
 }
 
+// Of each bed from which a way leads to a door, the widest.
+std::vector<Walkway> walkways_of(const std::vector<BedAnswer>& beds) {
+  std::vector<Walkway> walkways;
+  for (const BedAnswer& one : beds)
+    if (const WayOut* way = widest(one.exits.ways))
+      walkways.push_back({one.bed->id.text(), walkway_along(way->way.path, way->width)});
+  return walkways;
+}
+
 ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
   ConfigurationAnswer answer;
   answer.configuration = arrangement.configuration;
@@ -49,6 +58,7 @@ ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
     for (Knock& knock : knocks_of(plan, answer.arrangement, *one.bed, one.mattress, one.room))
       answer.knocks.push_back(std::move(knock));
   answer.heat = heat_distances(plan, answer.arrangement, beddings);
+  answer.plugged = plugged_in(plan, answer.arrangement, beddings, walkways_of(answer.beds));
   return answer;
 }
 
@@ -82,10 +92,12 @@ Result<Answer> answered(const Plan& plan) {
     add_seat_findings(plan, one, answer.findings);
     add_strength_findings(plan, one, answer.findings);
     add_heat_findings(plan, one, answer.findings);
+    add_cord_findings(plan, one, answer.findings);
     add_way_findings(plan, one, answer.findings);
   }
   add_panel_thicknesses(plan, answer.findings);
   add_missing_plates(plan, answer.findings);
+  add_missing_cords(plan, answer.findings);
   add_leaf_findings(plan, answer, answer.findings);
   add_road_findings(plan, answer.findings);
   add_way_findings_of_trailer(plan, answer.findings);

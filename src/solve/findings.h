@@ -43,6 +43,13 @@ void add_heat_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
 /// Sources of the trailer whose data plate the plan does not give at all.
 void add_missing_plates(const Plan& plan, std::vector<Finding>& findings);
 
+/// Cords of the heaters that stand in the room: whether each reaches its outlet, what it passes under and
+/// crosses, what lies before the outlet. What the plan does not tell is unknown.
+void add_cord_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
+
+/// Heaters of whose cord the plan says nothing at all.
+void add_missing_cords(const Plan& plan, std::vector<Finding>& findings);
+
 /// How far each leaf opens: once for the trailer where what is built in stops it, else in each configuration
 /// but the road; where a bed is made up, what is stopped by it is information only. And what lies on lids.
 void add_leaf_findings(const Plan& plan, const Answer& answer, std::vector<Finding>& findings);

@@ -43,12 +43,18 @@ std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure)
       return "Lay a filler of " + by + " under " + thing + ", or make it of foam that much thicker.";
     case Cure::Kind::bridge:
       return "Carry " + thing + " there by a board, or by slats at most " + by + " apart.";
+    case Cure::Kind::bring_nearer:
+      return "Bring " + thing + " nearer to its outlet by " + by + " of cord.";
     case Cure::Kind::stow_heater:
       return "Switch " + thing + " off, unplug it and stow it before the bed is made.";
     case Cure::Kind::state_plate:
       return "Write the distances of the maker's data plate of " + thing + " into the plan (data_plate).";
     case Cure::Kind::state_measure:
       return "Write the missing figure of " + thing + " into the plan.";
+    case Cure::Kind::state_cord:
+      return "Measure the cord of " + thing + ", plug included, and write it into the plan (cord).";
+    case Cure::Kind::state_faces:
+      return "Write into the plan which way " + thing + " faces (faces).";
     case Cure::Kind::state_panel:
       return "Write into the plan what is stamped on " + thing +
              " (panel: 48/24, birch 12 mm and the like) and which way its face grain runs (grain).";
@@ -76,7 +82,7 @@ std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure)
 std::string sentence(const Plan& plan, const Finding& finding) {
   for (const std::span<const Teller> tellers :
        {room_tellers(), support_tellers(), bed_tellers(), strength_tellers(), seat_tellers(), heat_tellers(),
-        leaf_tellers(), way_tellers(), alarm_tellers()})
+        cord_tellers(), leaf_tellers(), way_tellers(), alarm_tellers()})
     for (const Teller& teller : tellers)
       if (teller.rule == finding.rule.text()) return teller.tell(Telling(plan, finding));
   throw std::logic_error("no sentence for " + finding.rule.text());

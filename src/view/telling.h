@@ -74,6 +74,7 @@ std::span<const Teller> bed_tellers();
 std::span<const Teller> strength_tellers();
 std::span<const Teller> seat_tellers();
 std::span<const Teller> heat_tellers();
+std::span<const Teller> cord_tellers();
 std::span<const Teller> leaf_tellers();
 std::span<const Teller> way_tellers();
 std::span<const Teller> alarm_tellers();

@@ -39,11 +39,11 @@ std::string explain_text(const Rule& rule, Unit own) {
     const Rounding rounding = rule.at_least ? Rounding::up : Rounding::down;
     text += line("  asked:      ",
                  (rule.at_least ? "at least " : "at most ") + both(*rule.limit, own, {.rounding = rounding}));
-    if (rule.close_within > Length{})
-      text += line("  close:      ", "met with less than " + both(rule.close_within, own) + " to spare");
   } else {
     text += line("  asked:      ", rule.asked.empty() ? "nothing: this rule only reports" : rule.asked);
   }
+  if (rule.close_within > Length{})
+    text += line("  close:      ", "met with less than " + both(rule.close_within, own) + " to spare");
   text += line("  source:     ", rule.source.text);
   text += line("  edition:    ", rule.source.edition);
   text += line("  read at:    ", rule.source.address);

@@ -202,6 +202,19 @@ Json leaf_json(const LeafReach& reach) {
   return json;
 }
 
+Json plugged_json(const PluggedIn& plugged) {
+  const bool reached = plugged.run && plugged.run->reached();
+  Json json{{"appliance", plugged.appliance},
+            {"cord_mm", plugged.cord ? Json(millimetres(*plugged.cord)) : Json(nullptr)},
+            {"outlet", plugged.outlet != nullptr ? Json(plugged.outlet->id.text()) : Json(nullptr)},
+            {"outlet_named", plugged.named},
+            {"needs_mm", reached ? Json(millimetres(plugged.run->length)) : Json(nullptr)}};
+  json["route"] = Json::array();
+  if (reached)
+    for (const Point3& at : plugged.run->route) json["route"].push_back(place(at));
+  return json;
+}
+
 Json configuration_json(const ConfigurationAnswer& answer) {
   Json json{{"id", answer.configuration->id.text()}, {"name", answer.configuration->name}};
   json["pieces"] = Json::array();
@@ -227,6 +240,8 @@ Json configuration_json(const ConfigurationAnswer& answer) {
          {"from", place(heat.nearest.from)},
          {"to", place(heat.nearest.to)},
          {"plate_margin_mm", heat.plate_margin ? Json(millimetres(*heat.plate_margin)) : Json(nullptr)}});
+  json["cords"] = Json::array();
+  for (const PluggedIn& plugged : answer.plugged) json["cords"].push_back(plugged_json(plugged));
   return json;
 }
 

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "support/board_trailers.h"
+#include "support/cord_trailers.h"
 #include "support/every_status.h"
 #include "support/seat_trailers.h"
 #include "support/small_bunks.h"
@@ -159,6 +160,7 @@ TEST(Answer, EveryRuleIsProducedBySomePlan) {
       opening.day[1]};
   note(opening);
   for (const TrailerText& text : ways_of_every_status()) note(text);
+  for (const TrailerText& text : cords_of_every_status()) note(text);
   for (const char* panel : {"", R"("panel": "48/24", "grain": "width", )"}) {
     TrailerText board = board_between_benches();
     board.pieces.front().insert(1, panel);
@@ -214,6 +216,9 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
   expect({"strength.panel", "way.not-stated"}, {unknown});
   expect({"way.aisle", "way.sill"}, {close, met, not_met});
   expect({"way.swing"}, {not_met, unknown});
+  expect({"cord.reach", "cord.plug-room", "cord.outlet-faces"}, {met, close, not_met, unknown});
+  expect({"cord.under-bedding", "cord.walkway"}, {met, not_met});
+  expect({"cord.not-given"}, {unknown});
   expect({"leaf.opens"}, {met, close, not_met, unknown});
   expect({"leaf.opens-by-bed"}, {close, not_met});
   expect({"leaf.under-pieces", "road.hold"}, {met});

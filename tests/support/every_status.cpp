@@ -1,6 +1,7 @@
 #include "support/every_status.h"
 
 #include "support/board_trailers.h"
+#include "support/cord_trailers.h"
 #include "support/seat_trailers.h"
 #include "support/small_bunks.h"
 #include "support/small_trailers.h"
@@ -113,6 +114,7 @@ std::vector<TrailerText> plans_of_every_status() {
   plans.push_back(overlapping);
   for (TrailerText& text : seats_of_every_status()) plans.push_back(std::move(text));
   for (TrailerText& text : ways_of_every_status()) plans.push_back(std::move(text));
+  for (TrailerText& text : cords_of_every_status()) plans.push_back(std::move(text));
   return plans;
 }
 

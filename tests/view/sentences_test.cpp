@@ -210,11 +210,14 @@ bool names_a_length(Cure::Kind kind) {
     case Cure::Kind::shorten:
     case Cure::Kind::pad:
     case Cure::Kind::bridge:
+    case Cure::Kind::bring_nearer:
     case Cure::Kind::add_guard_rail:
       return true;
     case Cure::Kind::stow_heater:
     case Cure::Kind::state_plate:
     case Cure::Kind::state_measure:
+    case Cure::Kind::state_cord:
+    case Cure::Kind::state_faces:
     case Cure::Kind::state_panel:
     case Cure::Kind::state_grain:
     case Cure::Kind::state_foam:

@@ -2,6 +2,7 @@
 
 #include <berthwright/solve/bed/sleeping_room.h>
 #include <berthwright/solve/heat/distances.h>
+#include <berthwright/solve/heat/plugged.h>
 #include <berthwright/solve/open/leaves.h>
 #include <berthwright/solve/open/road.h>
 #include <berthwright/solve/room/collisions.h>
@@ -30,6 +31,7 @@ struct ConfigurationAnswer {
   std::vector<LeafReach> leaves;  ///< what opens, in the order of the plan
   std::vector<BedAnswer> beds;    ///< the beds of this configuration
   std::vector<HeatDistance> heat;
+  std::vector<PluggedIn> plugged;
   std::vector<Seat> seats;
   std::vector<Knock> knocks;  ///< of the seats, then of the beds
   std::vector<ExitOpening> exit_openings;

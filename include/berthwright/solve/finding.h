@@ -62,9 +62,12 @@ struct Cure {
     shorten,         ///< make `subject` smaller by `by`
     pad,             ///< lay a filler of `by` under `subject`, or make it of foam that much thicker
     bridge,          ///< carry `subject` at the place by a board, or by slats at most `by` apart
+    bring_nearer,    ///< bring `subject` nearer by `by`
     stow_heater,     ///< switch `subject` off, unplug and stow it before the bed is made
     state_plate,     ///< write the maker's distances for `subject` into the plan
     state_measure,   ///< write the missing figure into the plan
+    state_cord,      ///< write the length of the cord of `subject` into the plan
+    state_faces,     ///< write which way the outlet `subject` faces
     state_panel,     ///< write which panel the board `subject` is cut from
     state_grain,     ///< write which way the face grain of `subject` runs
     state_foam,      ///< write the grades of the cushions of the bed `subject`

@@ -9,7 +9,7 @@
 namespace berthwright {
 namespace {
 
-struct Interval {
+struct Range {
   Length low;
   Length high;
 };
@@ -17,15 +17,13 @@ struct Interval {
 // Coordinates lie within `farthest`, turned ones within its diagonal: nothing reaches these ends.
 constexpr Length beyond = 4 * farthest;
 
-Interval part_of(Length low, Length high, int side) {
+Range part_of(Length low, Length high, int side) {
   if (side < 0) return {-beyond, low};
   if (side > 0) return {high, beyond};
   return {low, high};
 }
 
-Length gap(Interval range, Length value) {
-  return std::max({range.low - value, value - range.high, Length{}});
-}
+Length gap(Range range, Length value) { return std::max({range.low - value, value - range.high, Length{}}); }
 
 // A point of an edge as a fraction: (x, y) / parts. Differences fit 32 bits, so x and y fit 65.
 struct FractionPoint {
@@ -34,11 +32,11 @@ struct FractionPoint {
   Int128 parts;
 };
 
-bool lies_in(Interval range, Int128 value, Int128 parts) {
+bool lies_in(Range range, Int128 value, Int128 parts) {
   return parts * range.low.ticks() <= value && value <= parts * range.high.ticks();
 }
 
-Int128 gap(Interval range, Int128 value, Int128 parts) {
+Int128 gap(Range range, Int128 value, Int128 parts) {
   return std::max({parts * range.low.ticks() - value, value - parts * range.high.ticks(), Int128{0}});
 }
 
@@ -52,7 +50,7 @@ Length rounded(Int128 value, Int128 parts) {
 // Walks the candidates for the least plan distance between a rectangle and the part of a region in a cell.
 class CellSearch {
  public:
-  CellSearch(const Rect& box, Interval x, Interval y)
+  CellSearch(const Rect& box, Range x, Range y)
       : box_x_{box.low.x, box.high.x}, box_y_{box.low.y, box.high.y}, x_(x), y_(y) {}
 
   void visit(const Region& region) {
@@ -122,10 +120,10 @@ class CellSearch {
     least_ = Nearest{squared, {from, Length{}}, {to, Length{}}};
   }
 
-  Interval box_x_;
-  Interval box_y_;
-  Interval x_;
-  Interval y_;
+  Range box_x_;
+  Range box_y_;
+  Range x_;
+  Range y_;
   std::optional<Nearest> least_;
 };
 
@@ -149,8 +147,8 @@ Demand demand_of(const DataPlate& plate, Wall front, Cell cell) {
 }
 
 std::optional<Nearest> nearest_in_cell(const SourceBox& box, const Solid& solid, Cell cell) {
-  const Interval heights = part_of(box.base, box.top, cell.z);
-  const Interval shared{std::max(heights.low, solid.base()), std::min(heights.high, solid.top())};
+  const Range heights = part_of(box.base, box.top, cell.z);
+  const Range shared{std::max(heights.low, solid.base()), std::min(heights.high, solid.top())};
   if (shared.low > shared.high) return std::nullopt;
   CellSearch search(box.plan, part_of(box.plan.low.x, box.plan.high.x, cell.x),
                     part_of(box.plan.low.y, box.plan.high.y, cell.y));

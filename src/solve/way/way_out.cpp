@@ -1,11 +1,11 @@
 #include <berthwright/solve/way/way_out.h>
 
 #include <algorithm>
-#include <array>
 #include <stdexcept>
 #include <tuple>
 
 #include "geometry/segment.h"
+#include "solve/room/nearest_wall.h"
 #include "solve/room/room_shape.h"
 #include "solve/way/doorway.h"
 #include "solve/way/wall_frame.h"
@@ -123,14 +123,8 @@ class Floor {
     const Edge posts = threshold(room_, door);
     for (const Point post : {posts.from, posts.to})
       if (squared_distance(place, {post, post}) <= beside) return {door.id.text(), false};
-    return {wall_at(place), !room_.outline.arcs().empty() && lies_on_border(room_.outline.polygon(), place)};
-  }
-
-  std::string wall_at(Point place) const {
-    const std::array walls{
-        std::pair{place.x, "the front wall"}, std::pair{room_.length - place.x, "the rear wall"},
-        std::pair{place.y, "the left wall"}, std::pair{room_.width - place.y, "the right wall"}};
-    return std::ranges::min_element(walls, {}, [](const auto& wall) { return wall.first; })->second;
+    return {nearest_wall(room_, place),
+            !room_.outline.arcs().empty() && lies_on_border(room_.outline.polygon(), place)};
   }
 
   const Interior& room_;

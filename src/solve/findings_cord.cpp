@@ -1,0 +1,171 @@
+#include <algorithm>
+
+#include "solve/comparing.h"
+#include "solve/findings.h"
+
+namespace berthwright {
+namespace {
+
+/// All that findings about one cord share.
+struct CordScene {
+  const Plan& plan;
+  const ConfigurationAnswer& answer;
+  const PluggedIn& plugged;
+
+  Finding begin(std::string_view rule) const {
+    Finding finding = finding_of(plan, rule);
+    finding.configuration = answer.configuration->id;
+    finding.subjects = {plugged.appliance};
+    return finding;
+  }
+  bool has_outlets() const {
+    return std::ranges::any_of(plan->fixtures,
+                               [](const Fixture& f) { return f.kind == Fixture::Kind::outlet; });
+  }
+  Point3 on_level(Point place) const { return {place, level_under(*source()).height}; }
+  const Placed* source() const { return answer.arrangement.find(plugged.appliance); }
+};
+
+Finding unknown_reach(const CordScene& scene) {
+  Finding finding = scene.begin("cord.reach");
+  if (scene.plugged.outlet != nullptr) finding.subjects.push_back(scene.plugged.outlet->id.text());
+  if (!scene.plugged.cord) {
+    finding.variant = "no length";
+    finding.cure = Cure{Cure::Kind::state_cord, scene.plugged.appliance, {}};
+  } else {
+    finding.variant = scene.has_outlets() ? "not upright" : "no outlet";
+  }
+  return finding;
+}
+
+std::string_view why_not(CordRun::End end) {
+  switch (end) {
+    case CordRun::End::reached:
+      return "";
+    case CordRun::End::shut_in:
+      return "shut in";
+    case CordRun::End::shut_out:
+      return "shut out";
+    case CordRun::End::no_way:
+      return "no way";
+  }
+  throw std::logic_error("CordRun::End out of range");
+}
+
+Finding reach(const CordScene& scene) {
+  const PluggedIn& plugged = scene.plugged;
+  if (!plugged.run) return unknown_reach(scene);
+  Finding finding = scene.begin("cord.reach");
+  finding.subjects.push_back(plugged.outlet->id.text());
+  if (!plugged.run->reached()) {
+    finding.variant = why_not(plugged.run->end);
+    finding.status = Status::not_met;
+    if (!plugged.run->blocked_by.empty()) finding.subjects.push_back(plugged.run->blocked_by);
+    return finding;
+  }
+  if (!plugged.named) finding.variant = "nearest";
+  finding.where = {plugged.run->route.front(), plugged.run->route.back()};
+  compare(finding, plugged.run->length, *plugged.cord);
+  if (finding.status == Status::not_met)
+    finding.cure =
+        Cure{Cure::Kind::bring_nearer, plugged.appliance, marked_out(shortfall(finding), scene.plan->unit)};
+  return finding;
+}
+
+Finding under_bedding(const CordScene& scene) {
+  Finding finding = scene.begin("cord.under-bedding");
+  const std::optional<CordOn>& under = scene.plugged.under_bedding;
+  if (under) {
+    finding.where = {scene.on_level(under->first)};
+    compare(scene.plan, finding, under->length);
+  } else {
+    finding.compared = scene.plan.limit(*find_rule("cord.under-bedding"));
+    finding.status = Status::met;
+  }
+  return finding;
+}
+
+void add_walkways(const CordScene& scene, std::vector<Finding>& findings) {
+  for (const std::string& bed : scene.plugged.walkways) {
+    Finding finding = scene.begin("cord.walkway");
+    finding.bed = BedId(bed);
+    finding.status = Status::met;
+    for (const auto& [crossed, place] : scene.plugged.crossings)
+      if (crossed == bed) {
+        finding.status = Status::not_met;
+        finding.where = {scene.on_level(place)};
+      }
+    findings.push_back(std::move(finding));
+  }
+}
+
+Finding plug_room(const CordScene& scene) {
+  Finding finding = scene.begin("cord.plug-room");
+  const OutletFront& front = scene.plugged.front;
+  const std::string& outlet = scene.plugged.outlet->id.text();
+  finding.subjects = {outlet};
+  if (!front.depth) {
+    finding.cure = Cure{Cure::Kind::state_faces, outlet, {}};
+    return finding;
+  }
+  finding.subjects.push_back(front.met);
+  compare(scene.plan, finding, *front.depth);
+  const bool stands = scene.plan.piece(front.met) != nullptr || scene.plan.fixture(front.met) != nullptr;
+  if (finding.status == Status::not_met && stands)
+    finding.cure = Cure{Cure::Kind::move_apart, front.met, marked_out(shortfall(finding), scene.plan->unit)};
+  return finding;
+}
+
+Finding outlet_faces(const CordScene& scene) {
+  Finding finding = scene.begin("cord.outlet-faces");
+  const OutletFront& front = scene.plugged.front;
+  const std::string& outlet = scene.plugged.outlet->id.text();
+  finding.subjects = {outlet};
+  if (!front.depth) {
+    finding.cure = Cure{Cure::Kind::state_faces, outlet, {}};
+  } else if (front.bedding) {
+    finding.bed = BedId(front.bed);
+    finding.where = {front.bedding->from, front.bedding->to};
+    compare(scene.plan, finding, front.bedding->squared.floor());
+  } else {
+    finding.compared = scene.plan.limit(*find_rule("cord.outlet-faces"));
+    finding.status = Status::met;
+  }
+  return finding;
+}
+
+bool is_told_of(const PluggedIn& plugged) { return plugged.cord || plugged.named; }
+
+}  // namespace
+
+void add_cord_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings) {
+  for (const PluggedIn& plugged : answer.plugged) {
+    if (!is_told_of(plugged)) continue;
+    const CordScene scene{plan, answer, plugged};
+    findings.push_back(reach(scene));
+    const bool runs = plugged.run && plugged.run->reached();
+    if (runs && !answer.beds.empty()) findings.push_back(under_bedding(scene));
+    if (runs) add_walkways(scene, findings);
+    if (plugged.outlet == nullptr) continue;
+    findings.push_back(plug_room(scene));
+    if (!answer.beds.empty()) findings.push_back(outlet_faces(scene));
+  }
+}
+
+void add_missing_cords(const Plan& plan, std::vector<Finding>& findings) {
+  for (const Piece& piece : plan->pieces) {
+    if (!piece.heat || piece.cord) continue;
+    const bool plugged = std::ranges::any_of(plan->configurations, [&](const Configuration& configuration) {
+      return std::ranges::any_of(configuration.poses, [&](const Pose& pose) {
+        return pose.piece == piece.id && !pose.plugged_into.empty();
+      });
+    });
+    if (plugged) continue;
+    Finding finding = finding_of(plan, "cord.not-given");
+    finding.subjects = {piece.id.text()};
+    finding.cure = Cure{Cure::Kind::state_cord, piece.id.text(), {}};
+    findings.push_back(std::move(finding));
+  }
+}
+
+}  // namespace berthwright
