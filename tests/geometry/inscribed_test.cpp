@@ -84,5 +84,26 @@ TEST(Inscribed, AStripIsFreeToWholeTicks) {
   EXPECT_TRUE(free_along_x(box(0, 5, 1, 60), at(50, 0).x, border));   // and here it only touches
 }
 
+std::vector<std::pair<std::int64_t, std::int64_t>> free_between(std::int64_t low, std::int64_t high,
+                                                                const Region& region) {
+  std::vector<std::pair<std::int64_t, std::int64_t>> out;
+  for (const FreeStretch& stretch : free_stretches(at(0, low).y, at(0, high).y, edges(region)))
+    out.emplace_back(stretch.from.ticks(), stretch.to.ticks());
+  return out;
+}
+using Stretches = std::vector<std::pair<std::int64_t, std::int64_t>>;
+
+// Between two islands, in a hole and in a bay the strip is as empty as inside them, but it lies outside.
+TEST(Inscribed, WhatLiesBetweenOrInAHoleIsNoStretchOfTheRegion) {
+  const Region islands = united(Region(box(0, 0, 10, 100)), Region(box(30, 0, 50, 100)));
+  EXPECT_EQ(free_between(40, 60, islands), (Stretches{{0, 10}, {30, 50}}));
+  const Region ring = without(Region(box(0, 0, 100, 100)), Region(box(20, 20, 80, 80)));
+  EXPECT_EQ(free_between(40, 60, ring), (Stretches{{0, 20}, {80, 100}}));
+  EXPECT_EQ(free_between(80, 100, ring), (Stretches{{0, 100}}));
+  const Region bay = without(Region(box(0, 0, 100, 100)), Region(box(40, 50, 60, 100)));
+  EXPECT_EQ(free_between(60, 90, bay), (Stretches{{0, 40}, {60, 100}}));
+  EXPECT_EQ(free_between(110, 120, bay), Stretches{});
+}
+
 }  // namespace
 }  // namespace berthwright
