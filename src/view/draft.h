@@ -9,6 +9,7 @@ struct Draft {
   Sheet sheet;
   Page page;
   std::string drawing;  ///< "Night, sections"
+  std::string subject;  ///< "over Rear bed"; may be empty
   std::string scale;
   std::string sides;   ///< how the drawing lies on the page; empty: as plans do
   std::string id;      ///< of the configuration

@@ -17,6 +17,7 @@ constexpr Length ankle_radius = 42_mm;
 constexpr Length toe_radius = 22_mm;
 constexpr Length sole_length = 185_mm;  // heel to ball
 constexpr Length chest_radius = 118_mm;
+constexpr Length tiptoe = 100_mm;  // how far the toes of a hanging foot reach down
 
 Length scaled(Length length, std::int64_t times, std::int64_t parts) {
   return Length::from_ticks(static_cast<std::int64_t>(Int128{length.ticks()} * times / parts));
@@ -53,10 +54,80 @@ Build build_of(Sex sex, Length BodyFigures::*percentile) {
           of(BodyMeasure::shoulder_breadth), of(BodyMeasure::hip_breadth)};
 }
 
+// How much lower than the heel the toes are, under a leg that ends at the ankle.
+Length dropped_toes(Length ankle) { return std::clamp(ankle - ankle_height, Length{}, tiptoe); }
+
 // The foot under a leg that ends at the ankle; `toward` points from heel to toes.
-Region foot(Point ankle, Length sole, int toward) {
-  return limb({{ankle.x, sole + ankle_radius}, ankle_radius},
-              {{ankle.x + sole_length * toward, sole + toe_radius}, toe_radius});
+Region foot(Point ankle, int toward) {
+  const Length heel = ankle.y - ankle_height;
+  return limb({{ankle.x, heel + ankle_radius}, ankle_radius},
+              {{ankle.x + sole_length * toward, heel - dropped_toes(ankle.y) + toe_radius}, toe_radius});
+}
+
+// The other side of a right triangle; zero where `side` is the longer.
+Length other_side(Length longest, Length side) {
+  if (abs(side) >= longest) return {};
+  const Int128 l = longest.ticks();
+  const Int128 s = side.ticks();
+  return SquaredLength(l * l - s * s, 1).floor();
+}
+
+/// Joints of a leg in the sitter's own frame: `x` forward of the back, `y` above the floor.
+struct Leg {
+  Point hip;
+  Point knee;
+  Point ankle;
+};
+
+// Thigh level, shin upright; or with the feet forward where the seat is too low for that.
+Leg leg_at_ease(const Build& build, Length seat) {
+  const Length thigh = half(build.thigh_clearance);
+  const Length knee = half(build.knee_height - build.popliteal_height);
+  Leg leg{{thigh, seat + thigh}, {build.buttock_knee - knee, seat + knee}, {}};
+  const Length shin = build.knee_height - knee - ankle_height;
+  const Length drop = std::clamp(leg.knee.y - ankle_height, Length{}, shin);
+  leg.ankle = {leg.knee.x + other_side(shin, drop), leg.knee.y - drop};
+  return leg;
+}
+
+// The same leg with its ankle drawn in to `forward`: a foot on the floor stays there and the knee rises; a
+// foot that hangs swings back under a knee that stays.
+Leg drawn_in(const Leg& leg, Length forward) {
+  const auto apart = [](Point a, Point b) {
+    return SquaredLength::of(b.x - a.x).plus_square_of(b.y - a.y).floor();
+  };
+  const Length thigh = apart(leg.hip, leg.knee);
+  const Length shin = apart(leg.knee, leg.ankle);
+  const Point ankle{forward, leg.ankle.y};
+  const Length far = apart(leg.hip, ankle);
+  Leg out = leg;
+  out.ankle = ankle;
+  if (thigh + shin > far && abs(thigh - shin) < far) {
+    // Where circles around hip and ankle meet: `foot` along the line between them, `rise` aside of it.
+    const Int128 d = far.ticks();
+    const Int128 t = thigh.ticks();
+    const Int128 s = shin.ticks();
+    const Length along = Length::from_ticks(static_cast<std::int64_t>((d * d + t * t - s * s) / (2 * d)));
+    const Length rise = other_side(thigh, along);
+    const Vector way = ankle - leg.hip;
+    out.knee = leg.hip +
+               Vector{scaled(way.x, along.ticks(), far.ticks()), scaled(way.y, along.ticks(), far.ticks())} +
+               Vector{scaled(-way.y, rise.ticks(), far.ticks()), scaled(way.x, rise.ticks(), far.ticks())};
+    if (out.knee.y >= leg.knee.y) return out;
+  }
+  out = leg;
+  out.ankle = {forward, leg.knee.y - other_side(shin, forward - leg.knee.x)};
+  return out;
+}
+
+constexpr Length to_the_toes = sole_length + toe_radius;
+
+Leg leg_of(const Build& build, const SeatUnder& seat) {
+  const Leg leg = leg_at_ease(build, seat.height);
+  if (!seat.toes_before) return leg;
+  const Length most = seat.looks_onward ? *seat.toes_before - seat.back : seat.back - *seat.toes_before;
+  const Length ankle = std::max(most - to_the_toes, half(leg.knee.x));
+  return ankle < leg.ankle.x ? drawn_in(leg, ankle) : leg;
 }
 
 }  // namespace
@@ -79,22 +150,18 @@ Region seated_figure(const Build& build, const SeatUnder& seat) {
   const Ball chest{at(chest_radius, build.sitting_height - 370_mm), chest_radius};
   const Ball head{seated_head(build, seat), head_radius};
   const Ball nape{at(130_mm, build.sitting_height - 270_mm), neck_radius};
-  const Length knee = half(build.knee_height - build.popliteal_height);
-  const Ball knees{at(build.buttock_knee - knee, knee), knee};
-  const Length thigh = half(build.thigh_clearance);
-  const Ball seat_end{at(thigh, thigh), thigh};
-  // From the middle of the knee down to the ankle; slanted forward where the seat is too low for it.
-  const Length shin = build.knee_height - knee - ankle_height;
-  const Length drop = std::min(shin, seat.height + knee - ankle_height);
-  const Length forward =
-      drop < Length{}
-          ? shin
-          : SquaredLength(Int128{shin.ticks()} * shin.ticks() - Int128{drop.ticks()} * drop.ticks(), 1)
-                .floor();
-  const Point ankle = knees.middle + Vector{forward * onward, -std::max(drop, Length{})};
+  const Leg leg = leg_of(build, seat);
+  const auto joint = [&](Point p) { return Point{seat.back + p.x * onward, p.y}; };
+  const Ball seat_end{joint(leg.hip), half(build.thigh_clearance)};
+  const Ball knees{joint(leg.knee), half(build.knee_height - build.popliteal_height)};
+  const Point ankle = joint(leg.ankle);
   return united(std::array{limb(hip, chest), limb(chest, nape), limb(nape, head), disc(head),
-                           limb(seat_end, knees), limb(knees, {ankle, ankle_radius}),
-                           foot(ankle, ankle.y - ankle_height, onward)});
+                           limb(seat_end, knees), limb(knees, {ankle, ankle_radius}), foot(ankle, onward)});
+}
+
+Length toes_of(const Build& build, const SeatUnder& seat) {
+  const Length reach = leg_at_ease(build, seat.height).ankle.x + to_the_toes;
+  return seat.looks_onward ? seat.back + reach : seat.back - reach;
 }
 
 Region lying_figure(const Build& build, Length crown, Length heels, Length level) {
@@ -144,6 +211,21 @@ Region trunk_figure(const Build& build, Length middle, Length level) {
                            limb(shoulder(-1), hip(-1)), limb(shoulder(1), hip(1)), limb(hip(-1), hip(1)),
                            limb(shoulder(-1), nape), limb(shoulder(1), nape),
                            limb(nape, {{middle, height - head_radius}, neck_radius})});
+}
+
+std::vector<Region> legs_from_before(const Build& build, Length middle, Length level) {
+  constexpr Length apart = 105_mm;  // of each knee from the middle
+  const Leg leg = leg_at_ease(build, level);
+  const Length knee = half(build.knee_height - build.popliteal_height);
+  const Length toes = leg.ankle.y - ankle_height - dropped_toes(leg.ankle.y) + ankle_radius;
+  std::vector<Region> legs;
+  for (const int side : {-1, 1}) {
+    const Length x = middle + apart * side;
+    const Ball ankle{{x, leg.ankle.y}, ankle_radius};
+    legs.push_back(united(std::array{limb({{x, leg.knee.y}, knee}, ankle),
+                                     limb(ankle, {{x + 15_mm * side, toes}, ankle_radius})}));
+  }
+  return legs;
 }
 
 }  // namespace berthwright

@@ -88,6 +88,10 @@ std::int64_t cost_over(const LabelWish& wish, const PaperBox& box) {
              : 0;
 }
 
+bool is_barred(const LabelWish& wish, const PaperBox& box) {
+  return std::ranges::any_of(wish.never, [&](const auto& rings) { return overlaps(rings, box); });
+}
+
 PaperBox bounds_of(const std::vector<PaperRing>& rings) {
   PaperBox box = bounds(rings.front());
   for (const PaperRing& ring : rings) box = hull(box, bounds(ring));
@@ -145,7 +149,7 @@ std::vector<LabelCandidate> beside(const LabelField& field, const LabelWish& wis
       const PaperPoint centre{wish.target.x + paper_mm(distance * x, 1000) + size.x * x / 2000,
                               wish.target.y + paper_mm(distance * y, 1000) + size.y * y / 2000};
       const PaperBox box = box_at(centre, size);
-      if (!is_free(field, box)) continue;
+      if (!is_free(field, box) || (!wording.ringed && is_barred(wish, box))) continue;
       const std::int64_t crossed = crossings(field, box);
       LabelCandidate candidate{wording, box,         std::nullopt,
                                false,   crossed > 0, cost_of_crossing * crossed + cost_over(wish, box)};

@@ -22,6 +22,7 @@ struct LabelWish {
   std::vector<PaperRing> home;    ///< the thing itself, inside which a label stands best; empty: a mere place
   std::vector<std::vector<PaperRing>> covers;  ///< what lies over it: no label of it there
   std::vector<std::vector<PaperRing>> avoid;   ///< where a label of it is better not
+  std::vector<std::vector<PaperRing>> never;   ///< where its words never stand beside it; a number may
   PaperPoint target;                           ///< a visible point of it, where a leader ends
   bool may_stand_off = false;                  ///< its words may stand beside it, at the end of a leader
   bool may_touch = false;                      ///< or close to the target without one

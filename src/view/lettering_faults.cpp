@@ -37,6 +37,8 @@ bool is_heavy(Ink ink) {
     case Ink::wall:
     case Ink::bed_outline:
     case Ink::heat_line:
+    case Ink::clash:
+    case Ink::section_cut:
     case Ink::direction:
     case Ink::cut_foam:
     case Ink::cut_box:
@@ -58,6 +60,9 @@ bool is_heavy(Ink ink) {
     case Ink::cut_thin:
     case Ink::seen_behind:
     case Ink::person:
+    case Ink::hidden_person:
+    case Ink::before_plane:
+    case Ink::no_room:
     case Ink::hatch:
     case Ink::alert:
     case Ink::dimension:

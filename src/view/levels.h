@@ -12,13 +12,15 @@ namespace berthwright {
 struct Level {
   Length height;
   std::string name;
+  Length from;  ///< how far along the cut what lies there reaches: from there a line leads to the tag
   friend bool operator==(const Level&, const Level&) = default;
 };
 
-/// Floor, bench tops, cushion tops, boards, table tops and the roof of what the plane cuts, from the floor
-/// up; heights within 1/32 in are one, with two of their names. Heights that `told` holds are left out, and
-/// the roof where one is told: there it is head room that counts.
-std::vector<Level> levels_of(const Section& section, const std::vector<Level>& told);
+/// Floor, tops of benches, cushions, boards and tables, and the roof of what the plane cuts, from the floor
+/// up; heights within 1/32 in are one. A thing alone at its height goes by its own name ("Left seat top"),
+/// several by what they are ("cushion tops"), or by their names where the same words would stand at two
+/// heights.
+std::vector<Level> levels_of(const Section& section);
 
 /// Level marks in a column to the right of the section.
 struct LevelColumn {

@@ -63,6 +63,7 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::bed_outline:
     case Ink::sleeping_rectangle:
     case Ink::heat_line:
+    case Ink::section_cut:
     case Ink::wall:
       marks.emplace_back(straight(ink, left, right));
       return;

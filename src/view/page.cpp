@@ -15,6 +15,8 @@ constexpr PaperLength margin = paper_mm(130, 10);       // to the middle of the 
 constexpr PaperLength foot_height = paper_mm(105, 10);  // the strip with scale bar and arrow
 constexpr PaperLength around_drawing = paper_mm(3);
 constexpr PaperLength least_column = paper_mm(52);
+constexpr PaperLength least_beside =
+    paper_mm(40);  // the last row of a drawing, rather than a smaller drawing
 constexpr PaperLength best_column = paper_mm(80);
 constexpr PaperLength least_notes_below = paper_mm(24);
 
@@ -148,7 +150,7 @@ std::optional<Page> page_beside(const Plan& plan, bool landscape, const PaperSiz
   const PaperLength foot_top = open.high.y - foot_height;
   const PaperLength left = open.low.x + last_row.width + around_drawing * 2;
   if (needs.width > open.width() || open.low.y + needs.height > foot_top) return std::nullopt;
-  if (open.high.x - left < least_column) return std::nullopt;
+  if (open.high.x - left < least_beside) return std::nullopt;
   page.drawing = {open.low, {open.high.x, open.low.y + needs.height}};
   page.foot = {open.low.x, page.drawing.high.y + around_drawing};
   const PaperLength top = page.drawing.high.y - last_row.height;

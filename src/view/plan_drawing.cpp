@@ -33,12 +33,17 @@ Note in_words(const ChainSetting& setting) {
   return {Note::Kind::text, words + ".", 0, false, std::nullopt};
 }
 
-Group dimension_group(const DrawnConfiguration& of, const PlanView& view, const Surroundings& around) {
-  Group group{"Dimensions", {}, 0};
+// The outer faces of the walls.
+PaperBox face_of(const DrawnConfiguration& of, const PlanView& view) {
   const Rect& room = (*of.plan)->interior.outline.polygon().bounds();
   const PaperPoint low = view(room.low);
   const PaperPoint high = view(room.high);
-  const PaperBox face{{low.x - wall_band, high.y - wall_band}, {high.x + wall_band, low.y + wall_band}};
+  return {{low.x - wall_band, high.y - wall_band}, {high.x + wall_band, low.y + wall_band}};
+}
+
+Group dimension_group(const DrawnConfiguration& of, const PlanView& view, const Surroundings& around) {
+  Group group{"Dimensions", {}, 0};
+  const PaperBox face = face_of(of, view);
   for (const Wall wall : four_walls) {
     const std::vector<ChainSetting>& chains = around.chains.at(wall);
     for (std::size_t i = 0; i < chains.size(); ++i)
@@ -76,6 +81,7 @@ Group seam_group(const DrawnConfiguration& of, const PlanView& view) {
 
 Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio) {
   Surroundings around;
+  around.cuts = cut_marks(*of.plan, of.cuts, ratio);
   for (const Wall wall : four_walls) {
     std::vector<ChainSetting>& settings = around.chains[wall];
     for (const DimensionChain& chain : chains_along(*of.plan, of.answer->arrangement, wall)) {
@@ -91,6 +97,10 @@ Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio) {
       if (opening.wall != wall) continue;
       least = std::max({least, room_for_tags, reach_outside(opening, ratio) + paper_mm(2)});
       first = std::max(first, reach_outside(opening, ratio) + paper_mm(3));
+    }
+    if (const PaperLength marks = depth_of(around.cuts, wall); marks > PaperLength{}) {
+      least = std::max(least, marks + paper_mm(1));
+      if (!settings.empty()) first = std::max(first, marks + paper_mm(1) + settings.front().inward);
     }
     around.lanes[wall] = lanes_of(settings, first);
     around.lanes[wall].depth = std::max(around.lanes[wall].depth, least) + wall_band;
@@ -111,15 +121,22 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
     add(openings.marks, opening_marks(view, *of.plan, opening));
   Group heat{"Distances to heat", {}, 0};
   for (const HeatLine& line : heat_lines(of)) add(heat.marks, marks_of(line, view));
-  const std::vector<Group> others{openings, seam_group(of, view), bed_group(of, view), heat,
-                                  dimension_group(of, view, around)};
+  const PaperBox face = face_of(of, view);
+  Group cuts{"Where sections are cut", {}, 0};
+  std::vector<LabelWish> letters;
+  for (const CutMark& mark : around.cuts) {
+    add(cuts.marks, marks_of(mark, view, face));
+    letters.push_back(letter_wish(mark, view, face, (*of.plan)->unit));
+  }
+  const std::vector<Group> others{
+      openings, seam_group(of, view), bed_group(of, view), heat, dimension_group(of, view, around), cuts};
   LabelField field{area, {}, {}, {}};
   add_obstacles(field, groups.front().marks);
   add_obstacles(field, solid.marks);
   for (const Group& group : others) add_obstacles(field, group.marks);
   std::vector<LabelWish> wishes = heat_wishes(of, view);
-  for (const auto& more :
-       {bed_wishes(of, view), thing_wishes(things, of), opening_wishes(of, view), seam_wishes(of, view)})
+  for (const auto& more : {bed_wishes(of, view), thing_wishes(things, of), opening_wishes(of, view),
+                           seam_wishes(of, view), letters})
     wishes.insert(wishes.end(), more.begin(), more.end());
   const std::vector<PlacedLabel> labels = placed_labels(field, wishes);
   std::vector<PaperBox> lettering;

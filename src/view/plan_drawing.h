@@ -5,6 +5,7 @@
 #include <berthwright/solve/answer.h>
 
 #include "view/chains.h"
+#include "view/cut_marks.h"
 #include "view/notes.h"
 
 namespace berthwright {
@@ -14,12 +15,14 @@ struct DrawnConfiguration {
   const Plan* plan = nullptr;
   const ConfigurationAnswer* answer = nullptr;
   std::span<const Finding> findings;  ///< of the whole plan
+  std::vector<SectionCut> cuts;
 };
 
 /// The chains of all four walls, set at one scale, and the room they take around the trailer.
 struct Surroundings {
   std::map<Wall, std::vector<ChainSetting>> chains;
   std::map<Wall, Lanes> lanes;
+  std::vector<CutMark> cuts;   ///< between wall and chains; they point into what is drawn
   std::vector<Note> in_words;  ///< chains too crowded to be drawn
 };
 Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio);

@@ -193,12 +193,17 @@ std::vector<Note> legend_notes(const std::vector<Group>& groups) {
                              Sign{Ink::heat_line, "distance to heat"},
                              Sign{Ink::gap, "gap"},
                              Sign{Ink::ridge, "ridge"},
+                             Sign{Ink::clash, "two things need this space"},
+                             Sign{Ink::section_cut, "a section is cut here"},
                              Sign{Ink::cut_foam, "cushion, cut"},
                              Sign{Ink::cut_box, "hollow box, cut"},
                              Sign{Ink::cut_board, "timber, board, cut"},
                              Sign{Ink::cut_thin, "thin board, cut"},
                              Sign{Ink::seen_behind, "stands behind"},
-                             Sign{Ink::person, "person, for scale"}};
+                             Sign{Ink::person, "person, for scale"},
+                             Sign{Ink::hidden_person, "the same, hidden"},
+                             Sign{Ink::before_plane, "stands before the plane"},
+                             Sign{Ink::no_room, "person who does not fit"}};
   std::set<Ink> used;
   for (const Group& group : groups)
     for (const Mark& mark : group.marks)

@@ -1,7 +1,8 @@
 #pragma once
 
-#include "view/labels.h"
+#include "view/head_room.h"
 #include "view/levels.h"
+#include "view/section_faults.h"
 #include "view/section_people.h"
 
 namespace berthwright {
@@ -10,12 +11,16 @@ namespace berthwright {
 struct DrawnSection {
   Section section;
   std::string letter;  ///< "A"
-  std::string where;   ///< "Along the trailer, 3' 2\" (965.2 mm) from the left wall, looking to the right."
+  std::string configuration;
+  std::string where;  ///< "Along the trailer, 3' 2\" (965.2 mm) from the left wall, looking to the right."
   SectionPeople people;
+  std::vector<HeadRoomLine> head_room;
+  std::vector<SectionRidge> ridges;
+  std::vector<SectionClash> clashes;
   LevelColumn levels;
 };
 
-/// The sections of a configuration, lettered from A. No level and no clear height is told twice.
+/// The sections of a configuration, one for each of its cuts; each tells all that it cuts.
 std::vector<DrawnSection> drawn_sections(const DrawnConfiguration& of);
 
 /// What one section takes on paper, its walls, levels and title with it.

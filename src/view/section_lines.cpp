@@ -1,6 +1,9 @@
 #include "view/section_lines.h"
 
 #include <algorithm>
+#include <iterator>
+
+#include "view/section.h"
 
 namespace berthwright {
 namespace {
@@ -37,16 +40,16 @@ std::optional<Rect> bed_box(const BedAnswer& bed) {
 // The way a person looks, along which the section shows them from the side.
 Along looks_along(Wall faces) { return faces == Wall::front || faces == Wall::rear ? Along::x : Along::y; }
 
-// The fewest lines we find: each time the middle that serves most of what is not yet served.
-std::vector<Length> chosen(std::vector<Wanted> open) {
+// The fewest lines we find: each time the one that serves most of what is not yet served, a known one first.
+std::vector<Length> chosen(std::vector<Wanted> open, const std::vector<Length>& known) {
   std::vector<Length> lines;
   while (!open.empty()) {
     const auto served = [&](Length at) {
       return std::ranges::count_if(open, [&](const Wanted& w) { return w.from <= at && at <= w.to; });
     };
-    Length best = open.front().middle;
-    for (const Wanted& one : open)
-      if (served(one.middle) > served(best)) best = one.middle;
+    std::vector<Length> candidates = known;
+    for (const Wanted& one : open) candidates.push_back(one.middle);
+    const Length best = *std::ranges::max_element(candidates, {}, served);  // of equals the first
     lines.push_back(best);
     std::erase_if(open, [&](const Wanted& w) { return w.from <= best && best <= w.to; });
   }
@@ -56,7 +59,8 @@ std::vector<Length> chosen(std::vector<Wanted> open) {
 
 }  // namespace
 
-std::vector<CutLine> section_lines(const DrawnConfiguration& of, const std::vector<SittingPlace>& places) {
+std::vector<CutLine> section_lines(const DrawnConfiguration& of, const std::vector<SittingPlace>& places,
+                                   const std::vector<CutLine>& known) {
   std::vector<Wanted> all;
   std::optional<Rect> first;
   for (const BedAnswer& bed : of.answer->beds) {
@@ -75,9 +79,30 @@ std::vector<CutLine> section_lines(const DrawnConfiguration& of, const std::vect
     std::vector<Wanted> mine;
     std::ranges::copy_if(all, std::back_inserter(mine), [&](const Wanted& w) { return w.along == along; });
     if (mine.empty()) mine.push_back(wanted(along, *first));
-    for (const Length at : chosen(mine)) lines.push_back({along, at});
+    std::vector<Length> planes;
+    for (const CutLine& line : known)
+      if (line.along == along) planes.push_back(line.at);
+    for (const Length at : chosen(mine, planes)) lines.push_back({along, at});
   }
   return lines;
+}
+
+std::vector<std::vector<SectionCut>> section_cuts(const std::vector<DrawnConfiguration>& all) {
+  std::vector<std::vector<SectionCut>> cuts;
+  std::vector<CutLine> known;
+  for (const DrawnConfiguration& of : all) {
+    std::vector<SectionCut> mine;
+    for (const CutLine& line : section_lines(of, sitting_places(*of.answer), known)) {
+      if (room_in((*of.plan)->interior, line).empty()) continue;
+      const auto same = std::ranges::find(known, line);
+      mine.push_back({line, section_letter(static_cast<std::size_t>(same - known.begin()))});
+      if (same == known.end()) known.push_back(line);
+    }
+    std::ranges::stable_sort(
+        mine, {}, [&](const SectionCut& cut) { return std::ranges::find(known, cut.line) - known.begin(); });
+    cuts.push_back(std::move(mine));
+  }
+  return cuts;
 }
 
 }  // namespace berthwright

@@ -125,15 +125,65 @@ std::vector<Path> filling_of(const SectionShape& shape, const PlanView& view,
   }
 }
 
-std::vector<Mark> marks_of(const HeadRoomLine& line, const PlanView& view) {
+namespace {
+
+// A dimension line between two points over each other, with its ticks.
+void add_upright(std::vector<Mark>& marks, PaperPoint foot, PaperPoint head) {
   constexpr PaperLength half_tick = paper_mm(9, 10);
-  const PaperPoint foot = view({line.along, line.level});
-  const PaperPoint head = view({line.along, line.top});
-  std::vector<Mark> marks{straight(Ink::dimension, foot, head)};
+  marks.emplace_back(straight(Ink::dimension, foot, head));
   for (const PaperPoint end : {foot, head})
     marks.emplace_back(
         straight(Ink::tick, {end.x - half_tick, end.y + half_tick}, {end.x + half_tick, end.y - half_tick}));
+}
+
+constexpr PaperLength beside_a_ridge = paper_mm(25, 10);
+
+}  // namespace
+
+std::vector<Mark> marks_of(const HeadRoomLine& line, const PlanView& view) {
+  constexpr PaperLength half_end = paper_mm(25, 10);
+  const PaperPoint foot = view({line.along, line.level});
+  const PaperPoint head = view({line.along, line.top});
+  std::vector<Mark> marks;
+  if (line.outline) {
+    const PaperPoint a = view(line.outline->low);
+    const PaperPoint b = view(line.outline->high);
+    marks.emplace_back(closed_path(Ink::before_plane, PaperBox{{a.x, b.y}, {b.x, a.y}}));
+  }
+  PaperLength from = head.x - half_end;
+  PaperLength to = head.x + half_end;
+  if (line.width) {
+    from = view({line.width->from, line.top}).x;
+    to = view({line.width->to, line.top}).x;
+  }
+  marks.emplace_back(straight(Ink::dimension, {from, head.y}, {to, head.y}));
+  add_upright(marks, foot, head);
   return marks;
+}
+
+PaperPoint figure_of(const SectionRidge& ridge, const PlanView& view) {
+  const PaperPoint edge = view({ridge.along, half(ridge.low + ridge.high)});
+  return {ridge.onward ? edge.x + beside_a_ridge : edge.x - beside_a_ridge, edge.y};
+}
+
+std::vector<Mark> marks_of(const SectionRidge& ridge, const PlanView& view) {
+  const PaperLength x = figure_of(ridge, view).x;
+  const PaperPoint low = view({ridge.along, ridge.low});
+  const PaperPoint high = view({ridge.along, ridge.high});
+  const PaperLength beyond = ridge.onward ? x + paper_mm(1) : x - paper_mm(1);
+  std::vector<Mark> marks{straight(Ink::dimension, high, {beyond, high.y})};
+  add_upright(marks, {x, low.y}, {x, high.y});
+  return marks;
+}
+
+Path mark_of(const SectionClash& clash, const PlanView& view) {
+  constexpr PaperLength least_seen = paper_mm(3);
+  const PaperPoint a = view(clash.box.low);
+  const PaperPoint b = view(clash.box.high);
+  const PaperBox box{{a.x, b.y}, {b.x, a.y}};
+  if (thickness(box) >= least_seen) return closed_path(Ink::clash, box);
+  const PaperLength longer = std::max(box.width(), box.height());
+  return circle(Ink::clash, box.centre(), longer / 2 + paper_mm(14, 10));
 }
 
 }  // namespace berthwright

@@ -1,6 +1,7 @@
 #pragma once
 
-#include "view/section_drawing.h"
+#include "view/head_room.h"
+#include "view/section_faults.h"
 
 namespace berthwright {
 
@@ -13,7 +14,16 @@ Path outline_of(const SectionShape& shape, const PlanView& view);
 std::vector<Path> filling_of(const SectionShape& shape, const PlanView& view,
                              const std::vector<PaperBox>& lettering);
 
-/// The line of one clear height, with its ticks.
+/// The line of one clear height with its ticks; what hangs there where the plane does not cut it; the height
+/// where nothing is cut at its end.
 std::vector<Mark> marks_of(const HeadRoomLine& line, const PlanView& view);
+
+/// The height of a ridge, beside it over the lower cushion.
+std::vector<Mark> marks_of(const SectionRidge& ridge, const PlanView& view);
+/// Where that height is written.
+PaperPoint figure_of(const SectionRidge& ridge, const PlanView& view);
+
+/// The shared space, ringed where it is too small to be seen.
+Path mark_of(const SectionClash& clash, const PlanView& view);
 
 }  // namespace berthwright

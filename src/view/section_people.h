@@ -6,27 +6,29 @@
 
 namespace berthwright {
 
-/// A clear height in the plane of a section, over a bed or a seat.
-struct HeadRoomLine {
-  Length along;
-  Length level;      ///< of the cushion, not pressed down
-  Length top;        ///< the underside above it
-  Length clear_of;   ///< above this height the line leaves the drawn person
-  std::string over;  ///< what a person calls the bed or the seat
+/// A person as one section shows them.
+struct DrawnPerson {
+  std::vector<Region> body;   ///< painted one over the other, under what is cut
+  std::vector<Region> legs;   ///< of who is seen from before or behind
+  bool legs_in_front = true;  ///< else what is cut hides them
+  std::string in_the_way;     ///< what the person does not fit for: "Rear locker", "the roof"; else empty
 };
 
-/// Who is drawn in one section, and the clear heights it tells.
 struct SectionPeople {
-  std::vector<Region> outlines;
-  std::vector<HeadRoomLine> head_room;
+  std::vector<DrawnPerson> people;
   std::vector<std::string> too_short;  ///< beds that are cut where their person does not fit
 };
 
 /// On each bed that is cut its tallest person (a man of the 95th percentile where the plan gives no stature),
 /// seen from the side, or from the feet where the bed runs across the cut: then one for each sleeper; nobody
 /// on a bed too short for that. On each seat that is cut a large man and a small woman by turns, from the
-/// side or from before. Nothing that `told` holds is told again.
+/// side or from before, in the middle of the seat whether they fit there or not: a body is as broad as its
+/// shoulders and as deep as its belly, and hard things that need more than a square inch of it are in its
+/// way; feet keep off what stands before them.
 SectionPeople people_of(const DrawnConfiguration& of, const Section& section,
-                        const std::vector<SittingPlace>& places, const std::vector<HeadRoomLine>& told);
+                        const std::vector<SittingPlace>& places);
+
+/// The whole outline.
+Region outline_of(const DrawnPerson& person);
 
 }  // namespace berthwright

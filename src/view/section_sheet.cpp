@@ -9,8 +9,8 @@ namespace berthwright {
 namespace {
 
 constexpr PaperLength between_sections = paper_mm(6);
-// A drawing this many times smaller than each section alone could be is cut into more sheets.
-constexpr std::int64_t most_shrunk = 2;
+// A drawing smaller than this many hundredths of what each section alone could be is cut into more sheets.
+constexpr std::int64_t least_share = 80;
 
 // Sections in rows, as many in each as fit.
 struct Rows {
@@ -134,8 +134,10 @@ std::vector<Draft> section_drafts(const DrawnConfiguration& of) {
       const std::vector<DrawnSection> some(all.begin() + static_cast<std::ptrdiff_t>(from),
                                            all.begin() + static_cast<std::ptrdiff_t>(to));
       const std::int64_t most =
-          some.size() == 1 ? scales((*of.plan)->unit).back().ratio : alone * most_shrunk;
-      attempt = best_of(of, some, alone, most);
+          some.size() == 1 ? scales((*of.plan)->unit).back().ratio : alone * 100 / least_share;
+      attempt = best_of(of, some, some.size() == 1 ? smallest_ratio(*of.plan, some) : alone, most);
+      // Notes on a page of their own are worse than one more sheet.
+      if (attempt && !attempt->whole && some.size() > 1) attempt.reset();
     }
     if (!attempt) throw std::logic_error("no scale is small enough for a section");
     Draft draft = std::move(attempt->draft);

@@ -5,6 +5,7 @@
 
 #include "view/draft.h"
 #include "view/height_map.h"
+#include "view/section_lines.h"
 #include "view/section_sheet.h"
 #include "view/title_block.h"
 
@@ -66,7 +67,9 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer) {
   std::vector<Draft> drafts;
   std::vector<DrawnConfiguration> drawn;
   for (const ConfigurationAnswer& configuration : answer.configurations)
-    drawn.push_back({&plan, &configuration, answer.findings});
+    drawn.push_back({&plan, &configuration, answer.findings, {}});
+  const std::vector<std::vector<SectionCut>> cuts = section_cuts(drawn);
+  for (std::size_t i = 0; i < drawn.size(); ++i) drawn[i].cuts = cuts[i];
   for (const DrawnConfiguration& one : drawn) add_configuration(drafts, one);
   for (const DrawnConfiguration& one : drawn)
     for (Draft& draft : section_drafts(one)) drafts.push_back(std::move(draft));
@@ -80,7 +83,8 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer) {
     draft.sheet.file = stem(number, draft.id) + draft.suffix;
     draft.sheet.groups.push_back(
         {"Title block",
-         title_block_marks(plan, {draft.drawing, draft.scale, draft.sides, number, count}, draft.page.frame),
+         title_block_marks(plan, {draft.drawing, draft.subject, draft.scale, draft.sides, number, count},
+                           draft.page.frame),
          0});
     const std::vector<std::string> faults = lettering_faults(draft.sheet);
     if (!faults.empty()) throw std::logic_error("sheet " + draft.sheet.file + ": " + faults.front());

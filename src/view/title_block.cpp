@@ -90,9 +90,12 @@ std::vector<Mark> title_block_marks(const Plan& plan, const SheetTitle& title, c
   const std::string as_plan = "Front at left, " + std::string(word(left, plan->english)) + " below";
   const std::string& sides = title.sides.empty() ? as_plan : title.sides;
   const PaperLength w = box.width();
+  std::vector<std::string> drawing{title.drawing};
+  if (!title.subject.empty()) drawing.push_back(title.subject);
+  drawing.push_back(labelled("Drawn by ", said.drawn_by));
   const std::array cells{
       Cell{w * 36 / 100, true, {said.title, joined(said.shop, labelled("for ", said.owner))}},
-      Cell{w * 20 / 100, true, {title.drawing, labelled("Drawn by ", said.drawn_by)}},
+      Cell{w * 20 / 100, true, std::move(drawing)},
       Cell{w * 28 / 100, false, {"Scale " + title.scale, units, sides}},
       Cell{w - w * 84 / 100, false, {sheet, said.date, labelled("Revision ", said.revision)}}};
   PaperLength x = box.low.x;

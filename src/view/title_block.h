@@ -9,6 +9,7 @@ namespace berthwright {
 /// What the title block says beside the plan's own title fields.
 struct SheetTitle {
   std::string drawing;  ///< "Day"
+  std::string subject;  ///< what of it is drawn, on a line of its own; may be empty
   std::string scale;
   std::string sides;  ///< how the drawing lies on the page; empty: as a plan does
   int number = 1;     ///< sheet n

@@ -27,9 +27,13 @@ constexpr std::string_view vermilion_tint = "#f8d9c4";
 constexpr std::string_view grey_tint = "#f1f1f0";
 constexpr std::string_view grey = "#d9d9d9";
 
-// Hidden line: 12 widths drawn, 3 left out (ISO 128-2, from memory).
-constexpr std::array<PaperLength, 4> dashed(PaperLength width) {
-  return {width * 12, width * 3, width * 12, width * 3};
+// Hidden line: 12 widths drawn, 3 left out. What stands before a section's plane: 24 widths and two dots of
+// half a width (ISO 128-2, from memory).
+constexpr std::array<PaperLength, 6> dashed(PaperLength width) {
+  return {width * 12, width * 3, width * 12, width * 3, width * 12, width * 3};
+}
+constexpr std::array<PaperLength, 6> double_dotted(PaperLength width) {
+  return {width * 24, width * 3, width / 2, width * 3, width / 2, width * 3};
 }
 
 Style lettering() { return {{}, black, {}, {}, false}; }
@@ -67,6 +71,9 @@ Style style_of(Ink ink) {
       return line(wider, blue);
     case Ink::sleeping_rectangle:
       return {medium, blue, {}, dashed(medium), false};
+    case Ink::section_cut:
+      return line(wide, black);
+    case Ink::clash:
     case Ink::heat_line:
       return line(wide, vermilion);
     case Ink::gap:
@@ -87,6 +94,12 @@ Style style_of(Ink ink) {
       return shape(fine, white);
     case Ink::person:
       return shape(medium, grey);
+    case Ink::hidden_person:
+      return {fine, black, {}, dashed(fine), false};
+    case Ink::before_plane:
+      return {narrow, black, {}, double_dotted(narrow), false};
+    case Ink::no_room:
+      return {medium, vermilion, {}, dashed(medium), false};
     case Ink::hatch:
       return line(fine, black);
     case Ink::dimension:

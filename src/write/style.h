@@ -12,7 +12,8 @@ struct Style {
   PaperLength width;      ///< of its lines; zero: none are drawn
   std::string_view line;  ///< colour of its lines and, of lettering inks, of the letters: "#000000"
   std::string_view fill;  ///< of closed paths; empty: none
-  std::array<PaperLength, 4> dash{};  ///< drawn, left out, drawn, left out; all zero: unbroken
+  /// Drawn, left out, by turns; all zero: unbroken.
+  std::array<PaperLength, 6> dash{};
   bool round_ends = false;
 };
 

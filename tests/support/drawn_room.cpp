@@ -199,6 +199,8 @@ ConfigurationAnswer DrawnRoom::answer_of(const Layout& layout) const {
     bed.room.lying = bed.mattress.closed;
     bed.room.area = bed.mattress.closed.area();
     bed.room.largest = largest_rectangle(bed.mattress.closed);
+    if (!regions.empty())
+      bed.room.overhead = {{bed.mattress.closed, plan->interior.height - bed.mattress.level, "roof", 3}};
     answer.beds.push_back(std::move(bed));
   }
   answer.heat = layout.heat;

@@ -19,7 +19,7 @@ class DrawnRoom {
   DrawnRoom& piece(const std::string& id, Piece::Kind kind, const Region& outline, Length base, Length top);
   DrawnRoom& stow(const std::string& id, const std::string& where);
   DrawnRoom& begin(const std::string& configuration);
-  /// A bed of the named pieces in the configuration begun last.
+  /// A bed of the named pieces in the configuration begun last, under the roof alone, 36 in clear and more.
   DrawnRoom& bed(const std::string& id, const std::vector<std::string>& pieces);
   DrawnRoom& gap(const Region& region, Length width, Point where);
   DrawnRoom& ridge(Point where, Length step);

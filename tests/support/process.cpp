@@ -35,8 +35,8 @@ std::string content(int file) {
 }
 
 // What stands between fork and exec: plain calls only, each of which the new program must find done.
-[[noreturn]] void become(const char* program, char* const* arguments, const Surroundings& around, int input,
-                         int output, int error) {
+[[noreturn]] void become(const char* program, char* const* arguments, const ProcessSurroundings& around,
+                         int input, int output, int error) {
   bool ready = dup2(input, STDIN_FILENO) >= 0 && dup2(error, STDERR_FILENO) >= 0 &&
                (around.closed_output ? close(STDOUT_FILENO) == 0 : dup2(output, STDOUT_FILENO) >= 0);
   if (!around.folder.empty()) ready = ready && chdir(around.folder.c_str()) == 0;
@@ -50,7 +50,8 @@ std::string content(int file) {
 
 }  // namespace
 
-Process::Process(const std::string& program, std::vector<std::string> arguments, const Surroundings& around)
+Process::Process(const std::string& program, std::vector<std::string> arguments,
+                 const ProcessSurroundings& around)
     : out_(nameless_file()), err_(nameless_file()) {
   const int input = nameless_file();
   if (pwrite(input, around.input.data(), around.input.size(), 0) != ssize_t(around.input.size()))

@@ -9,7 +9,7 @@
 namespace berthwright {
 
 /// Where and how a program is started.
-struct Surroundings {
+struct ProcessSurroundings {
   std::string input{};           ///< what it reads from standard input
   std::string output{};          ///< the file its standard output goes to; empty: it is caught
   std::string folder{};          ///< where it works; empty: here
@@ -21,7 +21,8 @@ struct Surroundings {
 /// A program that runs beside the test. Killed and waited for when it goes out of sight.
 class Process {
  public:
-  Process(const std::string& program, std::vector<std::string> arguments, const Surroundings& around = {});
+  Process(const std::string& program, std::vector<std::string> arguments,
+          const ProcessSurroundings& around = {});
   Process(const Process&) = delete;
   Process& operator=(const Process&) = delete;
   ~Process();

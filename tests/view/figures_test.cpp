@@ -35,11 +35,36 @@ TEST(Figures, TheKneesReachAsFarAsTheSurveySays) {
   EXPECT_EQ(figure.side_of({man.buttock_knee + 2_mm, man.popliteal_height + 65_mm}), Side::outside);
 }
 
-TEST(Figures, FeetStandOnTheFloorOrHang) {
+// Toes reach 100 mm below the heels (our own choice of posture), no farther than the floor.
+TEST(Figures, FeetStandOnTheFloorOrTheToesReachForIt) {
   const Build woman = small_woman();  // hollow of the knee at 350 mm
   expect_near(seated_figure(woman, {{}, 300_mm, true}).bounds().low.y, {});
-  expect_near(seated_figure(woman, {{}, 500_mm, true}).bounds().low.y, 150_mm);
+  expect_near(seated_figure(woman, {{}, 430_mm, true}).bounds().low.y, {});
+  expect_near(seated_figure(woman, {{}, 500_mm, true}).bounds().low.y, 50_mm);
   EXPECT_FALSE(seated_figure(woman, {{}, 0_mm, true}).empty()) << "on the bare floor";
+  for (const Length seat : {300_mm, 430_mm, 500_mm})
+    for (const Region& leg : legs_from_before(woman, 0_mm, seat))
+      expect_near(leg.bounds().low.y, seat == 500_mm ? 50_mm : 0_mm);
+}
+
+TEST(Figures, ToesReachAsFarAsTheyAreSaidToAndStayBeforeWhatStandsThere) {
+  const Build man = large_man();
+  for (const bool onward : {true, false}) {
+    SCOPED_TRACE(onward);
+    SeatUnder seat{1000_mm, 430_mm, onward};
+    const auto reach = [&](const SeatUnder& of) {
+      const Rect box = seated_figure(man, of).bounds();
+      return onward ? box.high.x - 1000_mm : 1000_mm - box.low.x;
+    };
+    const Length at_ease = onward ? toes_of(man, seat) - 1000_mm : 1000_mm - toes_of(man, seat);
+    expect_near(reach(seat), at_ease);
+    // A post 150 mm nearer: the feet stay on the floor, so the knees rise.
+    const Length knees = seated_figure(man, seat).bounds().low.y;
+    const Length post = at_ease - 150_mm;
+    seat.toes_before = onward ? 1000_mm + post : 1000_mm - post;
+    EXPECT_LE(reach(seat), post + Length::millimetres(1, 2));
+    expect_near(seated_figure(man, seat).bounds().low.y, knees);
+  }
 }
 
 TEST(Figures, WhoLooksTheOtherWayIsTheMirrorImage) {

@@ -108,7 +108,7 @@ TEST(Section, ThingsOverThePlaceLowerWhatIsAbove) {
 }
 
 DrawnConfiguration of(DrawnRoom& room, std::size_t configuration) {
-  return {&room.plan(), &room.answer().configurations.at(configuration), room.answer().findings};
+  return {&room.plan(), &room.answer().configurations.at(configuration), room.answer().findings, {}};
 }
 
 TEST(SectionLines, ABedIsCutBothWaysThroughTheMiddleOfItsRectangle) {
@@ -150,30 +150,60 @@ TEST(SectionLines, TwoBedsApartAreCutApart) {
             (std::vector<CutLine>{along_trailer(36_in), across_trailer(15_in), across_trailer(120_in)}));
 }
 
-TEST(Levels, AreToldOnceFromTheFloorUp) {
+// Each with the end of what lies there: from there a line leads to the tag.
+TEST(Levels, AreToldFromTheFloorUpEachByWhatLiesThere) {
   DrawnRoom room = rear_dinette();
-  const Section section = cut_of(room, along_trailer(10_in));
-  const std::vector<Level> levels = levels_of(section, {});
-  EXPECT_EQ(levels, (std::vector<Level>{{{}, "floor"},
-                                        {14_in, "bench top"},
-                                        {15_in, "board top"},
-                                        {18_in, "cushion top"},
-                                        {78_in, "roof"}}));
-  EXPECT_EQ(levels_of(section, {levels[0], levels[2], levels[3], levels[4]}), std::vector<Level>{levels[1]});
+  EXPECT_EQ(levels_of(cut_of(room, along_trailer(10_in))),
+            (std::vector<Level>{{{}, "floor", 120_in},
+                                {14_in, "left bench top", 120_in},
+                                {15_in, "front filler top", 20_in},
+                                {18_in, "seat left top", 120_in},
+                                {78_in, "roof", 120_in}}));
 }
 
-TEST(Levels, OfTheSameHeightAreOneWithTwoNames) {
+TEST(Levels, OfTheSameHeightAreOne) {
   DrawnRoom room(Unit::inch, 120_in, 72_in);
   room.fixture("bench", Fixture::Kind::bench, inches(80, 0, 120, 22), {}, 14_in)
+      .fixture("settee", Fixture::Kind::bench, inches(0, 0, 20, 22), {}, 14_in)
       .piece("board", Piece::Kind::board, Region(inches(60, 0, 80, 22)), 13_in, 14_in + one_tick);
-  const std::vector<Level> levels = levels_of(cut_of(room, along_trailer(10_in)), {});
+  const std::vector<Level> levels = levels_of(cut_of(room, along_trailer(10_in)));
   ASSERT_EQ(levels.size(), 3U);
-  EXPECT_EQ(levels[1].name, "bench top, board top");
+  EXPECT_EQ(levels[1].name, "bench tops, board top");
+  EXPECT_EQ(levels[1].from, 120_in);
+}
+
+// By night two pairs of cushions on two heights: "cushion tops" twice would tell them apart for nobody.
+TEST(Levels, ThatWouldBearTheSameWordsBearNames) {
+  DrawnRoom room(Unit::inch, 120_in, 72_in);
+  const auto cushion = Piece::Kind::cushion;
+  room.piece("a", cushion, Region(inches(0, 0, 20, 72)), 14_in, 18_in)
+      .piece("b", cushion, Region(inches(20, 0, 40, 72)), 13_in, 16_in)
+      .piece("c", cushion, Region(inches(40, 0, 60, 72)), 13_in, 16_in)
+      .piece("d", cushion, Region(inches(60, 0, 80, 72)), 14_in, 18_in);
+  const std::vector<Level> levels = levels_of(cut_of(room, along_trailer(10_in)));
+  ASSERT_EQ(levels.size(), 4U);
+  EXPECT_EQ(levels[1], (Level{16_in, "b, c", 60_in}));
+  EXPECT_EQ(levels[2], (Level{18_in, "a, d", 80_in}));
+}
+
+// The lower of two cushions ends at 60 in: its line begins there, left of the section's right wall.
+TEST(Levels, TagsAreLedFromWhatTheyMeasure) {
+  const LevelColumn column = level_column({{16_in, "low", 60_in}, {18_in, "high", 120_in}}, Unit::inch);
+  const PlanView view{20, {paper_mm(20), paper_mm(100)}};
+  const std::vector<Mark> marks = marks_of(column, view, paper_mm(180), paper_mm(20), paper_mm(102));
+  std::vector<PaperPoint> begins;
+  for (const Mark& mark : marks)
+    if (const Path* path = std::get_if<Path>(&mark); path != nullptr && path->ink == Ink::dimension)
+      begins.push_back(path->from);
+  ASSERT_EQ(begins.size(), 2U);
+  EXPECT_EQ(begins[0], view({60_in, 16_in}));
+  EXPECT_EQ(begins[1], view({120_in, 18_in}));
 }
 
 TEST(Levels, MarksOfNeighboursDoNotMeet) {
-  const LevelColumn column =
-      level_column({{{}, "floor"}, {1_in, "a"}, {2_in, "b"}, {3_in, "c"}, {70_in, "roof"}}, Unit::inch);
+  const LevelColumn column = level_column(
+      {{{}, "floor", {}}, {1_in, "a", {}}, {2_in, "b", {}}, {3_in, "c", {}}, {70_in, "roof", {}}},
+      Unit::inch);
   const PlanView view{24, {paper_mm(20), paper_mm(100)}};
   const std::vector<Mark> marks = marks_of(column, view, paper_mm(120), paper_mm(20), paper_mm(102));
   std::vector<PaperBox> boxes;

@@ -3,8 +3,10 @@
 #include <gtest/gtest.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <chrono>
 #include <filesystem>
+#include <map>
 #include <memory>
 #include <set>
 #include <thread>
@@ -22,11 +24,11 @@ namespace fs = std::filesystem;
 class BuiltProgram : public testing::Test {
  protected:
   std::unique_ptr<Process> started(const std::vector<std::string>& arguments,
-                                   Surroundings around = {}) const {
+                                   ProcessSurroundings around = {}) const {
     if (around.folder.empty()) around.folder = folder.path();
     return std::make_unique<Process>(BERTHWRIGHT_PROGRAM, arguments, around);
   }
-  int code(const std::vector<std::string>& arguments, const Surroundings& around = {}) const {
+  int code(const std::vector<std::string>& arguments, const ProcessSurroundings& around = {}) const {
     return started(arguments, around)->code();
   }
   std::map<std::string, std::string> drawn(const std::string& text, const std::string& name) const {
@@ -122,7 +124,7 @@ TEST_F(BuiltProgram, SaysWhenTheDiskIsFull) {
 TEST_F(BuiltProgram, SaysWhenAFileMayNotGrowAndKeepsTheOldOnes) {
   folder.put("plan.json", plan_that_meets());
   const auto old = drawn(plan_that_does_not(), "out");
-  ASSERT_EQ(old.size(), 3U);
+  ASSERT_EQ(old.size(), 4U) << "two plans and two sheets of sections";
   EXPECT_EQ(code({"draw", "plan.json", "--out", "out"}, {.largest_file = 500}), 74);
   EXPECT_EQ(files_in(folder.path("out")), old);
   EXPECT_EQ(code({"check", "plan.json"}, {.output = folder.path("check.txt"), .largest_file = 100}), 74);
@@ -145,7 +147,7 @@ TEST_F(BuiltProgram, SaysWhenItHasNoRightToReadOrToWrite) {
   fs::permissions(folder.path("secret.json"), fs::perms::none);
   fs::create_directory(folder.path("locked"));
   fs::permissions(folder.path("locked"), fs::perms{0555});
-  const Surroundings nobody{.as_nobody = true};
+  const ProcessSurroundings nobody{.as_nobody = true};
   if (code({"--version"}, nobody) != 0) GTEST_SKIP() << "the program cannot be started without our rights";
   EXPECT_EQ(code({"check", "secret.json"}, nobody), 66);
   EXPECT_EQ(code({"draw", "plan.json", "--out", "locked"}, nobody), 73);
@@ -167,6 +169,12 @@ TEST_F(BuiltProgram, SaysWhereSomethingElseStands) {
   EXPECT_EQ(bytes_of(folder.path("plan.json")), plan_that_meets());
 }
 
+bool is_file_of(const std::map<std::string, std::string>& drawing, const std::string& name,
+                const std::string& bytes) {
+  const auto file = drawing.find(name);
+  return file != drawing.end() && file->second == bytes;
+}
+
 TEST_F(BuiltProgram, DrawnTwiceAtOnceLeavesWholeFiles) {
   const auto one = drawn(plan_that_meets(), "one");
   const auto two = drawn(plan_that_does_not(), "two");
@@ -178,9 +186,9 @@ TEST_F(BuiltProgram, DrawnTwiceAtOnceLeavesWholeFiles) {
       draws.push_back(started({"draw", "-", "--out", "both"}, {.input = text}));
     for (const auto& draw : draws) EXPECT_EQ(draw->code(), 0) << draw->err();
     const auto both = files_in(folder.path("both"));
-    EXPECT_EQ(both.size(), one.size());
+    EXPECT_EQ(both.size(), std::max(one.size(), two.size()));
     for (const auto& [name, bytes] : both)
-      EXPECT_TRUE(bytes == one.at(name) || bytes == two.at(name)) << name;
+      EXPECT_TRUE(is_file_of(one, name, bytes) || is_file_of(two, name, bytes)) << name;
   }
 }
 
@@ -202,9 +210,9 @@ TEST_F(BuiltProgram, KilledLeavesTheOldDrawingOrTheNewOne) {
     for (const auto& [name, bytes] : files_in(folder.path("out"))) {
       if (name.starts_with(".")) continue;  // what was begun bears another name
       whole.insert(name);
-      EXPECT_TRUE(bytes == old.at(name) || bytes == fresh.at(name)) << name;
+      EXPECT_TRUE(is_file_of(old, name, bytes) || is_file_of(fresh, name, bytes)) << name;
     }
-    EXPECT_EQ(whole.size(), old.size());
+    for (const auto& [name, bytes] : old) EXPECT_TRUE(whole.contains(name)) << name;
   }
 }
 

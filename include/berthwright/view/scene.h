@@ -61,12 +61,17 @@ enum class Ink {
   heat_line,
   gap,
   ridge,
+  clash,        ///< outline of space that two things need
+  section_cut,  ///< stroke outside the wall where a section is cut
   cut_foam,     ///< of a section: what the plane cuts
   cut_box,      ///< hollow: bench, cabinet, locker
   cut_board,    ///< timber and board
   cut_thin,     ///< the same where hatching has no room: filled
   seen_behind,  ///< stands behind the plane
   person,
+  hidden_person,  ///< where what is cut hides a person
+  before_plane,   ///< stands before the plane, seen through it
+  no_room,        ///< a person who does not fit
   hatch,
   alert,  ///< the triangle before what is not met
   dimension,

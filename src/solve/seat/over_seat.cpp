@@ -36,7 +36,10 @@ std::optional<HeadRoom> head_room_over(const Plan& plan, const Arrangement& arra
                                        const Region& place) {
   const Region inside = common(place, room_at(plan->interior, seat.top));
   if (inside.empty()) return std::nullopt;
-  HeadRoom room{roof_over(plan->interior, inside, seat.top) - seat.sits_at, {}, middle_of(inside)};
+  const Length roof = roof_over(plan->interior, inside, seat.top);
+  // Where the roof is lowest: what is left when the places a little higher are taken away.
+  const Region lowest = without(inside, room_between(plan->interior, seat.top, roof + Length::inches(1, 64)));
+  HeadRoom room{roof - seat.sits_at, {}, middle_of(lowest.empty() ? inside : lowest)};
   for (const Placed& thing : arrangement.things) {
     const Length height = thing.solid.base() - seat.sits_at;
     if (thing.solid.base() <= seat.top + stands_on_it || height > room.height) continue;

@@ -29,7 +29,7 @@ struct SeatTable {
 struct HeadRoom {
   Length height;      ///< above the seat as sat on
   std::string under;  ///< id of what hangs lowest; empty: the roof
-  Point where;        ///< a point beneath it; of the roof the middle of the place
+  Point where;        ///< the middle of what lies beneath it; of the roof where it is lowest
 };
 
 /// A place to sit: flat cushions side by side that face one way, in no bed of the configuration, whose tops
