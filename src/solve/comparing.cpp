@@ -1,7 +1,10 @@
 #include "solve/comparing.h"
 
+#include <algorithm>
+#include <array>
 #include <stdexcept>
 #include <string>
+#include <utility>
 
 namespace berthwright {
 namespace {
@@ -44,6 +47,14 @@ Length marked_out(Length length, Unit unit) {
   const std::int64_t step = unit == Unit::inch ? ticks_per_inch / 8 : ticks_per_mm;
   const std::int64_t steps = length.ticks() / step + (length.ticks() % step > 0 ? 1 : 0);
   return Length::from_ticks(steps * step);
+}
+
+Wall side_at(const Rect& box, Point place) {
+  const std::array<std::pair<Length, Wall>, 4> beyond{{{box.low.x - place.x, Wall::front},
+                                                       {place.x - box.high.x, Wall::rear},
+                                                       {box.low.y - place.y, Wall::left},
+                                                       {place.y - box.high.y, Wall::right}}};
+  return std::ranges::max_element(beyond)->second;
 }
 
 }  // namespace berthwright

@@ -61,6 +61,14 @@ bool add_parts(const BedScene& scene) {
   return true;
 }
 
+// The first of the pieces around the gap reaches over it.
+Cure closing(const BedScene& scene, const Gap& gap, const Finding& finding) {
+  Cure cure = scene.cure(Cure::Kind::widen, finding.subjects.front(), shortfall(finding));
+  if (const Placed* placed = scene.answer.arrangement.find(cure.subject))
+    cure.side = side_at(placed->solid.outline().bounds(), gap.where);
+  return cure;
+}
+
 void add_gaps(const BedScene& scene) {
   bool any = false;
   for (const Gap& gap : scene.mattress().gaps) {
@@ -74,8 +82,7 @@ void add_gaps(const BedScene& scene) {
       finding.margin.reset();
       finding.status = Status::met;
     }
-    if (finding.status == Status::not_met)
-      finding.cure = scene.cure(Cure::Kind::widen, finding.subjects.front(), shortfall(finding));
+    if (finding.status == Status::not_met) finding.cure = closing(scene, gap, finding);
     any = any || !gap.at_wall;
     scene.findings.push_back(std::move(finding));
   }

@@ -3,6 +3,7 @@
 #include <span>
 #include <stdexcept>
 
+#include "plan/wall_names.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
 
@@ -124,6 +125,13 @@ Finding reach_of_table(const SeatScene& scene, const SeatTable& table) {
                                    : scene.compared("seat.table-away", -table.overlap, table.table);
 }
 
+// On the side that looks at the people.
+Cure cut_back(const SeatScene& scene, const std::string& table, const Finding& reach) {
+  Cure cure = scene.cure(Cure::Kind::shorten, table, reach);
+  if (scene.seat.faces) cure.side = opposite(*scene.seat.faces);
+  return cure;
+}
+
 void add_table(const SeatScene& scene) {
   if (!scene.seat.table) return;
   const SeatTable& table = *scene.seat.table;
@@ -137,7 +145,7 @@ void add_table(const SeatScene& scene) {
   if (knees.status == Status::not_met && knees.rule.text() == "seat.knee-height")
     knees.cure = scene.cure(Cure::Kind::raise, table.table, knees);
   if (reach.status == Status::not_met && reach.rule.text() == "seat.table-over")
-    reach.cure = scene.cure(Cure::Kind::shorten, table.table, reach);
+    reach.cure = cut_back(scene, table.table, reach);
   for (Finding* finding : {&thighs, &knees, &reach}) scene.findings.push_back(std::move(*finding));
 }
 

@@ -122,6 +122,7 @@ void add_bearing(const Boards& scene, const BoardSupport& board) {
           bearer != nullptr && bearer->fixture != nullptr && bearer->fixture->kind == Fixture::Kind::ledge;
       finding.cure = Cure{Cure::Kind::widen, on_ledge ? bearer->id : board.piece,
                           marked_out(shortfall(finding), scene.plan->unit)};
+      finding.cure->side = on_ledge ? opposite(side.toward) : side.toward;
     }
     scene.findings.push_back(std::move(finding));
   }

@@ -29,7 +29,12 @@ std::optional<Cure> cure_of_pinch(const WayScene& scene, const WayOut& way, Leng
   for (const std::string& id : {way.left, way.right})
     if (scene.plan.piece(id) != nullptr) return Cure{Cure::Kind::move_apart, id, by};
   for (const std::string& id : {way.left, way.right})
-    if (scene.plan.fixture(id) != nullptr) return Cure{Cure::Kind::shorten, id, by};
+    if (const Fixture* fixture = scene.plan.fixture(id)) {
+      Cure cure{Cure::Kind::shorten, id, by};
+      const Point across = id == way.left ? way.way.right : way.way.left;
+      cure.side = side_at(fixture->solid.outline().bounds(), across);
+      return cure;
+    }
   return std::nullopt;
 }
 

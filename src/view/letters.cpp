@@ -1,6 +1,7 @@
 #include "view/letters.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
 #include <berthwright/view/sheets.h>
@@ -74,6 +75,31 @@ std::size_t fitting(std::u32string_view letters, PaperLength height, PaperLength
   return std::max<std::size_t>(count, 1);
 }
 
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+bool starts_with_word(std::string_view text, std::string_view word) {
+  if (!text.starts_with(word)) return false;
+  const char next = text.size() > word.size() ? text[word.size()] : ' ';
+  return !is_digit(next) && (next < 'a' || next > 'z');
+}
+
+// The blank between these belongs to a measure: feet and inches, a fraction, a unit, two sides, a comparison.
+bool is_within_measure(std::string_view before, std::string_view after) {
+  const bool behind_digit = !before.empty() && is_digit(before.back());
+  const bool ahead_of_digit = !after.empty() && is_digit(after.front());
+  constexpr std::array units{"mm", "cm", "in", "ft", "sq", "m²", "lb", "kg", "%"};
+  const bool fraction =
+      behind_digit && ahead_of_digit && after.substr(0, 4).find('/') != std::string_view::npos;
+  const bool unit = behind_digit && std::ranges::any_of(units, [&](std::string_view unit_word) {
+                      return starts_with_word(after, unit_word);
+                    });
+  const bool feet = before.ends_with('\'') && ahead_of_digit;
+  const bool sides = after.starts_with("× ") || (before.ends_with("×") && ahead_of_digit);
+  const bool comparison = ahead_of_digit && (before.ends_with("<") || before.ends_with("≥"));
+  const bool square_feet = before.ends_with("sq") && starts_with_word(after, "ft");
+  return fraction || unit || feet || sides || comparison || square_feet;
+}
+
 }  // namespace
 
 PaperLength text_width(std::string_view words, PaperLength height) {
@@ -111,22 +137,20 @@ std::string shortened(std::string_view words, PaperLength height, PaperLength wi
 
 std::string unbroken_measures(std::string_view words) {
   std::string out;
-  const auto at = [&](std::size_t i) { return i < words.size() ? words[i] : ' '; };
-  const auto digit = [](char c) { return c >= '0' && c <= '9'; };
   for (std::size_t i = 0; i < words.size(); ++i) {
-    const char before = i == 0 ? ' ' : words[i - 1];
-    const std::string_view next = words.substr(i + 1 <= words.size() ? i + 1 : i);
-    const bool fraction =
-        digit(before) && digit(at(i + 1)) && next.substr(0, 4).find('/') != std::string_view::npos;
-    const bool unit =
-        digit(before) && (next.starts_with("mm") || next.starts_with("sq") || next.starts_with("m²"));
-    const bool feet = before == '\'' && digit(at(i + 1));
-    if (words[i] == ' ' && (fraction || unit || feet))
+    if (words[i] == ' ' && is_within_measure(words.substr(0, i), words.substr(i + 1)))
       out += "\u00A0";
     else
       out += words[i];
   }
   return out;
+}
+
+std::string plain_blanks(std::string words) {
+  constexpr std::string_view unbroken = "\u00A0";
+  for (std::size_t at = 0; (at = words.find(unbroken, at)) != std::string::npos; ++at)
+    words.replace(at, unbroken.size(), " ");
+  return words;
 }
 
 bool has_unknown_letters(std::string_view words) {

@@ -20,8 +20,11 @@ std::vector<std::string> wrapped(std::string_view words, PaperLength height, Pap
 /// `words` if they fit, else as much of them as fits with "…" behind.
 std::string shortened(std::string_view words, PaperLength height, PaperLength width);
 
-/// The blanks within a measure ("6' 2 1/2\"", "1892.3 mm") made such that no line ends there.
+/// The blanks within a measure ("6' 2 1/2\"", "1892.3 mm", "75\" × 38\"", "< 3' 0\"", "7.2 sq ft") made such
+/// that no line ends there.
 std::string unbroken_measures(std::string_view words);
+/// Every such blank made a plain one again: whoever searches the text for a measure types plain blanks.
+std::string plain_blanks(std::string words);
 
 /// True when the width of some letter is not known, so that what is set may be wider or narrower.
 bool has_unknown_letters(std::string_view words);

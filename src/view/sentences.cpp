@@ -16,6 +16,19 @@ std::string and_alike(const Plan& plan, Finding about, const Cure& cure) {
   return names;
 }
 
+// " on its right side".
+std::string at_side(const Plan& plan, const Cure& cure) {
+  return " on its " + std::string(word(term_of(*cure.side), plan->english)) + " side";
+}
+
+// " away from Left seat": what is too near, where the finding names one other thing.
+std::string to_where(const Plan& plan, const Finding& finding, const Cure& cure) {
+  if (finding.rule.text() == "room.inside") return " into the room";
+  Finding about = finding;
+  std::erase(about.subjects, cure.subject);
+  return about.subjects.size() == 1 ? " away from " + Telling(plan, about).subject(0) : " away";
+}
+
 std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure) {
   Finding about = finding;
   about.subjects = {cure.subject};
@@ -30,15 +43,17 @@ std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure)
     case Cure::Kind::lower:
       return "Lower " + thing + alike + " by " + by + to + ".";
     case Cure::Kind::move_apart:
-      return "Move " + thing + " away by " + by + ".";
+      return "Move " + thing + to_where(plan, finding, cure) + " by " + by + ".";
     case Cure::Kind::widen:
-      return "Make " + thing + " larger by " + by + ".";
+      return "Make " + thing + (cure.side ? " broader by " + by + at_side(plan, cure) : " larger by " + by) +
+             ".";
     case Cure::Kind::lengthen:
       return "Make " + thing + " longer by " + by + ".";
     case Cure::Kind::broaden:
       return "Make " + thing + " wider by " + by + ".";
     case Cure::Kind::shorten:
-      return "Make " + thing + " smaller by " + by + ".";
+      return cure.side ? "Take " + by + " off " + thing + at_side(plan, cure) + "."
+                       : "Make " + thing + " smaller by " + by + ".";
     case Cure::Kind::pad:
       return "Lay a filler of " + by + " under " + thing + ", or make it of foam that much thicker.";
     case Cure::Kind::bridge:

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "view/letters.h"
+
 namespace berthwright {
 namespace {
 
@@ -14,7 +16,9 @@ std::size_t columns(std::string_view text) {
 
 }  // namespace
 
-std::string wrapped(std::string_view text, Indent indent) {
+std::string wrapped(std::string_view words, Indent indent) {
+  const std::string held = unbroken_measures(words);
+  std::string_view text = held;
   std::string lines;
   std::string line(indent.first);
   bool line_has_word = false;
@@ -32,7 +36,7 @@ std::string wrapped(std::string_view text, Indent indent) {
     line += word;
     line_has_word = true;
   }
-  return lines + line + '\n';
+  return plain_blanks(lines + line + '\n');
 }
 
 }  // namespace berthwright

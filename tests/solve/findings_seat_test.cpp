@@ -97,7 +97,7 @@ TEST(SeatFindings, CuresNameWhatToMoveAndByHowMuch) {
   EXPECT_EQ(of_front_seat(Answered(booth({.table_base = "24"})), {"seat.thigh-room"}).cure,
             (Cure{Cure::Kind::raise, "table", Length::inches(3, 2)}));
   EXPECT_EQ(of_front_seat(Answered(booth({.table_front = "18"})), {"seat.table-over"}).cure,
-            (Cure{Cure::Kind::shorten, "table", 1_in}));
+            (Cure{.kind = Cure::Kind::shorten, .subject = "table", .by = 1_in, .side = Wall::front}));
 }
 
 // ANSUR II: the sitting height of the 95th percentile man is 977 mm. Seats pressed to 18 in (457.2 mm) under

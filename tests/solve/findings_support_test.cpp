@@ -116,7 +116,11 @@ TEST(Bearing, IsComparedShovedOverAndTheCureWidensTheLedge) {
   EXPECT_EQ(left.status, Status::not_met);
   EXPECT_EQ(left.measured, Quantity(Length::inches(5, 8)));
   EXPECT_EQ(left.besides, (std::vector<Quantity>{Length::inches(3, 4), Length::inches(1, 8)}));
-  EXPECT_EQ(left.cure, (Cure{Cure::Kind::widen, "left ledge", Length::inches(1, 8)}));
+  EXPECT_EQ(left.cure, (Cure{.kind = Cure::Kind::widen,
+                             .subject = "left ledge",
+                             .by = Length::inches(1, 8),
+                             .side = Wall::right}))
+      << "farther under the board";
   EXPECT_EQ(left.subjects, (std::vector<std::string>{"board", "left ledge"}));
 }
 

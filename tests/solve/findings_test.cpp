@@ -76,6 +76,8 @@ TEST(Findings, AGapIsComparedWithAnInchAndTheCureNamesItsNeighbour) {
   const Finding wide = Answered(two_benches("2", "14")).one("bed.gap");
   EXPECT_EQ(wide.status, Status::not_met);
   EXPECT_EQ(wide.cure->kind, Cure::Kind::widen);
+  EXPECT_EQ(wide.cure->subject, "A");
+  EXPECT_EQ(wide.cure->side, Wall::right) << "toward B";
   EXPECT_GE(wide.cure->by, 1_in);
   EXPECT_LE(wide.cure->by, 1_in + Length::inches(1, 8));
 }

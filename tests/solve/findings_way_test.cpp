@@ -35,7 +35,9 @@ TEST(WayFindings, TheWayToTheDoorIsComparedWithEighteenInches) {
   const Finding narrow = Answered(with_screen("60")).one("way.aisle");
   EXPECT_EQ(narrow.status, Status::not_met);
   EXPECT_EQ(narrow.margin, -2_in);
-  EXPECT_EQ(narrow.cure, (Cure{Cure::Kind::shorten, "screen", 2_in}));
+  EXPECT_EQ(narrow.cure,
+            (Cure{.kind = Cure::Kind::shorten, .subject = "screen", .by = 2_in, .side = Wall::left}))
+      << "the way runs along the left wall";
   EXPECT_EQ(narrow.where.size(), 2U);
 }
 

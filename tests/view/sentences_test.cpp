@@ -242,6 +242,20 @@ TEST(Cures, OfBoardsNameAThicknessInFullAndASpanRoundedDown) {
   expect_holds(cure_sentence(made.plan, finding), "or cut it from 48/24 with the grain the same way.");
 }
 
+TEST(Cures, SayWhichSideAndAwayFromWhat) {
+  const Answered made(two_benches("0", "14"));
+  Finding finding = made.of("room.inside").front();
+  finding.cure = Cure{.kind = Cure::Kind::widen, .subject = "A", .by = 1_in, .side = Wall::right};
+  EXPECT_EQ(cure_sentence(made.plan, finding), "Make A broader by 1\" (25.4 mm) on its right side.");
+  finding.cure->kind = Cure::Kind::shorten;
+  EXPECT_EQ(cure_sentence(made.plan, finding), "Take 1\" (25.4 mm) off A on its right side.");
+  finding.cure = Cure{.kind = Cure::Kind::move_apart, .subject = "B", .by = 1_in};
+  EXPECT_EQ(cure_sentence(made.plan, finding), "Move B into the room by 1\" (25.4 mm).");
+  finding.rule = RuleId("room.overlap");
+  finding.subjects = {"A", "B"};
+  EXPECT_EQ(cure_sentence(made.plan, finding), "Move B away from A by 1\" (25.4 mm).");
+}
+
 TEST(Cures, EachKindHasASentenceOfItsOwn) {
   TrailerText text = two_benches("0", "14");
   text.pieces.back() = R"({"id": "H", "name": "Box heater", "kind": "heater", "length": 8, "width": 10,

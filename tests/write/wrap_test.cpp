@@ -18,6 +18,11 @@ TEST(Wrap, CountsCharactersNotBytes) {
   EXPECT_EQ(wrapped(inches + " " + inches + "½½", {}), inches + "\n" + inches + "½½\n");
 }
 
+TEST(Wrap, BreaksNoMeasureAndPrintsPlainBlanks) {
+  const std::string words(95, 'x');
+  EXPECT_EQ(wrapped(words + " 6' 2 1/2\" (1892.3 mm)", {}), words + "\n6' 2 1/2\" (1892.3 mm)\n");
+}
+
 TEST(Wrap, KeepsALongWordWhole) {
   const std::string word(150, 'x');
   EXPECT_EQ(wrapped("a " + word, {"", "  "}), "a\n  " + word + "\n");

@@ -56,10 +56,10 @@ struct Cure {
     raise,           ///< raise `subject` (ledge, filler, cushion) by `by`
     lower,           ///< lower `subject` by `by`
     move_apart,      ///< move `subject` away by `by`
-    widen,           ///< make `subject` larger by `by`
+    widen,           ///< make `subject` larger by `by` on its `side`
     lengthen,        ///< make `subject` longer by `by`
     broaden,         ///< make `subject` wider by `by`
-    shorten,         ///< make `subject` smaller by `by`
+    shorten,         ///< make `subject` smaller by `by` on its `side`
     pad,             ///< lay a filler of `by` under `subject`, or make it of foam that much thicker
     bridge,          ///< carry `subject` at the place by a board, or by slats at most `by` apart
     bring_nearer,    ///< bring `subject` nearer by `by`
@@ -83,6 +83,7 @@ struct Cure {
   std::vector<std::string> alike{};  ///< what must be moved with `subject` in the same way
   std::vector<Cure> then{};          ///< what is left to do after it
   std::string panel{};               ///< a stronger one that would do; empty: none of its make
+  std::optional<Wall> side{};        ///< widen, shorten: the way that side looks
   friend bool operator==(const Cure&, const Cure&) = default;
 };
 
