@@ -52,7 +52,7 @@ ConfigurationAnswer answered(const Plan& plan, Arrangement arrangement) {
     beddings.emplace_back(&bed, one.bedding);
     answer.beds.push_back(std::move(one));
   }
-  answer.seats = seats_of(plan, answer.arrangement);
+  if (!is_on_the_road(*answer.configuration)) answer.seats = seats_of(plan, answer.arrangement);
   answer.knocks = knocks_of(plan, answer.arrangement, answer.seats);
   for (const BedAnswer& one : answer.beds)
     for (Knock& knock : knocks_of(plan, answer.arrangement, *one.bed, one.mattress, one.room))

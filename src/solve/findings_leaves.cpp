@@ -70,7 +70,7 @@ void add_leaf_findings(const Plan& plan, const Answer& answer, std::vector<Findi
   for (const LeafReach& reach : answer.leaves)
     if (!reach.is_full()) findings.push_back(of_leaf(plan, "leaf.opens", reach));
   for (const ConfigurationAnswer& one : answer.configurations) {
-    if (one.configuration->id.text() == "road") continue;  // all is shut there
+    if (is_on_the_road(*one.configuration)) continue;
     add_under_pieces(plan, one, findings);
     for (std::size_t i = 0; i < one.leaves.size(); ++i)
       add_in_configuration(plan, one, one.leaves[i], answer.leaves[i], findings);

@@ -1,5 +1,7 @@
 #include "view/called.h"
 
+#include <berthwright/solve/open/road.h>
+
 namespace berthwright {
 
 std::string name_of(const Plan& plan, const std::string& id) {
@@ -18,6 +20,7 @@ std::string name_of(const Plan& plan, const std::string& id) {
 }
 
 std::string when_of(const Configuration& configuration) {
+  if (is_on_the_road(configuration)) return "On the road";
   const std::string& id = configuration.id.text();
   return (id == "day" || id == "night" ? "By " : "In ") + configuration.name;
 }

@@ -10,7 +10,7 @@ namespace berthwright {
 /// name.
 std::string name_of(const Plan& plan, const std::string& id);
 
-/// "By day", "By night", "In lounge".
+/// "By day", "By night", "On the road", "In lounge".
 std::string when_of(const Configuration& configuration);
 
 }  // namespace berthwright

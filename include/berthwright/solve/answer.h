@@ -32,7 +32,7 @@ struct ConfigurationAnswer {
   std::vector<BedAnswer> beds;    ///< the beds of this configuration
   std::vector<HeatDistance> heat;
   std::vector<PluggedIn> plugged;
-  std::vector<Seat> seats;
+  std::vector<Seat> seats;    ///< none on the road
   std::vector<Knock> knocks;  ///< of the seats, then of the beds
   std::vector<ExitOpening> exit_openings;
   std::vector<InwardSwing> inward_swings;  ///< of every opening that opens inward

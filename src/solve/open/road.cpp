@@ -11,9 +11,12 @@ bool is_behind_a_leaf(const Plan& plan, const std::string& place) {
 
 }  // namespace
 
+bool is_on_the_road(const Configuration& configuration) { return configuration.id.text() == "road"; }
+
 RoadHolds holds_on_the_road(const Plan& plan) {
   RoadHolds holds;
-  holds.configuration = plan.configuration("road");
+  for (const Configuration& configuration : plan->configurations)
+    if (is_on_the_road(configuration)) holds.configuration = &configuration;
   if (holds.configuration == nullptr) return holds;
   for (const Piece& piece : plan->pieces)
     for (const Pose& pose : holds.configuration->poses) {

@@ -18,6 +18,9 @@ struct RoadHolds {
   bool all_named() const { return loose.empty() && on_edge.empty() && heaters.empty(); }
 };
 
+/// The trailer is under way in it: all is shut, and nobody sits in it.
+bool is_on_the_road(const Configuration& configuration);
+
 RoadHolds holds_on_the_road(const Plan& plan);
 
 }  // namespace berthwright
