@@ -17,7 +17,8 @@ constexpr PaperLength over_dimension = paper_mm(9, 10);  // between a line and t
 constexpr PaperLength lane_pitch = paper_mm(8);
 constexpr PaperLength half_tick = paper_mm(9, 10);
 constexpr PaperLength side_air = paper_mm(8, 10);
-constexpr PaperLength slack = paper_mm(5);  // how far a figure may stand beyond the ends of its chain
+constexpr PaperLength line_air = paper_mm(5, 10);  // between a figure and a line that passes
+constexpr PaperLength slack = paper_mm(5);         // how far a figure may stand beyond the ends of its chain
 
 bool is_level(Wall side) { return side == Wall::left || side == Wall::right; }
 // Figures stand above their line, or left of an upright one: that is toward the trailer on two sides.
@@ -82,6 +83,15 @@ Patch patch_under(const WallFrame& frame, PaperLength along, PaperLength away, c
   return {{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
 }
 
+// Under a figure on its line, where an extension line of a chain beyond runs through it.
+Patch patch_on_line(const WallFrame& frame, PaperLength along, PaperLength away, const std::string& words) {
+  const PaperLength reach = text_width(words, lettering::label) / 2 + line_air;
+  const PaperLength near = figure_is_inward(frame.side) ? away - on_line : away + paper_mm(3, 10);
+  const PaperPoint a = frame.at(along - reach, near);
+  const PaperPoint b = frame.at(along + reach, near + on_line - paper_mm(3, 10));
+  return {{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
+}
+
 // The baseline of a figure that reads along the wall, its lettering `away` on the outer side of the wall.
 // `outward`: the lettering begins at `away` and goes on outward; else it begins there and goes inward.
 PaperLength baseline(Wall side, PaperLength away, bool outward) {
@@ -106,7 +116,7 @@ std::string dimension_figure(Length length, Unit own) {
 }
 
 ChainSetting set_chain(const DimensionChain& chain, std::int64_t ratio, Unit own) {
-  ChainSetting set{chain, {}, {}, {}, false, paper_mm(2), overshoot};
+  ChainSetting set{chain, {}, {}, {}, {}, {}, false, paper_mm(2), overshoot};
   std::vector<std::size_t> narrow;
   std::vector<PaperLength> widths;
   for (std::size_t i = 0; i + 1 < chain.stops.size(); ++i) {
@@ -116,6 +126,8 @@ ChainSetting set_chain(const DimensionChain& chain, std::int64_t ratio, Unit own
     widths.push_back(text_width(set.figures.back(), lettering::label) + side_air * 2);
     const PaperLength from = on_paper(chain.stops[i], ratio);
     const PaperLength to = on_paper(chain.stops[i + 1], ratio);
+    set.middles.push_back((from + to) / 2);
+    set.crossed.push_back(false);
     set.moved_out.emplace_back();
     if (widths.back() <= to - from) continue;
     set.moved_out.back() = (from + to) / 2;
@@ -128,6 +140,30 @@ ChainSetting set_chain(const DimensionChain& chain, std::int64_t ratio, Unit own
   if (!inward || chain.both_units) set.outward = std::max(set.outward, on_line);
   if (!narrow.empty()) set.outward = outer_row + lettering::label + paper_mm(2, 10);
   return set;
+}
+
+void keep_off(ChainSetting& setting, std::span<const ChainSetting> beyond, std::int64_t ratio) {
+  std::vector<PaperLength> lines;
+  for (const ChainSetting& other : beyond)
+    for (const Length stop : other.chain.stops) lines.push_back(on_paper(stop, ratio));
+  for (std::size_t i = 0; i < setting.figures.size(); ++i) {
+    if (setting.moved_out[i]) continue;
+    const PaperLength reach = text_width(setting.figures[i], lettering::label) / 2 + line_air;
+    const PaperLength low = on_paper(setting.chain.stops[i], ratio) + reach;
+    const PaperLength high = on_paper(setting.chain.stops[i + 1], ratio) - reach;
+    const PaperLength middle = setting.middles[i];
+    const auto is_clear = [&](PaperLength at) {
+      return low <= at && at <= high && std::ranges::none_of(lines, [&](PaperLength line) {
+               return at - reach < line && line < at + reach;
+             });
+    };
+    std::vector<PaperLength> places{middle};
+    for (const PaperLength line : lines) places.insert(places.end(), {line - reach, line + reach});
+    std::erase_if(places, [&](PaperLength at) { return !is_clear(at); });
+    setting.crossed[i] = places.empty();
+    const auto far = [&](PaperLength at) { return std::max(at - middle, middle - at); };
+    if (!places.empty()) setting.middles[i] = *std::ranges::min_element(places, {}, far);
+  }
 }
 
 Lanes lanes_of(const std::vector<ChainSetting>& chains, PaperLength first) {
@@ -165,8 +201,9 @@ std::vector<Mark> marks_of(const ChainSetting& setting, const PlanView& view, co
                             lettering::label, Anchor::middle, !is_level(chain.side), words});
   };
   for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
-    const PaperLength middle = (stops[i] + stops[i + 1]) / 2;
+    const PaperLength middle = along_of(view, chain.side, setting.middles[i]);
     if (!setting.moved_out[i]) {
+      if (setting.crossed[i]) marks.emplace_back(patch_on_line(frame, middle, distance, setting.figures[i]));
       set(middle, inward ? distance - over_dimension : distance + over_dimension, !inward,
           setting.figures[i]);
     } else {

@@ -5,13 +5,19 @@
 
 namespace berthwright {
 
-/// The distance of one heat source to the nearest thing that can burn, as the drawing shows it.
+/// The distance of one heat source to one thing that can burn, as the drawing shows it.
 struct HeatLine {
-  const HeatDistance* distance = nullptr;
-  const Finding* finding = nullptr;  ///< its comparison with the published figure; nullptr: there is none
+  std::string source;
+  std::string nearest_to;
+  bool made_up = false;  ///< it ends at the bedding made up
+  Point3 from;
+  Point3 to;
+  Length measured;
+  std::vector<const Finding*> findings;  ///< what compares it, worst first; empty: nothing does
 };
 
-/// One line for each heat source: to the nearest bedding, made up, or cushion.
+/// For each heat source the line to the nearest bedding, made up, or cushion; then one for every other
+/// alert about a distance.
 std::vector<HeatLine> heat_lines(const DrawnConfiguration& of);
 
 /// "26 1/4\" (666.7 mm) < 3' 0\": not met", the distance rounded down; one more way to say it a line,

@@ -150,6 +150,7 @@ std::vector<LabelCandidate> beside(const LabelField& field, const LabelWish& wis
                               wish.target.y + paper_mm(distance * y, 1000) + size.y * y / 2000};
       const PaperBox box = box_at(centre, size);
       if (!is_free(field, box) || (!wording.ringed && is_barred(wish, box))) continue;
+      if (!wish.within.empty() && !holds(wish.within, box)) continue;
       const std::int64_t crossed = crossings(field, box);
       LabelCandidate candidate{wording, box,         std::nullopt,
                                false,   crossed > 0, cost_of_crossing * crossed + cost_over(wish, box)};
@@ -202,8 +203,8 @@ std::vector<LabelCandidate> candidates_of(const LabelField& field, const LabelWi
   }
   keep_best(all, kept_words);
   const Wording number = number_wording(88);
-  if (!wish.home.empty()) add(all, inside_home(near, wish, number), cost_of_number, true);
-  add(all, beside(field, wish, number), cost_of_number, true);
+  if (!wish.home.empty()) add(all, inside_home(near, wish, number), cost_of_number * wish.weight, true);
+  add(all, beside(field, wish, number), cost_of_number * wish.weight, true);
   keep_best(all, all.size());
   return all;
 }

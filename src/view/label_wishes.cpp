@@ -4,6 +4,8 @@
 
 #include <berthwright/view/sheets.h>
 
+#include "view/alerts.h"
+#include "view/bed_marks.h"
 #include "view/called.h"
 #include "view/lettering.h"
 #include "view/letters.h"
@@ -15,11 +17,20 @@ namespace {
 // `name` in at most `count` lines of about the same length; fewer when it does not divide.
 std::vector<std::string> in_lines(const std::string& name, int count, PaperLength height) {
   const PaperLength whole = text_width(name, height);
+  const std::string held = unbroken_measures(name);
   for (int share = 100; share <= 190; share += 10) {
-    std::vector<std::string> lines = wrapped(name, height, whole * share / (100 * count));
+    std::vector<std::string> lines = wrapped(held, height, whole * share / (100 * count));
+    for (std::string& line : lines) line = plain_blanks(line);
     if (static_cast<int>(lines.size()) <= count) return lines;
   }
   return {name};
+}
+
+// Words are not torn to make them fit: a number says it better.
+bool is_whole(const std::vector<std::string>& lines, const std::string& words) {
+  std::string joined;
+  for (const std::string& line : lines) joined += (joined.empty() ? "" : " ") + line;
+  return joined == plain_blanks(words);
 }
 
 Wording bed_wording(std::vector<std::string> lines, bool upward) {
@@ -62,16 +73,34 @@ PaperPoint beside_the_aisle(const DrawnConfiguration& of, const PlanView& view, 
 
 LabelWish mark_wish(const DrawnConfiguration& of, const PlanView& view, Point where,
                     const std::string& words) {
-  LabelWish wish;
-  wish.wordings.push_back(note_wording({words}));
-  wish.target = view(where);
-  wish.may_stand_off = true;
+  LabelWish wish = place_wish(of, view, where);
+  add_wordings(wish, words, lettering::label);
   wish.key = words;
+  return wish;
+}
+
+std::vector<PaperRing> room_on_paper(const DrawnConfiguration& of, const PlanView& view) {
+  return view(Region((*of.plan)->interior.outline.polygon()));
+}
+
+}  // namespace
+
+LabelWish place_wish(const DrawnConfiguration& of, const PlanView& view, Point where) {
+  LabelWish wish;
+  wish.target = view(where);
+  wish.within = room_on_paper(of, view);
+  wish.may_stand_off = true;
   wish.place = place_text(*of.plan, where);
   return wish;
 }
 
-}  // namespace
+void add_wordings(LabelWish& wish, const std::string& words, PaperLength height) {
+  for (int count = 1; count <= 3; ++count) {
+    std::vector<std::string> lines = in_lines(words, count, height);
+    if (static_cast<int>(lines.size()) == count && is_whole(lines, words))
+      wish.wordings.push_back({std::move(lines), height, false});
+  }
+}
 
 std::vector<Wording> name_wordings(const std::string& name, bool tall) {
   std::vector<Wording> out;
@@ -80,10 +109,7 @@ std::vector<Wording> name_wordings(const std::string& name, bool tall) {
       for (int count = 1; count <= 4; ++count) {
         std::vector<std::string> lines = in_lines(name, count, height);
         if (static_cast<int>(lines.size()) != count) continue;
-        // Words are not torn to make them fit: a number says it better.
-        std::string joined;
-        for (const std::string& line : lines) joined += (joined.empty() ? "" : " ") + line;
-        if (joined == name) out.push_back({std::move(lines), height, upward});
+        if (is_whole(lines, name)) out.push_back({std::move(lines), height, upward});
       }
   return out;
 }
@@ -97,6 +123,11 @@ std::string sides_text(Length length, Length width, Unit unit, Rounding rounding
       return metric(length, rounding) + " × " + metric(width, rounding);
   }
   throw std::logic_error("Unit out of range");
+}
+
+std::string short_size(const Plan& plan, Length size) {
+  const LengthStyle style{.rounding = Rounding::up, .feet = false};
+  return plan->unit == Unit::inch ? imperial(size, style) : metric(size, Rounding::up);
 }
 
 std::string tag_of(const Plan& plan, const Opening& opening) {
@@ -121,14 +152,16 @@ std::vector<LabelWish> bed_wishes(const DrawnConfiguration& of, const PlanView& 
   for (const BedAnswer& answer : of.answer->beds) {
     const Region& surface = answer.mattress.closed;
     if (surface.empty()) continue;
-    const std::string name = answer.bed->name.empty() ? answer.bed->id.text() : answer.bed->name;
+    const std::string tags = tags_of(of, alerts_about(of, *answer.bed));
+    const std::string name = (tags.empty() ? "" : tags + ": ") +
+                             (answer.bed->name.empty() ? answer.bed->id.text() : answer.bed->name);
     const Rect box = surface.bounds();
     const Unit own = (*of.plan)->unit;
     const std::string size = sides_text(std::max(box.width(), box.height()),
                                         std::min(box.width(), box.height()), own, Rounding::down) +
-                             " over all";
+                             in_parts(answer);
     LabelWish wish;
-    if (answer.room.largest) {
+    if (answer.room.largest && !is_one_rectangle(answer)) {
       const std::string largest = "rectangle " + sides_text(answer.room.largest->length,
                                                             answer.room.largest->width, own, Rounding::down);
       wish.wordings.push_back(bed_wording({name, size, largest}, false));
@@ -138,9 +171,10 @@ std::vector<LabelWish> bed_wishes(const DrawnConfiguration& of, const PlanView& 
     wish.wordings.push_back(bed_wording({name, size}, true));
     wish.wordings.push_back(bed_wording({name + ": " + size}, false));
     wish.wordings.push_back(bed_wording({name + ": " + size}, true));
-    wish.wordings.push_back(bed_wording({name}, false));
+    wish.weight = weight_of_figures;
     wish.home = view(surface);
     wish.target = beside_the_aisle(of, view, surface);
+    wish.within = room_on_paper(of, view);
     wish.may_stand_off = true;
     wish.key = name + ": " + size;
     wish.place = place_text(*of.plan, {half(box.low.x + box.high.x), half(box.low.y + box.high.y)});
@@ -152,27 +186,23 @@ std::vector<LabelWish> bed_wishes(const DrawnConfiguration& of, const PlanView& 
 std::vector<LabelWish> heat_wishes(const DrawnConfiguration& of, const PlanView& view) {
   std::vector<LabelWish> wishes;
   for (const HeatLine& line : heat_lines(of)) {
-    const Point3& from = line.distance->nearest.from;
-    const Point3& to = line.distance->nearest.to;
-    const Point middle{half(from.plan.x + to.plan.x), half(from.plan.y + to.plan.y)};
-    LabelWish wish = mark_wish(of, view, middle, {});
+    const Point middle{half(line.from.plan.x + line.to.plan.x), half(line.from.plan.y + line.to.plan.y)};
+    LabelWish wish = place_wish(of, view, middle);
+    wish.weight = weight_of_figures;
     const std::vector<std::string> figures = heat_figures(of, line);
-    wish.wordings.clear();
-    for (const std::string& figure : figures) {
-      if (figure.size() > figures.back().size()) wish.wordings.push_back(note_wording({figure}));
-      if (figure.size() > figures.back().size())
-        wish.wordings.push_back(note_wording(in_lines(figure, 2, lettering::label)));
-    }
+    for (const std::string& figure : figures)
+      if (figure.size() > figures.back().size()) add_wordings(wish, figure, lettering::label);
     if (wish.wordings.empty()) wish.wordings.push_back(note_wording({figures.back()}));
     wish.may_touch = true;
-    wish.key = name_of(*of.plan, line.distance->source) + " to " +
-               name_of(*of.plan, line.distance->nearest_to) + ": " + figures.front();
+    wish.key =
+        name_of(*of.plan, line.source) + " to " + name_of(*of.plan, line.nearest_to) + ": " + figures.front();
     wishes.push_back(std::move(wish));
   }
   return wishes;
 }
 
-std::vector<LabelWish> thing_wishes(const std::vector<PlanThing>& things, const DrawnConfiguration& of) {
+std::vector<LabelWish> thing_wishes(const std::vector<PlanThing>& things, const DrawnConfiguration& of,
+                                    const PlanView& view) {
   std::vector<LabelWish> wishes;
   for (std::size_t i = 0; i < things.size(); ++i) {
     const PlanThing& thing = things[i];
@@ -181,6 +211,8 @@ std::vector<LabelWish> thing_wishes(const std::vector<PlanThing>& things, const 
     LabelWish wish;
     wish.wordings = name_wordings(name, thing.bounds.height() > thing.bounds.width());
     wish.home = thing.rings;
+    wish.within = room_on_paper(of, view);
+    wish.may_stand_off = is_alarm(*thing.placed);
     for (std::size_t j = 0; j < things.size(); ++j) {
       if (things[j].overhead || i == j || !overlaps(things[j].bounds, thing.bounds)) continue;
       if (thing.overhead)
@@ -214,11 +246,7 @@ std::vector<LabelWish> opening_wishes(const DrawnConfiguration& of, const PlanVi
 
 std::vector<LabelWish> seam_wishes(const DrawnConfiguration& of, const PlanView& view) {
   std::vector<LabelWish> wishes;
-  const Unit own = (*of.plan)->unit;
-  const LengthStyle style{.rounding = Rounding::up, .feet = false};
-  const auto figure = [&](Length length) {
-    return own == Unit::inch ? imperial(length, style) : metric(length, Rounding::up);
-  };
+  const auto figure = [&](Length length) { return short_size(*of.plan, length); };
   for (const BedAnswer& answer : of.answer->beds) {
     for (const Gap& gap : answer.mattress.gaps)
       if (!gap.at_corner)
@@ -226,6 +254,8 @@ std::vector<LabelWish> seam_wishes(const DrawnConfiguration& of, const PlanView&
             mark_wish(of, view, gap.where, (gap.at_wall ? "gap to wall " : "gap ") + figure(gap.width)));
     for (const Ridge& ridge : answer.mattress.ridges)
       wishes.push_back(mark_wish(of, view, ridge.where, "ridge " + figure(ridge.step)));
+    const Region low = off_level(of, answer);
+    if (!low.empty()) wishes.push_back(no_mattress_wish(of, view, answer, low));
   }
   return wishes;
 }

@@ -23,7 +23,9 @@ struct LabelWish {
   std::vector<std::vector<PaperRing>> covers;  ///< what lies over it: no label of it there
   std::vector<std::vector<PaperRing>> avoid;   ///< where a label of it is better not
   std::vector<std::vector<PaperRing>> never;   ///< where its words never stand beside it; a number may
+  std::vector<PaperRing> within;               ///< where what stands beside it stays; empty: anywhere
   PaperPoint target;                           ///< a visible point of it, where a leader ends
+  std::int64_t weight = 1;                     ///< how many other names its words are worth
   bool may_stand_off = false;                  ///< its words may stand beside it, at the end of a leader
   bool may_touch = false;                      ///< or close to the target without one
   std::string key;                             ///< what the margin says beside its number

@@ -54,7 +54,10 @@ bool is_heavy(Ink ink) {
     case Ink::table:
     case Ink::appliance:
     case Ink::grain:
+    case Ink::alarm:
+    case Ink::made_up:
     case Ink::sleeping_rectangle:
+    case Ink::off_level:
     case Ink::gap:
     case Ink::ridge:
     case Ink::cut_thin:

@@ -29,7 +29,11 @@ PaperLength indent(const Note& note) {
 
 PaperLength size_of(const Note& note) { return is_heading(note) ? lettering::heading : lettering::note; }
 
-PaperLength space_after(const Note& note) { return note.goes_on ? PaperLength{} : between_paragraphs; }
+PaperLength space_after(const Note& note) {
+  // Rings and signs stand well apart by themselves.
+  const bool short_row = note.number > 0 || note.swatch;
+  return note.goes_on ? PaperLength{} : short_row ? paper_mm(55, 100) : between_paragraphs;
+}
 
 std::vector<std::string> lines_of(const Note& note, PaperLength width) {
   return wrapped(unbroken_measures(note.words), size_of(note), width - indent(note));
@@ -55,12 +59,17 @@ Ink ink_of(const Note& note) {
   throw std::logic_error("Note::Kind out of range");
 }
 
+PaperRing corners_of(const PaperBox& box) {
+  return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
+}
+
 void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
   const PaperBox box{corner, {corner.x + swatch_width, corner.y + swatch_height}};
   const PaperPoint left{corner.x, box.centre().y};
   const PaperPoint right{box.high.x, box.centre().y};
   switch (ink) {
     case Ink::bed_outline:
+    case Ink::made_up:
     case Ink::sleeping_rectangle:
     case Ink::heat_line:
     case Ink::section_cut:
@@ -68,7 +77,23 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
       marks.emplace_back(straight(ink, left, right));
       return;
     case Ink::ridge:
-      marks.emplace_back(circle(ink, box.centre(), paper_mm(8, 10)));
+      marks.emplace_back(ridge_sign(box.centre()));
+      return;
+    case Ink::alarm:
+      for (Path& ring : alarm_sign(box.centre())) marks.emplace_back(std::move(ring));
+      return;
+    case Ink::clash:
+      for (const Diagonal way : {Diagonal::rising, Diagonal::falling})
+        for (Path& line : diagonals_in({corners_of(box)}, paper_mm(2), way, {}))
+          marks.emplace_back(std::move(line));
+      marks.emplace_back(closed_path(ink, box));
+      return;
+    case Ink::off_level:
+      marks.emplace_back(closed_path(Ink::cushion, box));
+      for (Path& line : diagonals_in({corners_of(box)}, paper_mm(2), Diagonal::falling, {})) {
+        line.ink = ink;
+        marks.emplace_back(std::move(line));
+      }
       return;
     case Ink::board:
     case Ink::table:

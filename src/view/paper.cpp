@@ -177,6 +177,19 @@ void add(std::vector<Mark>& marks, std::vector<Path> more) {
   for (Path& path : more) marks.emplace_back(std::move(path));
 }
 
+std::vector<Path> alarm_sign(PaperPoint centre) {
+  return {circle(Ink::alarm, centre, alarm_sign_reach - paper_mm(2, 10)),
+          circle(Ink::alarm, centre, paper_mm(8, 10))};
+}
+
+Path ridge_sign(PaperPoint centre) {
+  constexpr PaperLength half_width = paper_mm(12, 10);
+  return closed_path(Ink::ridge, PaperRing{{centre.x, centre.y - half_width},
+                                           {centre.x + half_width, centre.y},
+                                           {centre.x, centre.y + half_width},
+                                           {centre.x - half_width, centre.y}});
+}
+
 PaperBox box_of(const Text& text) {
   const PaperLength width = text_width(text.words, text.height);
   PaperLength before;

@@ -58,6 +58,11 @@ Path straight(Ink ink, PaperPoint from, PaperPoint to);
 Path closed_path(Ink ink, const PaperRing& ring);
 Path closed_path(Ink ink, const PaperBox& box);
 Path circle(Ink ink, PaperPoint centre, PaperLength radius);
+/// Two rings: the sign of an alarm, larger than most alarms are at scale.
+std::vector<Path> alarm_sign(PaperPoint centre);
+inline constexpr PaperLength alarm_sign_reach = paper_mm(19, 10);  ///< from its middle to its outer edge
+/// A square on its corner: the sign of a ridge.
+Path ridge_sign(PaperPoint centre);
 
 /// Puts more marks after those that are there.
 void add(std::vector<Mark>& marks, std::vector<Mark> more);

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "view/alerts.h"
+#include "view/bed_marks.h"
+#include "view/inner_dimensions.h"
 #include "view/label_wishes.h"
 #include "view/plan_notes.h"
 #include "view/walls.h"
@@ -26,11 +29,11 @@ std::string_view wall_words(Wall wall) {
   throw std::logic_error("Wall out of range");
 }
 
-Note in_words(const ChainSetting& setting) {
+std::string in_words(const ChainSetting& setting) {
   std::string words = std::string(wall_words(setting.chain.side)) + ":";
   for (std::size_t i = 0; i < setting.figures.size(); ++i)
     words += (i == 0 ? " " : ", ") + setting.figures[i];
-  return {Note::Kind::text, words + ".", 0, false, std::nullopt};
+  return words + ".";
 }
 
 // The outer faces of the walls.
@@ -55,37 +58,27 @@ Group dimension_group(const DrawnConfiguration& of, const PlanView& view, const 
   return group;
 }
 
-Group bed_group(const DrawnConfiguration& of, const PlanView& view) {
-  Group group{"Beds", {}, 0};
-  for (const BedAnswer& answer : of.answer->beds) {
-    add(group.marks, paths_of(view, answer.mattress.closed, {}, Ink::bed_outline));
-    if (!answer.room.largest) continue;
-    PaperRing ring;
-    for (const Point corner : answer.room.largest->corners) ring.push_back(view(corner));
-    group.marks.emplace_back(closed_path(Ink::sleeping_rectangle, ring));
-  }
-  return group;
-}
-
-Group seam_group(const DrawnConfiguration& of, const PlanView& view) {
-  Group group{"Gaps and ridges", {}, 0};
-  for (const BedAnswer& answer : of.answer->beds) {
-    for (const Gap& gap : answer.mattress.gaps) add(group.marks, paths_of(view, gap.region, {}, Ink::gap));
-    for (const Ridge& ridge : answer.mattress.ridges)
-      group.marks.emplace_back(circle(Ink::ridge, view(ridge.where), paper_mm(8, 10)));
-  }
+// What others hide uses no sign that a reader could look for.
+Group seen_marks(const std::vector<PlanThing>& things) {
+  Group group;
+  for (const PlanThing& thing : things)
+    if (thing.seen) add(group.marks, thing.paths);
   return group;
 }
 
 }  // namespace
 
-Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio) {
+Surroundings surroundings_of(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
+                             std::int64_t ratio) {
   Surroundings around;
   around.cuts = cut_marks(*of.plan, of.cuts, ratio);
+  const Unit own = (*of.plan)->unit;
+  bool left_out = false;
   for (const Wall wall : four_walls) {
     std::vector<ChainSetting>& settings = around.chains[wall];
-    for (const DimensionChain& chain : chains_along(*of.plan, of.answer->arrangement, wall)) {
-      ChainSetting setting = set_chain(chain, ratio, (*of.plan)->unit);
+    for (const DimensionChain& chain : chains_along(*of.plan, things, wall, ratio)) {
+      left_out = left_out || chain.left_out;
+      ChainSetting setting = set_chain(chain, ratio, own);
       if (setting.crowded)
         around.in_words.push_back(in_words(setting));
       else
@@ -98,6 +91,8 @@ Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio) {
       least = std::max({least, room_for_tags, reach_outside(opening, ratio) + paper_mm(2)});
       first = std::max(first, reach_outside(opening, ratio) + paper_mm(3));
     }
+    for (std::size_t i = 0; i < settings.size(); ++i)
+      keep_off(settings[i], std::span(settings).subspan(i + 1), ratio);
     if (const PaperLength marks = depth_of(around.cuts, wall); marks > PaperLength{}) {
       least = std::max(least, marks + paper_mm(1));
       if (!settings.empty()) first = std::max(first, marks + paper_mm(1) + settings.front().inward);
@@ -105,12 +100,16 @@ Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio) {
     around.lanes[wall] = lanes_of(settings, first);
     around.lanes[wall].depth = std::max(around.lanes[wall].depth, least) + wall_band;
   }
+  if (left_out)
+    around.in_words.push_back(
+        "The chains leave out splits of less than " +
+        both(in_nature(least_split, ratio), own, {.rounding = Rounding::up, .feet = false}) + ".");
   return around;
 }
 
 PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, const Surroundings& around,
                          const PaperBox& area) {
-  const std::vector<PlanThing> things = plan_things(view, of.answer->arrangement);
+  const std::vector<PlanThing> things = plan_things(view, *of.plan, of.answer->arrangement);
   PlanDrawing drawing;
   std::vector<Group>& groups = drawing.groups;
   groups.push_back({"Room", room_marks(view, (*of.plan)->interior), 0});
@@ -128,34 +127,59 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
     add(cuts.marks, marks_of(mark, view, face));
     letters.push_back(letter_wish(mark, view, face, (*of.plan)->unit));
   }
-  const std::vector<Group> others{
-      openings, seam_group(of, view), bed_group(of, view), heat, dimension_group(of, view, around), cuts};
+  std::vector<Group> others{openings,
+                            seam_group(of, view),
+                            bed_group(of, view),
+                            clash_group(of, view),
+                            std::move(heat),
+                            dimension_group(of, view, around),
+                            std::move(cuts)};
   LabelField field{area, {}, {}, {}};
   add_obstacles(field, groups.front().marks);
   add_obstacles(field, solid.marks);
   for (const Group& group : others) add_obstacles(field, group.marks);
+  InnerDimensions inner = inner_dimensions(of, view, things, around, field);
+  for (const Mark& mark : inner.marks) {
+    // A name over a dimension line would break it.
+    const Path* path = std::get_if<Path>(&mark);
+    if (path != nullptr)
+      for (const PaperLine& line : lines(*path)) field.heavy.push_back(line);
+    else
+      add_obstacles(field, {mark});
+  }
+  others.push_back({"Depths", std::move(inner.marks), 0});
   std::vector<LabelWish> wishes = heat_wishes(of, view);
-  for (const auto& more : {bed_wishes(of, view), thing_wishes(things, of), opening_wishes(of, view),
-                           seam_wishes(of, view), letters})
+  for (const auto& more : {alert_wishes(of, view), bed_wishes(of, view), thing_wishes(things, of, view),
+                           opening_wishes(of, view), seam_wishes(of, view), letters})
     wishes.insert(wishes.end(), more.begin(), more.end());
   const std::vector<PlacedLabel> labels = placed_labels(field, wishes);
   std::vector<PaperBox> lettering;
   for (const PlacedLabel& label : labels)
     if (!label.wording.lines.empty()) lettering.push_back(grown(label.box, paper_mm(7, 10)));
+  for (const Mark& mark : others.back().marks)
+    if (const Text* text = std::get_if<Text>(&mark))
+      lettering.push_back(grown(box_of(*text), paper_mm(4, 10)));
   Group painted{solid.title, {}, 0};
   for (const PlanThing& thing : things) {
     add(painted.marks, thing.paths);
     add(painted.marks, grain_of(thing, lettering));
   }
   groups.push_back(std::move(painted));
+  others.insert(others.begin(), off_level_group(of, view, lettering));
   for (const Group& group : others)
     if (!group.marks.empty()) groups.push_back(group);
   Group names{"Names and figures", {}, 0};
   for (const PlacedLabel& label : labels) add(names.marks, marks_of(label));
   groups.push_back(std::move(names));
 
-  for (const auto& notes : {caution_notes(of), bed_notes(of), key_notes(labels, wishes), opening_notes(of),
-                            absent_notes(of, things), around.in_words, legend_notes(groups)})
+  std::vector<std::string> measures = around.in_words;
+  std::string untold;
+  for (const std::string& words : inner.in_words) untold += (untold.empty() ? "" : "; ") + words;
+  if (!untold.empty()) measures.push_back("Without a dimension line: " + untold + ".");
+  std::vector<Group> signs = others;
+  signs.push_back(seen_marks(things));
+  for (const auto& notes : {caution_notes(of), road_notes(of), bed_notes(of), key_notes(labels, wishes),
+                            opening_notes(of), absent_notes(of, things, measures), legend_notes(signs)})
     drawing.notes.insert(drawing.notes.end(), notes.begin(), notes.end());
   return drawing;
 }

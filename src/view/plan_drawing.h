@@ -22,10 +22,11 @@ struct DrawnConfiguration {
 struct Surroundings {
   std::map<Wall, std::vector<ChainSetting>> chains;
   std::map<Wall, Lanes> lanes;
-  std::vector<CutMark> cuts;   ///< between wall and chains; they point into what is drawn
-  std::vector<Note> in_words;  ///< chains too crowded to be drawn
+  std::vector<CutMark> cuts;          ///< between wall and chains; they point into what is drawn
+  std::vector<std::string> in_words;  ///< chains too crowded to be drawn, and what all of them leave out
 };
-Surroundings surroundings_of(const DrawnConfiguration& of, std::int64_t ratio);
+Surroundings surroundings_of(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
+                             std::int64_t ratio);
 
 /// One configuration drawn within `area`: its marks, and what the notes beside it must say.
 struct PlanDrawing {

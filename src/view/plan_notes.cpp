@@ -2,11 +2,14 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <set>
 #include <stdexcept>
 
 #include <berthwright/view/words.h>
 
+#include "view/alerts.h"
+#include "view/bed_marks.h"
 #include "view/called.h"
 #include "view/label_wishes.h"
 
@@ -58,45 +61,66 @@ std::string swing_words(Opening::Swing swing) {
   throw std::logic_error("Opening::Swing out of range");
 }
 
-// Of several figures of one rule about the same things (bare, made up) the drawing says the worst.
-bool is_outdone(const DrawnConfiguration& of, const Finding& finding) {
-  return finding.margin && std::ranges::any_of(of.findings, [&](const Finding& other) {
-           return other.rule == finding.rule && other.configuration == finding.configuration &&
-                  other.subjects == finding.subjects && other.margin && *other.margin < *finding.margin;
-         });
-}
-
-bool is_of(const DrawnConfiguration& of, const Finding& finding) {
-  return finding.configuration == of.answer->configuration->id || finding.configuration.empty();
-}
-
-void add_findings(std::vector<Note>& notes, const DrawnConfiguration& of, Weight weight,
-                  const std::string& heading) {
-  bool first = true;
-  for (const Finding& finding : of.findings) {
-    const Rule* rule = find_rule(finding.rule.text());
-    if (rule == nullptr || rule->weight != weight || !is_of(of, finding)) continue;
-    if (finding.status != Status::not_met && finding.status != Status::unknown) continue;
-    if (is_outdone(of, finding)) continue;
-    if (first) notes.push_back({Note::Kind::alert, heading, 0, false, std::nullopt});
-    first = false;
-    std::string words =
-        std::string(word(term_of(finding.status), (*of.plan)->english)) + ": " + sentence(*of.plan, finding);
-    const std::string cure = cure_sentence(*of.plan, finding);
-    if (!cure.empty()) words += " " + cure;
-    words.front() = words.front() == 'n' ? 'N' : words.front() == 'u' ? 'U' : words.front();
-    notes.push_back({Note::Kind::caution, words, 0, false, std::nullopt});
+std::string hold_words(Hold hold) {
+  switch (hold) {
+    case Hold::lip:
+      return "lip";
+    case Hold::snap:
+      return "snap";
+    case Hold::hook_and_loop:
+      return "hook and loop";
+    case Hold::strap:
+      return "strap";
+    case Hold::block:
+      return "block";
+    case Hold::latch:
+      return "latch";
+    case Hold::hook:
+      return "hook";
+    case Hold::screws:
+      return "screws";
   }
+  throw std::logic_error("Hold out of range");
 }
 
 }  // namespace
 
 std::vector<Note> caution_notes(const DrawnConfiguration& of) {
   std::vector<Note> notes;
-  add_findings(notes, of, Weight::alert, "Alerts");
+  std::map<std::string, std::string> cures;  // and the tag of the alert that told each first
+  for (const Finding* alert : alerts_of(of)) {
+    if (notes.empty()) notes.push_back({Note::Kind::alert, "Alerts", 0, false, std::nullopt});
+    std::string words = tag_of(of, *alert) + " " +
+                        std::string(word(term_of(alert->status), (*of.plan)->english)) + ": " +
+                        sentence(*of.plan, *alert);
+    const std::string cure = cure_sentence(*of.plan, *alert);
+    const auto [first, fresh] = cures.emplace(cure, tag_of(of, *alert));
+    if (!cure.empty()) words += fresh ? " " + cure : " Cure as " + first->second + ".";
+    notes.push_back({Note::Kind::caution, words, 0, false, std::nullopt});
+  }
   if (!notes.empty()) add_text(notes, "Every figure with its source: see the check.");
   if (!(*of.plan)->notes.empty()) add_heading(notes, "Notes of the plan");
   for (const std::string& note : (*of.plan)->notes) add_text(notes, note);
+  return notes;
+}
+
+std::vector<Note> road_notes(const DrawnConfiguration& of) {
+  std::vector<Note> notes;
+  if (!is_on_the_road(*of.answer->configuration)) return notes;
+  add_heading(notes, "Held on the road");
+  std::map<Hold, std::vector<std::string>> held;
+  for (const Piece& piece : (*of.plan)->pieces)
+    if (piece.held_by) held[*piece.held_by].push_back(name_of(*of.plan, piece.id.text()));
+  for (const Fixture& fixture : (*of.plan)->fixtures)
+    for (const Leaf& leaf : fixture.leaves)
+      if (leaf.held_by) held[*leaf.held_by].push_back(name_of(*of.plan, leaf.id.text()));
+  for (const auto& [hold, names] : held)
+    add_text(notes, "By " + hold_words(hold) + ": " + listed(names) + ".");
+  const RoadHolds holds = holds_on_the_road(*of.plan);
+  std::vector<std::string> loose;
+  for (const auto& ids : {holds.loose, holds.on_edge, holds.heaters})
+    for (const std::string& id : ids) loose.push_back(name_of(*of.plan, id));
+  if (!loose.empty()) add_text(notes, "Not told: " + listed(loose) + ".");
   return notes;
 }
 
@@ -113,12 +137,16 @@ std::vector<Note> bed_notes(const DrawnConfiguration& of) {
     const Rect box = answer.mattress.closed.bounds();
     words += ": " +
              sides_in_both(std::max(box.width(), box.height()), std::min(box.width(), box.height()), own) +
-             " over all";
-    if (answer.room.largest)
+             in_parts(answer);
+    if (answer.room.largest && !is_one_rectangle(answer))
       words += "; largest rectangle " +
                sides_in_both(answer.room.largest->length, answer.room.largest->width, own);
     words += "; lying area " + area_text(answer.room.area, own);
     words += "; sleeping height " + both(answer.mattress.level, own) + ".";
+    std::vector<std::string> dropped;
+    for (const PieceId& id : answer.mattress.dropped_out) dropped.push_back(name_of(*of.plan, id.text()));
+    if (!dropped.empty() && !off_level(of, answer).empty())
+      words += " Off its level and no part of it: " + listed(dropped) + ".";
     add_text(notes, words);
   }
   return notes;
@@ -154,7 +182,8 @@ std::vector<Note> key_notes(const std::vector<PlacedLabel>& labels, const std::v
   return notes;
 }
 
-std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<PlanThing>& things) {
+std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
+                               const std::vector<std::string>& untold) {
   std::vector<Note> notes;
   std::vector<std::string> hidden;
   for (const PlanThing& thing : things)
@@ -166,14 +195,10 @@ std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<P
     if (!pose.stowed_in.empty()) words += " (" + name_of(*of.plan, pose.stowed_in) + ")";
     stowed.push_back(words);
   }
-  if (!hidden.empty()) {
-    add_heading(notes, "Beneath other things");
-    add_text(notes, listed(hidden) + ".");
-  }
-  if (!stowed.empty()) {
-    add_heading(notes, "Stowed");
-    add_text(notes, listed(stowed) + ".");
-  }
+  if (!hidden.empty() || !stowed.empty() || !untold.empty()) add_heading(notes, "Not on the drawing");
+  if (!hidden.empty()) add_text(notes, "Beneath other things: " + listed(hidden) + ".");
+  if (!stowed.empty()) add_text(notes, "Stowed: " + listed(stowed) + ".");
+  for (const std::string& measure : untold) add_text(notes, measure);
   return notes;
 }
 
@@ -188,12 +213,15 @@ std::vector<Note> legend_notes(const std::vector<Group>& groups) {
                              Sign{Ink::table, "table top"},
                              Sign{Ink::appliance, "gives heat"},
                              Sign{Ink::overhead, "hangs above"},
+                             Sign{Ink::alarm, "alarm"},
                              Sign{Ink::bed_outline, "bed"},
-                             Sign{Ink::sleeping_rectangle, "largest rectangle in it"},
+                             Sign{Ink::made_up, "bedding made up, hanging over"},
+                             Sign{Ink::sleeping_rectangle, "largest rectangle, drawn just inside"},
+                             Sign{Ink::off_level, "no mattress: off the bed's level"},
                              Sign{Ink::heat_line, "distance to heat"},
                              Sign{Ink::gap, "gap"},
                              Sign{Ink::ridge, "ridge"},
-                             Sign{Ink::clash, "two things need this space"},
+                             Sign{Ink::clash, "clash: space that two things need"},
                              Sign{Ink::section_cut, "a section is cut here"},
                              Sign{Ink::cut_foam, "cushion, cut"},
                              Sign{Ink::cut_box, "hollow box, cut"},

@@ -5,14 +5,18 @@
 
 namespace berthwright {
 
-/// What is not met or not known in this configuration, in sentences with their cures: alerts, then advice.
+/// The alerts that are not met or not known in this configuration, in sentences with their cures, and what
+/// the plan itself notes.
 std::vector<Note> caution_notes(const DrawnConfiguration& of);
+/// In the configuration "road": what holds each piece and everything that opens; else nothing.
+std::vector<Note> road_notes(const DrawnConfiguration& of);
 std::vector<Note> bed_notes(const DrawnConfiguration& of);
 std::vector<Note> opening_notes(const DrawnConfiguration& of);
 /// The numbers of the drawing, and the things for which it has no room.
 std::vector<Note> key_notes(const std::vector<PlacedLabel>& labels, const std::vector<LabelWish>& wishes);
-/// Things that others hide, and pieces that are stowed.
-std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<PlanThing>& things);
+/// Things that others hide, pieces that are stowed, and `untold`: measures that no line tells, in sentences.
+std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
+                               const std::vector<std::string>& untold);
 /// The signs that this drawing uses, no others.
 std::vector<Note> legend_notes(const std::vector<Group>& groups);
 

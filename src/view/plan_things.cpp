@@ -14,6 +14,7 @@ constexpr Length fixture_hangs = 16_in;
 constexpr Length piece_hangs = 24_in;
 
 Ink ink_of(const Placed& placed, bool overhead) {
+  if (is_alarm(placed)) return Ink::alarm;
   if (overhead) return Ink::overhead;
   if (placed.fixture != nullptr) return placed.fixture->heat ? Ink::appliance : Ink::fixture;
   switch (placed.piece->kind) {
@@ -54,6 +55,21 @@ std::span<const Arc> arcs_of(const Placed& placed) {
   return placed.pose->arcs;
 }
 
+// Most alarms are a dot at scale.
+void draw_as_sign(PlanThing& thing, const PlanView& view, const Rect& room) {
+  constexpr PaperLength reach = alarm_sign_reach;
+  const PaperPoint low{view(room.low).x + reach, view(room.high).y + reach};
+  const PaperPoint high{view(room.high).x - reach, view(room.low).y - reach};
+  const PaperPoint middle{std::max(low.x, std::min(thing.bounds.centre().x, high.x)),
+                          std::max(low.y, std::min(thing.bounds.centre().y, high.y))};
+  thing.paths = alarm_sign(middle);
+  thing.bounds = grown({middle, middle}, reach);
+  thing.rings = {{thing.bounds.low,
+                  {thing.bounds.high.x, thing.bounds.low.y},
+                  thing.bounds.high,
+                  {thing.bounds.low.x, thing.bounds.high.y}}};
+}
+
 // Stretches of a level (or upright) line that lie inside the rings and outside the boxes.
 void add_line(std::vector<Path>& out, const PlanThing& thing, const std::vector<PaperBox>& lettering,
               bool level, PaperLength across) {
@@ -89,12 +105,18 @@ void add_line(std::vector<Path>& out, const PlanThing& thing, const std::vector<
 
 }  // namespace
 
+bool is_alarm(const Placed& placed) {
+  return placed.fixture != nullptr && (placed.fixture->kind == Fixture::Kind::smoke_alarm ||
+                                       placed.fixture->kind == Fixture::Kind::co_alarm ||
+                                       placed.fixture->kind == Fixture::Kind::gas_alarm);
+}
+
 const std::string& name_of(const Placed& placed) {
   const std::string& name = placed.fixture != nullptr ? placed.fixture->name : placed.piece->name;
   return name.empty() ? placed.id : name;
 }
 
-std::vector<PlanThing> plan_things(const PlanView& view, const Arrangement& arrangement) {
+std::vector<PlanThing> plan_things(const PlanView& view, const Plan& plan, const Arrangement& arrangement) {
   std::vector<PlanThing> things;
   for (const Placed& placed : arrangement.things) {
     PlanThing thing;
@@ -105,6 +127,7 @@ std::vector<PlanThing> plan_things(const PlanView& view, const Arrangement& arra
     thing.rings = view(placed.solid.outline());
     thing.bounds = bounds(thing.rings.front());
     for (const PaperRing& ring : thing.rings) thing.bounds = hull(thing.bounds, bounds(ring));
+    if (is_alarm(placed)) draw_as_sign(thing, view, plan->interior.outline.polygon().bounds());
     things.push_back(std::move(thing));
   }
   std::ranges::stable_sort(things, {}, [](const PlanThing& thing) {

@@ -20,11 +20,14 @@ struct PlanThing {
   std::optional<PaperPoint> seen;  ///< the middle of what is seen of it; none when other things hide it
 };
 
+bool is_alarm(const Placed& placed);
+
 /// What the thing is called on paper: its name, else its id.
 const std::string& name_of(const Placed& placed);
 
-/// All things in the order they are painted: from the floor up, overhead ones last.
-std::vector<PlanThing> plan_things(const PlanView& view, const Arrangement& arrangement);
+/// All things in the order they are painted: from the floor up, overhead ones last. Alarms are drawn as signs
+/// of one size, within the room.
+std::vector<PlanThing> plan_things(const PlanView& view, const Plan& plan, const Arrangement& arrangement);
 
 /// Lines that tell boards (single) and tables (in pairs) from cushions, broken around `lettering`.
 std::vector<Path> grain_of(const PlanThing& thing, const std::vector<PaperBox>& lettering);

@@ -76,6 +76,10 @@ PaperLength on_paper(Length length, std::int64_t ratio) {
   return PaperLength::micrometres(doubled >= 0 ? doubled / whole : -((whole - 1 - doubled) / whole));
 }
 
+Length in_nature(PaperLength length, std::int64_t ratio) {
+  return Length::from_ticks(length.micrometres() * (ticks_per_mm / 1000) * ratio);
+}
+
 PaperRing PlanView::operator()(const Polygon& polygon) const {
   PaperRing ring;
   ring.reserve(polygon.size());

@@ -23,6 +23,7 @@ std::span<const Scale> scales(Unit unit);
 
 /// Rounded to the nearest micrometre.
 PaperLength on_paper(Length length, std::int64_t ratio);
+Length in_nature(PaperLength length, std::int64_t ratio);
 
 /// A plan seen from above, laid on paper with the front at the left: x runs to the right and y, from the left
 /// wall to the right wall, runs up the page, as a person sees it who looks down and toward the hitch.

@@ -36,6 +36,10 @@ Length wall_at(const Polygon& room, Wall wall, Length along) {
   return Length::from_ticks(found.value_or(v(corner)));
 }
 
+// Of 20 degrees, in thousandths.
+constexpr std::int64_t sine_ajar = 342;
+constexpr std::int64_t cosine_ajar = 940;
+
 // An opening laid on paper: its two ends on the wall's inner face, and the step outward.
 struct DrawnOpening {
   PaperPoint near;
@@ -106,7 +110,7 @@ std::vector<Mark> room_marks(const PlanView& view, const Interior& interior) {
 PaperLength reach_outside(const Opening& opening, std::int64_t ratio) {
   if (opening.kind != Opening::Kind::door || opening.swing != Opening::Swing::out || !opening.hinge)
     return {};
-  return width_on_paper(opening, ratio) / 2 + wall_band;
+  return width_on_paper(opening, ratio) * sine_ajar / 1000 + wall_band;
 }
 
 std::vector<Mark> opening_marks(const PlanView& view, const Plan& plan, const Opening& opening) {
@@ -126,9 +130,9 @@ std::vector<Mark> opening_marks(const PlanView& view, const Plan& plan, const Op
   const PaperPoint hinge = at.outward(near ? at.near : at.far, out ? wall_band : PaperLength{});
   const PaperPoint shut = at.outward(near ? at.far : at.near, out ? wall_band : PaperLength{});
   const PaperLength width = width_on_paper(opening, view.ratio);
-  // Outward doors stand ajar at 30 degrees, which keeps the measures near the wall; inward ones open wide.
-  const PaperPoint along = toward(hinge, shut, out ? width * 866 / 1000 : PaperLength{});
-  const PaperPoint leaf = at.outward(along, out ? width / 2 : -width);
+  // Outward doors stand ajar, which keeps the measures near the wall; inward ones open wide.
+  const PaperPoint along = toward(hinge, shut, out ? width * cosine_ajar / 1000 : PaperLength{});
+  const PaperPoint leaf = at.outward(along, out ? width * sine_ajar / 1000 : -width);
   marks.emplace_back(straight(Ink::opening, hinge, leaf));
   const std::int64_t turn = (leaf.x - hinge.x).micrometres() * (shut.y - hinge.y).micrometres() -
                             (leaf.y - hinge.y).micrometres() * (shut.x - hinge.x).micrometres();

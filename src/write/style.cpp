@@ -36,6 +36,10 @@ constexpr std::array<PaperLength, 6> double_dotted(PaperLength width) {
   return {width * 24, width * 3, width / 2, width * 3, width / 2, width * 3};
 }
 
+constexpr std::array<PaperLength, 4> short_dashes(PaperLength width) {
+  return {width * 4, width * 3, width * 4, width * 3};
+}
+
 Style lettering() { return {{}, black, {}, {}, false}; }
 Style shape(PaperLength width, std::string_view fill) { return {width, black, fill, {}, false}; }
 Style line(PaperLength width, std::string_view colour) { return {width, colour, {}, {}, false}; }
@@ -69,6 +73,12 @@ Style style_of(Ink ink) {
       return line(finest, black);
     case Ink::bed_outline:
       return line(wider, blue);
+    case Ink::alarm:
+      return shape(medium, white);
+    case Ink::made_up:
+      return {narrow, blue, {}, short_dashes(narrow), false};
+    case Ink::off_level:
+      return line(fine, blue);
     case Ink::sleeping_rectangle:
       return {medium, blue, {}, dashed(medium), false};
     case Ink::section_cut:

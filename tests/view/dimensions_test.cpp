@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
+
 #include <berthwright/view/sheets.h>
 
 #include "view/lettering.h"
@@ -54,6 +56,24 @@ TEST(Dimensions, FiguresOfNarrowPlacesMoveOutInOrder) {
         EXPECT_FALSE(overlaps(box_of(texts[i]), box_of(texts[j]))) << i << j;
     for (std::size_t i = 1; i < 4; ++i) EXPECT_LT(*set.moved_out[i - 1], *set.moved_out[i]);
   }
+}
+
+// At 1:24 60 in are 63.5 mm. A line through the middle of the first interval; the second has no room beside
+// its two.
+TEST(Dimensions, FiguresKeepOffTheLinesOfChainsBeyond) {
+  ChainSetting set = set_chain({Wall::left, {{}, 60_in, 72_in}, false}, 24, Unit::inch);
+  const ChainSetting beyond =
+      set_chain({Wall::left, {{}, 30_in, 64_in, 68_in, 72_in}, false}, 24, Unit::inch);
+  keep_off(set, std::array{beyond}, 24);
+  EXPECT_FALSE(set.crossed[0]);
+  const PaperLength line = on_paper(30_in, 24);
+  const PaperLength reach = text_width(set.figures[0], lettering::label) / 2;
+  EXPECT_GE(std::abs((set.middles[0] - line).micrometres()), reach.micrometres());
+  EXPECT_LE(std::abs((set.middles[0] - line).micrometres()), reach.micrometres() + 1000);
+  EXPECT_TRUE(set.crossed[1]);
+  ChainSetting alone = set_chain({Wall::left, {{}, 60_in, 72_in}, false}, 24, Unit::inch);
+  keep_off(alone, {}, 24);
+  EXPECT_EQ(alone.middles[0], on_paper(30_in, 24));
 }
 
 TEST(Dimensions, AChainTooCrowdedSaysSo) {

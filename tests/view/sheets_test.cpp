@@ -125,8 +125,9 @@ TEST(Sheets, GiveTheBedItsSizeAndItsLargestRectangle) {
   const Sheet sheet = sheets(room.plan(), room.answer()).at(0);
   EXPECT_TRUE(paths(sheet, Ink::bed_outline).at(0).closed);
   const PaperBox rectangle = bounds_of(paths(sheet, Ink::sleeping_rectangle).at(0));
-  EXPECT_EQ(rectangle.height().micrometres(), 1'778'000 / sheet.scale);  // 70 in
-  EXPECT_EQ(rectangle.width().micrometres(), 1'016'000 / sheet.scale);   // 40 in
+  // 70 and 40 in, drawn 0.9 mm within each side.
+  EXPECT_EQ(rectangle.height().micrometres(), 1'778'000 / sheet.scale - 1'800);
+  EXPECT_EQ(rectangle.width().micrometres(), 1'016'000 / sheet.scale - 1'800);
   EXPECT_TRUE(says(sheet, "70\" × 60\" over all"));
   EXPECT_TRUE(says(sheet, "70\" × 40\""));
 }

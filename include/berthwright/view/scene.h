@@ -56,8 +56,11 @@ enum class Ink {
   table,
   appliance,
   grain,  ///< lines that tell boards from cushions
+  alarm,
   bed_outline,
+  made_up,  ///< edge of the bedding that hangs over
   sleeping_rectangle,
+  off_level,  ///< lines over pieces of a bed that lie off its level
   heat_line,
   gap,
   ridge,
