@@ -91,6 +91,23 @@ TEST(Siting, HeightCountsForBothYardsticks) {
   EXPECT_EQ(regions.standing, Region(in_inches(0, 0, 110, 66)));
 }
 
+// A cushion of 20 x 6 in, from 30 to 36 across, 2 in up, behind the heater, which is 10 in wide: with the
+// corner between 26 and 30 across, the cushion lies before the back alone, which asks 6. At 26 and at 30 it
+// is flush with a side, and on a shared plane the larger distance rules: 12. So 8 in off both of these places
+// are forbidden.
+TEST(Siting, OnASharedPlaneTheLargerDistanceRules) {
+  TrailerText text = cushion_in_front();
+  text.pieces[1] = R"({"id": "C", "kind": "cushion", "length": 20, "width": 6, "thickness": 4})";
+  text.day[0] = R"({"piece": "C", "at": {"front": 0, "left": 30}, "base": 2})";
+  const Plan plan = text.plan();
+  const Region kept = looking(places_in(plan)[0].sitings[0].scopes[0], Wall::rear).data_plate;
+  const auto side_at = [&](Length across) { return kept.side_of({28_in, across}); };
+  EXPECT_EQ(side_at(28_in), Side::inside);
+  for (const Length plane : {26_in, 30_in}) EXPECT_EQ(side_at(plane), Side::outside);
+  EXPECT_EQ(side_at(26_in + 5 * one_tick), Side::inside);
+  EXPECT_EQ(side_at(30_in - 5 * one_tick), Side::inside);
+}
+
 // A room of 60 x 60 in: the corner may be up to 50, the published distance asks 56. At the rear wall the
 // heater is 30 in from the cushion: 6 in short.
 TEST(Siting, NamesTheRuleThatEmptiesTheRegionAndTheBestThatCanBeHad) {
