@@ -22,7 +22,7 @@ constexpr bool between(Point a, Point b, Point p) {
 /// `span` times `along` / `whole`, rounded to the nearest tick, half toward plus infinity; `whole` not zero.
 constexpr Length rounded_part(Length span, Int128 along, Int128 whole) {
   if (whole < 0) along = -along, whole = -whole;
-  const Int128 doubled = 2 * span.ticks() * along + whole;
+  const Int128 doubled = Int128{2} * span.ticks() * along + whole;
   Int128 quotient = doubled / (2 * whole);
   if (quotient * 2 * whole > doubled) --quotient;
   return Length::from_ticks(static_cast<std::int64_t>(quotient));

@@ -32,6 +32,6 @@ std::optional<Outline> read_worked(const Node* corners, Rect bounds, const Corne
                                    Reading& reading);
 
 /// A free outline as it stands, or nothing after a Problem.
-std::optional<Outline> read_free(const Node& points, Reading& reading);
+std::optional<Outline> read_free(const Node& node, Reading& reading);
 
 }  // namespace berthwright

@@ -63,6 +63,7 @@ template <class Value, std::size_t count>
 auto one_of(const std::array<Word<Value>, count>& words, std::span<const Synonym> synonyms = {}) {
   return [&words, synonyms](const Node& node, Reading& reading) -> std::optional<Value> {
     std::vector<std::string> names;
+    names.reserve(count);
     for (const Word<Value>& word : words) names.emplace_back(word.word);
     const std::optional<std::size_t> chosen = as_choice(node, reading, names, synonyms);
     return chosen ? std::optional(words[*chosen].value) : std::nullopt;

@@ -1,6 +1,7 @@
 #include <berthwright/solve/bed/sitting_up.h>
 
 #include <algorithm>
+#include <stdexcept>
 
 #include <berthwright/solve/bed/clear_height.h>
 #include <berthwright/solve/body.h>
@@ -52,8 +53,8 @@ class HeadRoom {
     };
     for (const Placed& thing : arrangement_.things) add(thing.solid.base());
     for (const Point& corner : plan_->interior.side_profile.polygon().vertices()) add(corner.y);
-    if (plan_->interior.cross_profile)
-      for (const Point& corner : plan_->interior.cross_profile->polygon().vertices()) add(corner.y);
+    if (const std::optional<Outline>& across = plan_->interior.cross_profile)
+      for (const Point& corner : across->polygon().vertices()) add(corner.y);
     std::ranges::sort(heights);
     heights.erase(std::unique(heights.begin(), heights.end()), heights.end());
     return heights;
@@ -74,9 +75,11 @@ std::optional<SittingUp> sitting_up(const Plan& plan, const Arrangement& arrange
   HeadRoom head_room(plan, arrangement, mattress, std::min(person_radius, widest->radius));
   const Length height = head_room.found();
   if (height <= Length{}) return std::nullopt;
+  const std::optional<Disc> place = head_room.place(height);
+  if (!place) throw std::logic_error("head room without a place");
   SittingUp sitting;
   sitting.head_room = height + cushion_gives;
-  sitting.place = *head_room.place(height);
+  sitting.place = *place;
   sitting.sit_upright = shares_up_to(BodyMeasure::sitting_height, sitting.head_room);
   return sitting;
 }

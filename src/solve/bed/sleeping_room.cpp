@@ -102,7 +102,8 @@ void set_widths(SleepingRoom& room, const Bed& bed, Length needed, Rectangles& r
   for (const Person& person : bed.people) taken += person.width;
   Length widest = room.largest ? room.largest->width : Length{};
   if (room.abreast) widest = std::max(widest, room.abreast->width);
-  if (room.people.size() == 1 && room.people[0].place) widest = std::max(widest, room.people[0].place->width);
+  if (room.people.size() == 1)
+    if (const auto& place = room.people.front().place) widest = std::max(widest, place->width);
   // Of a place too narrow for one of them nobody speaks: their length is what is missing.
   const std::optional<Length> wide = needed > Length{} ? rectangles.beside(needed) : std::nullopt;
   if (wide && std::ranges::all_of(bed.people, [&](const Person& one) { return one.width <= *wide; }))

@@ -47,7 +47,7 @@ LeafPlane::Ways LeafPlane::in_face(const Fixture& fixture, const Leaf& leaf) {
   const Length out = ahead(!is_low(leaf.face));
   const Rect& own = leaf.outline;
   if (leaf.kind == Leaf::Kind::flap) {
-    const bool up = is_low(*leaf.hinge);
+    const bool up = leaf.hinge && is_low(*leaf.hinge);
     seen_ = end ? Seen::from_the_side : Seen::from_the_end;
     from_ = own.low.x, to_ = own.high.x, width_ = own.height();
     return {{face, up ? own.low.y : own.high.y}, {{}, ahead(up)}, {out, {}}};

@@ -37,13 +37,13 @@ struct BoardScene {
   std::vector<Block> ledges;
   std::vector<Block> blocks;
 
-  static constexpr int origin_x = 40 * per_inch;
-  static constexpr int origin_y = 20 * per_inch;
+  int origin_x = 40 * per_inch;
+  int origin_y = 20 * per_inch;
 
   Furniture furniture(const std::string& kind) const {
     Furniture made;
     int number = 0;
-    const auto spot = [](const Block& b) {
+    const auto spot = [&](const Block& b) {
       return support::Spot{inches_of(origin_x + b.x), inches_of(origin_y + b.y), inches_of(b.wide),
                            inches_of(b.deep)};
     };
@@ -79,6 +79,13 @@ struct BoardScene {
     BoardScene other{wide, deep, {}, {}};
     for (const Block& b : ledges) other.ledges.push_back({b.x, deep - b.y - b.deep, b.wide, b.deep});
     for (const Block& b : blocks) other.blocks.push_back({b.x, deep - b.y - b.deep, b.wide, b.deep});
+    return other;
+  }
+  /// Ledges, blocks and piece elsewhere in the room.
+  BoardScene moved(int by_x, int by_y) const {
+    BoardScene other = *this;
+    other.origin_x += by_x;
+    other.origin_y += by_y;
     return other;
   }
   BoardScene reordered() const {
@@ -231,7 +238,7 @@ void expect_same_board(const BoardSupport& a, const BoardSupport& b) {
   EXPECT_EQ(clear(a), clear(b));
 }
 
-TEST(BoardSupport, IsTheSameInTheMirrorAndInAnotherOrder) {
+TEST(BoardSupport, IsTheSameInTheMirrorElsewhereAndInAnotherOrder) {
   for (unsigned seed = 1; seed <= 60; ++seed) {
     SCOPED_TRACE(seed);
     const BoardScene scene = random_board_scene(seed);
@@ -240,6 +247,10 @@ TEST(BoardSupport, IsTheSameInTheMirrorAndInAnotherOrder) {
     const Stood reordered(scene.reordered().furniture("board"));
     expect_same_board(made.board(), mirrored.board());
     expect_same_board(made.board(), reordered.board());
+    const Stood moved(scene.moved(-5 * per_inch + 1, 7 * per_inch + 1).furniture("board"));
+    expect_same_board(made.board(), moved.board());
+    for (const Wall wall : {Wall::left, Wall::right, Wall::front, Wall::rear})
+      expect_same_numbers(made.side(wall), moved.side(wall));
     for (const auto& [here, there] : {std::pair{Wall::left, Wall::right},
                                       {Wall::right, Wall::left},
                                       {Wall::front, Wall::front},
