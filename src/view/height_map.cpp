@@ -115,7 +115,7 @@ LabelWish off_level_wish(const Plan& plan, const PlanView& view, const Map& map,
   return wish;
 }
 
-std::string place_text(const Plan& plan, const Rect& box) {
+std::string spread_text(const Plan& plan, const Rect& box) {
   const auto span = [&](Length from, Length to) {
     return both(from, plan->unit) + " to " + both(to, plan->unit);
   };
@@ -129,7 +129,7 @@ std::vector<Note> band_notes(const Plan& plan, const Map& map) {
   const auto say = [&](const std::string& words) {
     notes.push_back({Note::Kind::text, words, 0, false, std::nullopt});
   };
-  say(name + " lies " + place_text(plan, map.bed->mattress.closed.bounds()) + ", " +
+  say(name + " lies " + spread_text(plan, map.bed->mattress.closed.bounds()) + ", " +
       both(map.bed->mattress.level, plan->unit) + " above the floor.");
   say("Each part bears the least height over it, from the cushion not pressed down, rounded down, and what "
       "is "

@@ -177,7 +177,7 @@ std::vector<LabelWish> bed_wishes(const DrawnConfiguration& of, const PlanView& 
     wish.within = room_on_paper(of, view);
     wish.may_stand_off = true;
     wish.key = name + ": " + size;
-    wish.place = place_text(*of.plan, {half(box.low.x + box.high.x), half(box.low.y + box.high.y)});
+    wish.place = place_text(*of.plan, Point{half(box.low.x + box.high.x), half(box.low.y + box.high.y)});
     wishes.push_back(std::move(wish));
   }
   return wishes;

@@ -36,8 +36,8 @@ constexpr std::array<PaperLength, 6> double_dotted(PaperLength width) {
   return {width * 24, width * 3, width / 2, width * 3, width / 2, width * 3};
 }
 
-constexpr std::array<PaperLength, 4> short_dashes(PaperLength width) {
-  return {width * 4, width * 3, width * 4, width * 3};
+constexpr std::array<PaperLength, 6> short_dashes(PaperLength width) {
+  return {width * 4, width * 3, width * 4, width * 3, width * 4, width * 3};
 }
 
 Style lettering() { return {{}, black, {}, {}, false}; }
@@ -46,6 +46,8 @@ Style line(PaperLength width, std::string_view colour) { return {width, colour, 
 
 }  // namespace
 
+// One line for each ink.
+// NOLINTNEXTLINE(readability-function-size)
 Style style_of(Ink ink) {
   switch (ink) {
     case Ink::frame:
@@ -111,7 +113,6 @@ Style style_of(Ink ink) {
     case Ink::no_room:
       return {medium, vermilion, {}, dashed(medium), false};
     case Ink::hatch:
-      return line(fine, black);
     case Ink::dimension:
     case Ink::leader:
       return line(fine, black);
@@ -120,7 +121,6 @@ Style style_of(Ink ink) {
     case Ink::leader_dot:
       return {{}, black, black, {}, false};
     case Ink::balloon:
-      return shape(fine, white);
     case Ink::scale_bar_light:
       return shape(fine, white);
     case Ink::scale_bar_dark:

@@ -12,7 +12,7 @@
 namespace berthwright {
 namespace {
 
-using Of = HeadRoomLine::Of;
+using Over = HeadRoomLine::Of;
 
 std::vector<HeadRoomLine> lines_in(const CutTrailer& trailer, std::string_view configuration,
                                    const CutLine& line) {
@@ -20,7 +20,7 @@ std::vector<HeadRoomLine> lines_in(const CutTrailer& trailer, std::string_view c
   return head_room_lines(of, trailer.cut(of, line));
 }
 
-const HeadRoomLine& line_over(const std::vector<HeadRoomLine>& lines, const std::string& over, Of of,
+const HeadRoomLine& line_over(const std::vector<HeadRoomLine>& lines, const std::string& over, Over of,
                               const std::string& under) {
   const auto found = std::ranges::find_if(lines, [&](const HeadRoomLine& line) {
     return line.over == over && line.of == of && line.under == under;
@@ -37,7 +37,7 @@ TEST(HeadRoom, OfASeatIsTheLeastWhereverThePlaneCutsIt) {
       booth({.more = {box("locker", "locker", {"0", "0", "14", "42", "48", "64"})}}).plan());
   const auto along = lines_in(trailer, "day", {CutLine::Along::x, 21_in});
   ASSERT_EQ(along.size(), 2U) << "both seats are cut";
-  const HeadRoomLine& cut = line_over(along, "A", Of::seat, "locker");
+  const HeadRoomLine& cut = line_over(along, "A", Over::seat, "locker");
   EXPECT_EQ(cut.level, 18_in);
   EXPECT_EQ(cut.top, 48_in);
   EXPECT_EQ(cut.along, 11_in);
@@ -48,7 +48,7 @@ TEST(HeadRoom, OfASeatIsTheLeastWhereverThePlaneCutsIt) {
   const CutLine behind{CutLine::Along::y, 20_in};
   const auto across = lines_in(trailer, "day", behind);
   ASSERT_EQ(across.size(), 1U);
-  const HeadRoomLine& beside = line_over(across, "A", Of::seat, "locker");
+  const HeadRoomLine& beside = line_over(across, "A", Over::seat, "locker");
   EXPECT_EQ(beside.top - beside.level, 30_in);
   EXPECT_FALSE(beside.in_plane);
   EXPECT_EQ(beside.at, 11_in);
@@ -64,33 +64,33 @@ TEST(HeadRoom, OfASeatIsTheLeastWhereverThePlaneCutsIt) {
 TEST(HeadRoom, UnderARoofThatSlopesAlongThePlaneItStandsAtTheLowestPlace) {
   const CutTrailer trailer = CutTrailer::demo("sanderling");
   const auto across = lines_in(trailer, "day", {CutLine::Along::y, 101_in});
-  const HeadRoomLine& line = line_over(across, "Left seat", Of::seat, "");
+  const HeadRoomLine& line = line_over(across, "Left seat", Over::seat, "");
   EXPECT_FALSE(line.in_plane);
   EXPECT_LT(abs(line.at - 116_in), Length::inches(1, 8));
   EXPECT_LT(abs(line.top - Length::inches(253, 4)), Length::inches(1, 16));
   // Along through the same seat the slope is seen: no words of another place.
   const auto along = lines_in(trailer, "day", {CutLine::Along::x, 10_in});
-  EXPECT_TRUE(line_over(along, "Left seat", Of::seat, "").in_plane);
+  EXPECT_TRUE(line_over(along, "Left seat", Over::seat, "").in_plane);
 }
 
 // Nuthatch's bed lies at 18 in, a locker over x 108 to 120 at 36: 18 in clear; the roof at 72: 54.
 TEST(HeadRoom, OfABedIsTheLeastUnderEachThingThePlaneCutsAndTheLeastOfAll) {
   const CutTrailer trailer = CutTrailer::demo("nuthatch");
   const auto along = lines_in(trailer, "night", {CutLine::Along::x, 10_in});
-  const HeadRoomLine& locker = line_over(along, "Rear bed", Of::bed, "Rear locker");
+  const HeadRoomLine& locker = line_over(along, "Rear bed", Over::bed, "Rear locker");
   EXPECT_EQ(locker.top - locker.level, 18_in);
   EXPECT_EQ(locker.along, 114_in);
   EXPECT_TRUE(locker.in_plane);
-  const HeadRoomLine& roof = line_over(along, "Rear bed", Of::bed, "");
+  const HeadRoomLine& roof = line_over(along, "Rear bed", Over::bed, "");
   EXPECT_EQ(roof.top - roof.level, 54_in);
   EXPECT_EQ(roof.along, 95_in);
 
   const auto across = lines_in(trailer, "night", {CutLine::Along::y, 95_in});
-  const HeadRoomLine& beside = line_over(across, "Rear bed", Of::bed, "Rear locker");
+  const HeadRoomLine& beside = line_over(across, "Rear bed", Over::bed, "Rear locker");
   EXPECT_EQ(beside.top - beside.level, 18_in);
   EXPECT_FALSE(beside.in_plane);
   EXPECT_EQ(beside.at, 114_in);
-  EXPECT_TRUE(line_over(across, "Rear bed", Of::bed, "").in_plane);
+  EXPECT_TRUE(line_over(across, "Rear bed", Over::bed, "").in_plane);
   EXPECT_TRUE(lines_in(trailer, "night", {CutLine::Along::y, 40_in}).empty()) << "it cuts no bed";
 }
 
@@ -99,13 +99,13 @@ TEST(HeadRoom, ToSitUpIsToldWhereThePlaneMeetsThePlaceForIt) {
   const SittingUp& sitting = *trailer.bed("front bed").room.sitting;
   const auto told = [&](Length aside) {
     const auto lines = lines_in(trailer, "night", {CutLine::Along::y, sitting.place.centre.x + aside});
-    return std::ranges::find(lines, Of::sitting_up, &HeadRoomLine::of) != lines.end();
+    return std::ranges::find(lines, Over::sitting_up, &HeadRoomLine::of) != lines.end();
   };
   EXPECT_TRUE(told({}));
   EXPECT_TRUE(told(9_in));
   EXPECT_FALSE(told(11_in));
   const auto lines = lines_in(trailer, "night", {CutLine::Along::y, sitting.place.centre.x});
-  const auto line = std::ranges::find(lines, Of::sitting_up, &HeadRoomLine::of);
+  const auto line = std::ranges::find(lines, Over::sitting_up, &HeadRoomLine::of);
   EXPECT_EQ(line->top - line->level, sitting.head_room);
   EXPECT_EQ(line->level, 17_in) << "the cushion pressed down by 1 in";
 }
@@ -120,12 +120,12 @@ std::optional<Length> known_of(const HeadRoomLine& line, const DrawnConfiguratio
     return thing == nullptr ? std::string() : name_of(*thing);
   };
   for (const Seat& seat : of.answer->seats)
-    if (line.of == Of::seat && called(seat.cushions.front()) == line.over) know(seat.head_room->height);
+    if (line.of == Over::seat && called(seat.cushions.front()) == line.over) know(seat.head_room->height);
   for (const BedAnswer& bed : of.answer->beds) {
     if (bed.bed->name != line.over) continue;
-    if (line.of == Of::sitting_up) know(bed.room.sitting->head_room);
+    if (line.of == Over::sitting_up) know(bed.room.sitting->head_room);
     for (const ClearHeight& part : bed.room.overhead)
-      if (line.of == Of::bed && called(part.what) == line.under && part.height > Length{}) know(part.height);
+      if (line.of == Over::bed && called(part.what) == line.under && part.height > Length{}) know(part.height);
   }
   return least;
 }

@@ -186,7 +186,10 @@ TEST(PlanSheets, WhereABedHasNoMattressTheDrawingSaysSo) {
   const Sheet& night = nuthatch.of("night");
   EXPECT_FALSE(drawn_paths(night, Ink::off_level).empty());
   const std::string names = joined(words_in(night, "Names and figures"));
-  EXPECT_NE(names.find("no mattress here"), std::string::npos) << names;
+  // By a number and the key where other words leave no room beside it.
+  EXPECT_TRUE(names.find("no mattress here") != std::string::npos ||
+              has(words_in(night, "Notes"), "no mattress here"))
+      << names;
   EXPECT_NE(names.find("in 2 parts"), std::string::npos) << names;
   const DrawnPlan dunnock("dunnock");
   EXPECT_TRUE(drawn_paths(dunnock.of("night"), Ink::off_level).empty());

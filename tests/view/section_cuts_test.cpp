@@ -168,8 +168,8 @@ TEST(CutMarks, StandInRowsWhereTheyWouldMeetAndKeepOffTheLeavesOfDoors) {
   EXPECT_EQ(out(0, Wall::left), out(2, Wall::left));
   EXPECT_GE(out(1, Wall::left) - out(0, Wall::left), paper_mm(6)) << "80 mm beside it are 4 on paper";
   EXPECT_EQ(out(3, Wall::left), out(0, Wall::left));
-  // The leaf stands ajar by half its width: 15 mm on paper.
-  EXPECT_GT(out(3, Wall::right), paper_mm(15));
+  // The leaf, 600 mm wide or 30 on paper, stands ajar by 20 degrees: 30 x 0.342 = 10.26 mm.
+  EXPECT_GT(out(3, Wall::right), paper_mm(1026, 100));
 }
 
 TEST(CutMarks, EverySectionOfASheetHasItsLetterOnThePlanOfItsConfiguration) {
