@@ -4,6 +4,8 @@
 #include <stdexcept>
 #include <utility>
 
+#include <berthwright/solve/way/walkways.h>
+
 #include "solve/findings.h"
 
 namespace berthwright {
@@ -22,8 +24,8 @@ std::optional<SleepingRoom> levelled(const Plan& plan, const Arrangement& arrang
 std::vector<Walkway> walkways_of(const std::vector<BedAnswer>& beds) {
   std::vector<Walkway> walkways;
   for (const BedAnswer& one : beds)
-    if (const WayOut* way = widest(one.exits.ways))
-      walkways.push_back({one.bed->id.text(), walkway_along(way->way.path, way->width)});
+    if (std::optional<Walkway> walkway = walkway_of(*one.bed, one.exits.ways))
+      walkways.push_back(*std::move(walkway));
   return walkways;
 }
 

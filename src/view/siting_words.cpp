@@ -35,6 +35,10 @@ std::string rule_text(SiteRule rule) {
       return "what stands there";
     case SiteRule::swings:
       return "the swing of doors, drawers and lids";
+    case SiteRule::walkway:
+      return "the way out";
+    case SiteRule::cord:
+      return "the reach of its own cord";
     case SiteRule::three_feet:
       return "the published distance";
     case SiteRule::data_plate:
@@ -91,6 +95,10 @@ std::string_view word(SiteRule rule) {
       return "solids";
     case SiteRule::swings:
       return "swings";
+    case SiteRule::walkway:
+      return "walkway";
+    case SiteRule::cord:
+      return "cord";
     case SiteRule::three_feet:
       return "three feet";
     case SiteRule::data_plate:
@@ -205,8 +213,38 @@ std::string stow_sentence(const Plan& plan, const StowFit& fit) {
   return text;
 }
 
+std::string outlets_heading(const Plan& plan, const std::string& heater) {
+  const Cord& cord = *plan.piece(heater)->cord;
+  return "Outlets and its own cord of " + both(cord.length, plan->unit, {.rounding = Rounding::down}) + " (" +
+         source_text(find_rule("cord.reach")->source) + ")";
+}
+
+std::string run_text(const Plan& plan, const std::string& heater, const CordRun& run) {
+  const Length cord = plan.piece(heater)->cord->length;
+  const std::string by = run.blocked_by.empty() ? "" : " (" + name_of(plan, run.blocked_by) + ")";
+  switch (run.end) {
+    case CordRun::End::shut_in:
+      return "something stands close before the side where the cord comes out" + by;
+    case CordRun::End::shut_out:
+      return "no free floor lies below the face of the outlet" + by;
+    case CordRun::End::no_way:
+      return "no way leads to it off the way out and from under bedding";
+    case CordRun::End::reached:
+      break;
+  }
+  const std::string needs =
+      "the cord must be " + both(run.length, plan->unit, {.rounding = Rounding::up}) + " long";
+  return run.length <= cord
+             ? needs
+             : needs + ", short by " + both(run.length - cord, plan->unit, {.rounding = Rounding::up});
+}
+
 std::vector<std::string> lacking_sentences(const Plan& plan, const HeaterPlaces& heater) {
   std::vector<std::string> sentences;
+  if (std::ranges::find(heater.not_compared, SiteRule::cord) != heater.not_compared.end())
+    sentences.push_back(plan.piece(heater.heater)->cord
+                            ? "the plan shows no outlet, so the reach of its cord is not compared."
+                            : "the plan does not give the length of its cord, so its reach is not compared.");
   const DataPlate* plate = plate_of_heater(plan, heater.heater);
   if (plate == nullptr) {
     sentences.emplace_back(

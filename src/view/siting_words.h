@@ -27,6 +27,11 @@ std::vector<std::string> free_texts(const Plan& plan, const SiteScope& scope);
 /// What a heater is called, how large it is, and what is asked of it with the sources.
 std::string asked_text(const Plan& plan, const std::string& heater);
 
+/// "Outlets and its own cord of 6' 0"" and who says that it takes no other. The heater must have a cord.
+std::string outlets_heading(const Plan& plan, const std::string& heater);
+/// How long the cord must be where the plan stands the heater, or why it comes to the outlet nowhere.
+std::string run_text(const Plan& plan, const std::string& heater, const CordRun& run);
+
 /// "On the floor", "On Counter", "As high as it is built in".
 std::string surface_text(const Plan& plan, const std::string& stands_on);
 

@@ -1,5 +1,7 @@
 #include <berthwright/write/outputs.h>
 
+#include <stdexcept>
+
 #include <nlohmann/json.hpp>
 
 #include <berthwright/view/words.h>
@@ -58,6 +60,29 @@ Json site_place_json(const Plan& plan, const SitePlace& place) {
   return json;
 }
 
+std::string_view end_word(CordRun::End end) {
+  switch (end) {
+    case CordRun::End::reached:
+      return "";
+    case CordRun::End::shut_in:
+      return "shut in";
+    case CordRun::End::shut_out:
+      return "shut out";
+    case CordRun::End::no_way:
+      return "no way";
+  }
+  throw std::logic_error("CordRun::End out of range");
+}
+
+Json cord_json(const CordRun& run) {
+  Json route = Json::array();
+  for (const Point3& at : run.route) route.push_back(place_in<Json>(at));
+  return {{"length_mm", run.reached() ? Json(millimetres(run.length)) : Json(nullptr)},
+          {"why_not", end_word(run.end)},
+          {"blocked_by", run.blocked_by},
+          {"route", route}};
+}
+
 Json scope_json(const Plan& plan, const SiteScope& scope) {
   Json json;
   json["configurations"] = Json::array();
@@ -67,6 +92,11 @@ Json scope_json(const Plan& plan, const SiteScope& scope) {
   if (scope.now)
     json["now"] = {{"place", site_place_json(plan, scope.now->place)},
                    {"breaks", rules_json_of(scope.now->breaks)}};
+  json["outlets"] = Json::array();
+  for (const OutletSite& site : scope.outlets)
+    json["outlets"].push_back({{"outlet", site.outlet->id.text()},
+                               {"now", site.now ? cord_json(*site.now) : Json(nullptr)},
+                               {"best", site.best ? site_place_json(plan, *site.best) : Json(nullptr)}});
   json["ways"] = Json::array();
   for (const SiteRegions& regions : scope.ways)
     json["ways"].push_back({{"faces", word(term_of(regions.faces), English::american)},

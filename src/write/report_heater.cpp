@@ -95,8 +95,28 @@ std::string scope_lines(const Plan& plan, const HeaterPlaces& heater, const Site
   return text;
 }
 
+std::string outlet_lines(const Plan& plan, const HeaterPlaces& heater, const SiteScope& scope,
+                         const OutletSite& site) {
+  std::string text = when_of(*scope.configurations.front()) + ", " + name_of(plan, site.outlet->id.text());
+  if (site.now)
+    text += ": as the plan stands " + name_of(plan, heater.heater) + ", " +
+            run_text(plan, heater.heater, *site.now);
+  text += ". ";
+  if (!site.best) return wrapped(text + "It reaches from no place where the heater may stand.", item);
+  return wrapped(text + "The best place in reach has " + place_text(plan, *site.best) + ":", item) +
+         margin_lines(plan, scope, *site.best);
+}
+
+std::string outlets_part(const Plan& plan, const HeaterPlaces& heater, const Siting& siting) {
+  std::string text;
+  for (const SiteScope& scope : siting.scopes)
+    for (const OutletSite& site : scope.outlets) text += outlet_lines(plan, heater, scope, site);
+  return text.empty() ? text : "\n" + wrapped(outlets_heading(plan, heater.heater), {}) + text;
+}
+
 std::string siting_lines(const Plan& plan, const HeaterPlaces& heater, const Siting& siting) {
-  std::string text = "\n" + wrapped(surface_text(plan, siting.stands_on), {});
+  const std::string surface = surface_text(plan, siting.stands_on);
+  std::string text = outlets_part(plan, heater, siting) + "\n" + wrapped(surface, {});
   for (const SiteScope& scope : siting.scopes)
     text += scope_lines(plan, heater, scope, when_of(*scope.configurations.front()));
   if (siting.together.configurations.size() > 1)

@@ -52,7 +52,7 @@ CLI::App* define_heater(CLI::App& app, HeaterRequest& heater) {
   CLI::App* verb = app.add_subcommand("heater", "Look for places where each heater may stand");
   verb->add_option("PLAN", heater.plan, plan_help)->required();
   verb->add_option("--configuration", heater.configurations,
-                   "only this configuration (may be given several times; default: all)")
+                   "only this configuration (may be given several times; default: all but the road)")
       ->allow_extra_args(false)
       ->take_all();
   verb->add_flag("--json", heater.json, "one JSON object instead of text (plans/heater.schema.json)");

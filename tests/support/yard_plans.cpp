@@ -19,7 +19,10 @@ std::string plan_with_room_for_a_heater() {
   TrailerText text = two_benches("0", "14");
   text.pieces.back() =
       R"({"id": "H", "name": "Heater", "kind": "heater", "length": 8, "width": 10, "height": 15,
-                           "faces": "rear", "data_plate": {"front": 36, "back": 6, "sides": 12, "top": 24}})";
+                           "faces": "rear", "data_plate": {"front": 36, "back": 6, "sides": 12, "top": 24},
+                           "cord": {"length": "6 ft"}})";
+  text.fixtures.push_back(R"({"id": "outlet", "kind": "outlet", "length": 4, "width": 1,
+                              "at": {"rear": 16, "right": 0}, "base": 14, "top": 18, "faces": "left"})");
   return text.json();
 }
 

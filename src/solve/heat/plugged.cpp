@@ -19,15 +19,8 @@ class Plugging {
         appliance_(appliance),
         level_(level_under(appliance)),
         beds_(beds),
-        walkways_(walkways) {
-    std::vector<Region> low;
-    for (const auto& [bed, bedding] : beds)
-      for (const Solid& solid : bedding.made_up)
-        if (solid.base() < level_.height + well_over) low.push_back(solid.outline());
-    // A cord is no line: it lies under what hangs beside it along a cabinet.
-    const Rect cord{{-half(cord_room), -half(cord_room)}, {half(cord_room), half(cord_room)}};
-    if (!low.empty()) under_bedding_ = swept(united(low), Polygon::rectangle(cord));
-  }
+        walkways_(walkways),
+        under_bedding_(under_bedding(beds, level_)) {}
 
   PluggedIn told() const {
     PluggedIn plugged;
@@ -102,6 +95,17 @@ bool is_stowed(const Pose& pose) {
 }
 
 }  // namespace
+
+Region under_bedding(const std::vector<std::pair<const Bed*, Bedding>>& beds, const CordLevel& level) {
+  std::vector<Region> low;
+  for (const auto& [bed, bedding] : beds)
+    for (const Solid& solid : bedding.made_up)
+      if (solid.base() < level.height + well_over) low.push_back(solid.outline());
+  if (low.empty()) return {};
+  // A cord is no line: it lies under what hangs beside it along a cabinet.
+  const Rect cord{{-half(cord_room), -half(cord_room)}, {half(cord_room), half(cord_room)}};
+  return swept(united(low), Polygon::rectangle(cord));
+}
 
 std::vector<PluggedIn> plugged_in(const Plan& plan, const Arrangement& arrangement,
                                   const std::vector<std::pair<const Bed*, Bedding>>& beds,

@@ -21,6 +21,10 @@ std::vector<Polygon> swept_with(const std::vector<Polygon>& parts, const Stance&
   return polygons;
 }
 
+std::size_t index_of(Wall way) {
+  return static_cast<std::size_t>(std::ranges::find(all_ways, way) - all_ways.begin());
+}
+
 void append(std::vector<Polygon>& all, std::vector<Polygon> more) {
   all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
@@ -37,6 +41,8 @@ SceneParts parts_of(const Plan& plan, const SiteScene& scene, const Appliance& a
     if (thing.solid.base() < top && scene.base < thing.solid.top()) solids.push_back(thing.solid.outline());
   parts.solids = convex_parts(united(solids));
   parts.swings = convex_parts(united(scene.swings));
+  parts.walkways = convex_parts(scene.walkways);
+  parts.outlets = outlet_reaches(plan, scene, appliance);
   parts.burning = burn_groups(scene.burnables, scene.base, top, appliance.has_arcs);
   return parts;
 }
@@ -75,6 +81,11 @@ std::vector<Polygon> ForbiddenPlaces::zones(SiteRule rule, Wall way, Length more
       case SiteRule::swings:
         append(all, swept_with(scene->swings, stance));
         break;
+      case SiteRule::walkway:
+        append(all, swept_with(scene->walkways, stance));
+        break;
+      case SiteRule::cord:
+        break;
       case SiteRule::three_feet:
         append(all, too_near(scene->burning, stance, three_feet_ + more, everywhere_));
         break;
@@ -91,10 +102,30 @@ std::vector<Polygon> ForbiddenPlaces::zones(SiteRule rule, Wall way, Length more
 Region ForbiddenPlaces::region(SiteRule rule, Wall way) const {
   const std::optional<Rect> within = frame(way);
   if (!within) return {};
+  if (rule == SiteRule::cord) return out_of_reach(*within, way);
   std::vector<Region> regions;
   for (Polygon& zone : zones(rule, way))
     if (overlaps(zone.bounds(), *within)) regions.emplace_back(std::move(zone));
   return common(united(regions), *within);
+}
+
+// In each scene it may be plugged in elsewhere.
+Region ForbiddenPlaces::out_of_reach(const Rect& frame, Wall way) const {
+  std::vector<Region> out;
+  for (const SceneParts* scene : scenes_) {
+    if (scene->outlets.empty()) continue;
+    std::vector<Region> reached;
+    for (const OutletReach& outlet : scene->outlets) reached.push_back(outlet.places[index_of(way)]);
+    out.push_back(without(frame, united(reached)));
+  }
+  return united(out);
+}
+
+Region ForbiddenPlaces::within_reach(std::size_t index, Wall way) const {
+  Region places = scenes_.front()->outlets.at(index).places[index_of(way)];
+  for (const SceneParts* scene : scenes_)
+    places = common(places, scene->outlets.at(index).places[index_of(way)]);
+  return places;
 }
 
 Length ForbiddenPlaces::most_asked() const {

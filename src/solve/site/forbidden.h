@@ -5,7 +5,7 @@
 #include <span>
 #include <vector>
 
-#include "solve/site/site_scene.h"
+#include "solve/site/outlet_reach.h"
 
 namespace berthwright {
 
@@ -14,6 +14,8 @@ struct SceneParts {
   std::vector<Polygon> outside;  ///< of the room or surface; convex, as are the others
   std::vector<Polygon> solids;
   std::vector<Polygon> swings;
+  std::vector<Polygon> walkways;
+  std::vector<OutletReach> outlets;
   std::vector<BurnGroup> burning;
 };
 SceneParts parts_of(const Plan& plan, const SiteScene& scene, const Appliance& appliance);
@@ -26,10 +28,13 @@ class ForbiddenPlaces {
   /// Where the corner may be at all, for the way the front looks; none: the appliance is longer than the
   /// room.
   std::optional<Rect> frame(Wall way) const;
-  /// Polygons that together cover what the rule forbids, with `more` asked of a yardstick.
+  /// Polygons that together cover what the rule forbids, with `more` asked of a yardstick; of any but the
+  /// cord's, which is not made of them.
   std::vector<Polygon> zones(SiteRule rule, Wall way, Length more = {}) const;
-  /// The same within the frame.
+  /// What the rule forbids within the frame.
   Region region(SiteRule rule, Wall way) const;
+  /// The places from which the cord comes to the outlet in every scene; `index` among those of a scene.
+  Region within_reach(std::size_t index, Wall way) const;
   /// Less than what any yardstick asks by this: then no zone is left.
   Length most_asked() const;
   /// Length and width together of all that is looked at: no distance in plan is greater.
@@ -38,6 +43,8 @@ class ForbiddenPlaces {
   bool any_burns() const;
 
  private:
+  Region out_of_reach(const Rect& frame, Wall way) const;
+
   const Appliance& appliance_;
   std::vector<const SceneParts*> scenes_;
   Rect room_;

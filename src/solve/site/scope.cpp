@@ -9,7 +9,6 @@
 namespace berthwright {
 namespace {
 
-constexpr std::array all_ways{Wall::front, Wall::rear, Wall::left, Wall::right};
 constexpr std::array yardsticks{SiteRule::three_feet, SiteRule::data_plate};
 
 using Rules = std::vector<SiteRule>;
@@ -47,6 +46,7 @@ class ScopeSearch {
       scope.ways[i] = regions(all_ways[i]);
       free.push_back({all_ways[i], scope.ways[i].free});
     }
+    scope.outlets = outlets(scope.ways);
     if (scenes_.size() == 1) scope.now = stands_now(scope.ways);
     scope.best = best_of(free, yardsticks, {});
     if (!scope.best) scope.reliefs = reliefs(scope.ways);
@@ -111,11 +111,38 @@ class ScopeSearch {
     const bool inside = frame && Region(*frame).side_of(corner) != Side::outside;
     for (const auto& [rule, region] : way->forbidden) {
       const auto margin = std::ranges::find(now.place.margins, rule, &SiteMargin::yardstick);
-      const bool broken = is_yardstick(rule) ? margin != now.place.margins.end() && margin->margin < Length{}
-                                             : region.side_of(corner) == Side::inside;
+      const bool broken = rule == SiteRule::cord ? !is_plugged_in()
+                          : is_yardstick(rule)
+                              ? margin != now.place.margins.end() && margin->margin < Length{}
+                              : region.side_of(corner) == Side::inside;
       if (broken || (rule == SiteRule::room && !inside)) now.breaks.push_back(rule);
     }
     return now;
+  }
+
+  // Exactly, where regions of places are a little too small. True where the cord is not known.
+  bool is_plugged_in() const {
+    const std::vector<OutletReach>& outlets = scenes_.front()->parts.outlets;
+    return outlets.empty() || std::ranges::any_of(outlets, [&](const OutletReach& reach) {
+             return reach.now && reach.now->reached() && reach.now->length <= appliance_.piece->cord->length;
+           });
+  }
+
+  std::vector<OutletSite> outlets(const std::array<SiteRegions, 4>& ways) const {
+    constexpr std::array aside{SiteRule::cord, SiteRule::three_feet, SiteRule::data_plate};
+    std::vector<Region> standing;
+    for (const SiteRegions& way : ways) standing.push_back(left(way, aside));
+    std::vector<OutletSite> sites;
+    const std::vector<OutletReach>& reaches = scenes_.front()->parts.outlets;
+    for (std::size_t i = 0; i < reaches.size(); ++i) {
+      OutletSite site{reaches[i].outlet, scenes_.size() == 1 ? reaches[i].now : std::nullopt, std::nullopt};
+      std::vector<PlacesLeft> places;
+      for (std::size_t k = 0; k < ways.size(); ++k)
+        places.push_back({ways[k].faces, common(standing[k], forbidden_.within_reach(i, ways[k].faces))});
+      site.best = best_of(places, yardsticks, -forbidden_.most_asked());
+      sites.push_back(std::move(site));
+    }
+    return sites;
   }
 
   // Beyond any distance where nothing that counts was compared.

@@ -5,6 +5,7 @@
 
 #include <berthwright/solve/open/leaves.h>
 #include <berthwright/solve/way/clear_opening.h>
+#include <berthwright/solve/way/walkways.h>
 
 #include "plan/box_sides.h"
 #include "plan/wall_names.h"
@@ -12,19 +13,12 @@
 namespace berthwright {
 namespace {
 
-// The quarter turns that take one way of looking to another.
-Turn turn_from(Wall from, Wall to) {
-  int quarters = 0;
-  while (turned(from, Turn::quarters(quarters)) != to) ++quarters;
-  return Turn::quarters(quarters);
-}
-
 // As the arrangement of a configuration would hold it. The pose and the fixture live as long as this does.
 class PutDown {
  public:
   PutDown(const Appliance& appliance, const SitePlace& place, Length base)
       : appliance_(appliance), base_(base) {
-    Placement placement{false, turn_from(appliance.faces, place.faces), {}};
+    Placement placement{false, appliance.turn(place.faces), {}};
     if (appliance.piece != nullptr) {
       const Polygon& outline = appliance.piece->outline.polygon();
       placement.shift = place.box.low - placement(outline).bounds().low;
@@ -86,14 +80,20 @@ void set_stand(SiteScene& scene, const Appliance& appliance, const std::string& 
   const Placed* carrier = scene.arrangement.find(stands_on);
   scene.surface = carrier != nullptr ? carrier->solid.outline() : Region{};
   if (carrier != nullptr) scene.base = carrier->solid.top();
+  scene.level = {scene.base, {stands_on}};
 }
 
-std::vector<std::pair<const Bed*, Bedding>> beddings_in(const Plan& plan, const Arrangement& arrangement) {
-  std::vector<std::pair<const Bed*, Bedding>> beddings;
-  for (const Bed& bed : plan->beds)
-    if (bed.configuration == arrangement.configuration->id)
-      beddings.emplace_back(&bed, bedding_of(plan, arrangement, bed, mattress_of(plan, arrangement, bed)));
-  return beddings;
+// What the beds of the configuration bring: bedding, and ways out that are kept clear.
+void add_beds(const Plan& plan, SiteScene& scene) {
+  std::vector<Region> walkways;
+  for (const Bed& bed : plan->beds) {
+    if (bed.configuration != scene.configuration->id) continue;
+    const Mattress mattress = mattress_of(plan, scene.arrangement, bed);
+    scene.beddings.emplace_back(&bed, bedding_of(plan, scene.arrangement, bed, mattress));
+    const std::vector<WayOut> ways = ways_out(plan, scene.arrangement, bed, mattress);
+    if (std::optional<Walkway> walkway = walkway_of(bed, ways)) walkways.push_back(walkway->floor);
+  }
+  scene.walkways = united(walkways);
 }
 
 SiteMargin margin_of(SiteRule yardstick, const SiteScene& scene, const HeatDistance& distance, Length asked,
@@ -106,6 +106,12 @@ SiteMargin margin_of(SiteRule yardstick, const SiteScene& scene, const HeatDista
 Stance Appliance::stance(Wall way) const {
   const bool turned = is_end_wall(way) != is_end_wall(faces);
   return {turned ? width : length, turned ? length : width, way};
+}
+
+Turn Appliance::turn(Wall way) const {
+  int quarters = 0;
+  while (turned(faces, Turn::quarters(quarters)) != way) ++quarters;
+  return Turn::quarters(quarters);
 }
 
 Appliance appliance_of(const Piece& piece) {
@@ -140,7 +146,7 @@ SiteScene scene_without(const Plan& plan, Arrangement arrangement, const Applian
   scene.arrangement = std::move(arrangement);
   if (const Placed* now = scene.arrangement.find(appliance.id)) scene.now = *now;
   std::erase_if(scene.arrangement.things, [&](const Placed& thing) { return thing.id == appliance.id; });
-  scene.beddings = beddings_in(plan, scene.arrangement);
+  add_beds(plan, scene);
   scene.burnables = burnables_in(scene.arrangement, scene.beddings);
   set_stand(scene, appliance, stands_on);
   scene.swings = swings_at(plan, scene, appliance.height);

@@ -23,6 +23,7 @@ struct Appliance {
   bool has_arcs = false;
 
   Stance stance(Wall way) const;  ///< turned so that its front looks that way
+  Turn turn(Wall way) const;      ///< that takes it there
 };
 Appliance appliance_of(const Piece& piece);
 Appliance appliance_of(const Fixture& fixture);
@@ -35,7 +36,9 @@ struct SiteScene {
   std::vector<Burnable> burnables;
   Length base;                    ///< of the appliance, above the floor
   std::optional<Region> surface;  ///< what it stands on, where it is not the floor; empty: not there
+  CordLevel level;                ///< the same for its cord
   std::vector<Region> swings;     ///< of what opens, at the heights of the appliance
+  Region walkways;                ///< from all beds
   std::optional<Placed> now;      ///< where the plan stands it; none: stowed
 };
 

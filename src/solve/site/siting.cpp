@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <berthwright/exact/measure.h>
+#include <berthwright/solve/open/road.h>
 
 #include "solve/site/scope.h"
 
@@ -22,7 +23,8 @@ std::vector<Appliance> heaters_of(const Plan& plan) {
 }
 
 bool is_chosen(const Configuration& configuration, std::span<const ConfigurationId> chosen) {
-  return chosen.empty() || std::ranges::find(chosen, configuration.id) != chosen.end();
+  if (chosen.empty()) return !is_on_the_road(configuration);
+  return std::ranges::find(chosen, configuration.id) != chosen.end();
 }
 
 // The floor, and what poses of the chosen configurations name to stand on.
@@ -78,10 +80,15 @@ Siting siting_on(const Plan& plan, const Appliance& heater, const std::string& s
   return siting;
 }
 
-std::vector<SiteRule> lacking(const Appliance& heater) {
+std::vector<SiteRule> lacking(const Plan& plan, const Appliance& heater) {
+  std::vector<SiteRule> rules;
+  const bool outlets = std::ranges::any_of(
+      plan->fixtures, [](const Fixture& fixture) { return fixture.kind == Fixture::Kind::outlet; });
+  if (heater.piece != nullptr && !(heater.piece->cord && outlets)) rules.push_back(SiteRule::cord);
   const DataPlate* plate = heater.plate;
-  const bool whole = plate != nullptr && plate->front && plate->back && plate->sides && plate->top;
-  return whole ? std::vector<SiteRule>{} : std::vector{SiteRule::data_plate};
+  if (plate == nullptr || !plate->front || !plate->back || !plate->sides || !plate->top)
+    rules.push_back(SiteRule::data_plate);
+  return rules;
 }
 
 }  // namespace
@@ -116,7 +123,7 @@ Result<std::vector<HeaterPlaces>> heater_places(const Plan& plan, std::span<cons
     for (const std::string& surface : surfaces_for(heater, arrangements))
       places.sitings.push_back(siting_on(plan, heater, surface, arrangements));
     if (heater.piece != nullptr) places.stowing = stow_fits(plan, *heater.piece);
-    places.not_compared = lacking(heater);
+    places.not_compared = lacking(plan, heater);
     heaters.push_back(std::move(places));
   }
   return heaters;

@@ -63,7 +63,8 @@ TEST(Siting, TheRegionsOfOneCushionByHand) {
   ASSERT_TRUE(day.best.has_value());
   EXPECT_GE(*day.best->least_margin(), 54_in - Length::inches(3, 16));
   EXPECT_LE(*day.best->least_margin(), 54_in);
-  EXPECT_EQ(exit_code(heaters), 0);
+  EXPECT_EQ(heaters[0].not_compared, std::vector{SiteRule::cord});
+  EXPECT_EQ(exit_code(heaters), 2);
 }
 
 // The same room with the cushion 14 in up: 14 to 18 in. It meets the plane of the heater's top, so it lies
@@ -255,10 +256,21 @@ TEST(Siting, WhereThePlanStowsItAConfigurationIsAnsweredApart) {
   EXPECT_FALSE(siting.scopes[1].has_place());
   ASSERT_EQ(siting.together.configurations.size(), 1U);
   EXPECT_EQ(siting.together.configurations[0]->id.text(), "day");
-  EXPECT_EQ(exit_code(heaters), 0);
+  EXPECT_EQ(heaters[0].not_compared, std::vector{SiteRule::cord});
+  EXPECT_EQ(exit_code(heaters), 2);
   // Asked for by name it counts.
   const std::vector<HeaterPlaces> night = places_in(plan, {ConfigurationId("night")});
   EXPECT_EQ(exit_code(night), 1);
+}
+
+TEST(Siting, NobodyRunsAHeaterOnTheRoadUnlessAsked) {
+  TrailerText text = cushion_in_front();
+  text.road = {R"({"piece": "C", "at": {"front": 0, "left": 0}})"};
+  const Plan plan = text.plan();
+  EXPECT_EQ(places_in(plan)[0].sitings[0].scopes.size(), 2U);
+  const std::vector<HeaterPlaces> road = places_in(plan, {ConfigurationId("road")});
+  ASSERT_EQ(road[0].sitings[0].scopes.size(), 1U);
+  EXPECT_EQ(road[0].sitings[0].together.configurations[0]->id.text(), "road");
 }
 
 TEST(Siting, WithoutADataPlateTheAnswerIsUnknownNotMet) {
@@ -267,7 +279,7 @@ TEST(Siting, WithoutADataPlateTheAnswerIsUnknownNotMet) {
       R"({"id": "H", "kind": "heater", "length": 10, "width": 10, "height": 14, "faces": "rear"})";
   const Plan plan = text.plan();
   const std::vector<HeaterPlaces> heaters = places_in(plan);
-  EXPECT_EQ(heaters[0].not_compared, std::vector{SiteRule::data_plate});
+  EXPECT_EQ(heaters[0].not_compared, (std::vector{SiteRule::cord, SiteRule::data_plate}));
   EXPECT_TRUE(heaters[0].has_place());
   EXPECT_EQ(exit_code(heaters), 2);
 }
@@ -314,6 +326,41 @@ TEST(Siting, ABuiltInHeaterIsSoughtAsHighAsItIs) {
   EXPECT_EQ(looking(heaters[0].sitings[0].scopes[0], Wall::rear).standing, Region(in_inches(0, 0, 116, 64)));
   EXPECT_EQ(looking(heaters[0].sitings[0].scopes[0], Wall::left).standing, Region(in_inches(0, 0, 108, 72)));
   EXPECT_TRUE(heaters[0].stowing.empty());
+}
+
+// Words, not a crash: outside of the room, inside a cabinet, a plate that asks nothing and one that asks the
+// moon.
+TEST(Siting, OddPlansAreAnswered) {
+  TrailerText outside = cushion_in_front();
+  outside.day[1] = R"({"piece": "H", "at": {"front": 116, "left": 70}})";
+  const Plan out = outside.plan();
+  const SiteScope left_out = places_in(out)[0].sitings[0].scopes[0];
+  EXPECT_EQ(left_out.now->breaks, std::vector{SiteRule::room});
+
+  TrailerText within = cushion_in_front();
+  within.day[1] = R"({"piece": "H", "at": {"front": 90, "left": 30}, "on": "floor"})";
+  within.fixtures = {
+      R"({"id": "chest", "kind": "cabinet", "length": 30, "width": 30, "at": {"front": 80, "left": 20},
+                         "top": 30})"};
+  const Plan in = within.plan();
+  EXPECT_EQ(places_in(in)[0].sitings[0].scopes[0].now->breaks, std::vector{SiteRule::solids});
+
+  for (const auto& [asked, kept] : {std::pair{"0", true}, {"24 m", false}}) {
+    TrailerText text = cushion_in_front();
+    const std::string all = std::string(R"({"front": ")") + asked + R"(", "back": ")" + asked +
+                            R"(", "sides": ")" + asked + R"(", "top": ")" + asked + R"("})";
+    text.pieces[0] =
+        R"({"id": "H", "kind": "heater", "length": 10, "width": 10, "height": 14, "faces": "rear",
+                        "data_plate": )" +
+        all + "}";
+    const Plan plan = text.plan();
+    const SiteScope day = places_in(plan)[0].sitings[0].scopes[0];
+    EXPECT_EQ(day.has_place(), kept) << asked;
+    if (!kept) {
+      EXPECT_EQ(day.reliefs.at(0).rules, std::vector{SiteRule::data_plate});
+      EXPECT_TRUE(day.reliefs.at(0).best.has_value());
+    }
+  }
 }
 
 TEST(Siting, ARoomTooLargeForTheLatticeIsAProblemNotACrash) {

@@ -27,6 +27,10 @@ struct CordOn {
 /// None: it does not, or only touches its border.
 std::optional<CordOn> cord_on(const std::vector<Point>& path, const Region& region);
 
+/// What of a level lies under made-up bedding that begins less than 36 in above it (our own choice), and half
+/// of `cord_room` around: a cord is no line.
+Region under_bedding(const std::vector<std::pair<const Bed*, Bedding>>& beds, const CordLevel& level);
+
 /// What stands and hangs before an outlet.
 struct OutletFront {
   /// Free depth before its face, over the whole face: to the nearest thing that is rigid, soft or made-up

@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include <berthwright/solve/heat/cord.h>
 #include <berthwright/solve/heat/distances.h>
 #include <berthwright/solve/site/stowing.h>
 
@@ -14,15 +15,19 @@ namespace berthwright {
 
 /// What a place of a heater must satisfy. Each rule forbids a set of places of its own.
 enum class SiteRule {
-  room,    ///< inside the room at all its heights; on a named surface, wholly over it
-  solids,  ///< in no other thing's space
-  swings,  ///< out of the way of doors, flaps, drawers, lids and of what opens inward, as far as it is made
-           ///< to
+  room,     ///< inside the room at all its heights; on a named surface, wholly over it
+  solids,   ///< in no other thing's space
+  swings,   ///< out of the way of doors, flaps, drawers, lids and of what opens inward, as far as it is made
+            ///< to
+  walkway,  ///< off the way from each bed to a door, taken 18 in wide (as for rule "cord.walkway")
+  cord,     ///< plugged into an outlet by its own cord (rule "cord.reach"), led off the walkways and from
+            ///< under bedding
   three_feet,  ///< the published distance to what can burn (rule "heat.three-feet")
   data_plate   ///< the maker's distances (rule "heat.data-plate")
 };
-inline constexpr std::array all_site_rules{SiteRule::room, SiteRule::solids, SiteRule::swings,
-                                           SiteRule::three_feet, SiteRule::data_plate};
+inline constexpr std::array all_site_rules{SiteRule::room,      SiteRule::solids, SiteRule::swings,
+                                           SiteRule::walkway,   SiteRule::cord,   SiteRule::three_feet,
+                                           SiteRule::data_plate};
 constexpr bool is_yardstick(SiteRule rule) {
   return rule == SiteRule::three_feet || rule == SiteRule::data_plate;
 }
@@ -62,6 +67,16 @@ struct SiteRegions {
   Region free;                                         ///< where both are
 };
 
+/// How an outlet of the plan does: whether the heater's own cord comes to it, and the best place from which
+/// it does.
+struct OutletSite {
+  const Fixture* outlet = nullptr;
+  std::optional<CordRun> now;  ///< from where the plan stands the heater; of one configuration
+  /// Of the places in its reach that only the yardsticks may forbid: where their least margin is greatest.
+  /// None: its cord comes here from no such place.
+  std::optional<SitePlace> best;
+};
+
 /// A least set of rules without which some place would be left, and the best place then: where the least
 /// margin of those yardsticks that are among them (else of both) is greatest. Walls and solids are among them
 /// only where nothing else leaves a place, since nobody can set them aside.
@@ -76,6 +91,7 @@ struct SiteScope {
   bool stowed = false;  ///< the plan stows the heater in (each of) them
   /// Of one configuration in which the plan stands it upright on this surface.
   std::optional<StandsNow> now;
+  std::vector<OutletSite> outlets;  ///< in the order of the plan; none where the cord is not known
   std::array<SiteRegions, 4> ways;
   /// Where no yardstick's margin is less than need be; within 3/16 in of the greatest, at a place that a tape
   /// can mark where there is one. None: no place is free.
@@ -98,15 +114,16 @@ struct HeaterPlaces {
   std::string heater;
   std::vector<Siting> sitings;   ///< on the floor, then on each surface that a pose names
   std::vector<StowFit> stowing;  ///< of a portable one
-  /// Yardsticks of which the plan lacks a figure, so that what is free may not be.
+  /// Rules of which the plan lacks a figure (the data plate or a face of it, the cord or any outlet), so that
+  /// what is free may not be.
   std::vector<SiteRule> not_compared;
 
   bool has_place() const;
 };
 
-/// For every heater of the plan, pieces first, in the configurations chosen (ids of the plan; none: all).
-/// Where the plan stows it, a configuration is answered as though it stood there. Beds count made up.
-/// Problems as of `answered`. Points into `plan`.
+/// For every heater of the plan, pieces first, in the configurations chosen (ids of the plan; none: all but
+/// the road). Where the plan stows it, a configuration is answered as though it stood there. Beds count made
+/// up. Problems as of `answered`. Points into `plan`.
 Result<std::vector<HeaterPlaces>> heater_places(const Plan& plan, std::span<const ConfigurationId> chosen);
 
 /// 0: each heater has a place that keeps every rule; 1: one has none; 2: each has, but a figure is lacking,
