@@ -328,6 +328,27 @@ TEST(Siting, ABuiltInHeaterIsSoughtAsHighAsItIs) {
   EXPECT_TRUE(heaters[0].stowing.empty());
 }
 
+TEST(Siting, EveryHeaterIsAnsweredPortableOnesFirst) {
+  TrailerText text = cushion_in_front();
+  text.fixtures = {
+      R"({"id": "F", "kind": "heater", "length": 4, "width": 12, "at": {"rear": 0, "left": 30},
+                       "top": 16, "faces": "front"})",
+      R"({"id": "hob", "kind": "cooktop", "length": 10, "width": 10, "at": {"rear": 0, "left": 0},
+                       "base": 34, "top": 36, "faces": "front"})"};
+  const Plan plan = text.plan();
+  const std::vector<HeaterPlaces> heaters = places_in(plan);
+  ASSERT_EQ(heaters.size(), 2U);
+  EXPECT_EQ(heaters[0].heater, "H");
+  EXPECT_EQ(heaters[1].heater, "F");
+  // Each finds the other in its way.
+  const auto stands = [&](std::size_t index, Wall way, Point corner) {
+    return looking(heaters[index].sitings[0].scopes[0], way).standing.side_of(corner) != Side::outside;
+  };
+  EXPECT_FALSE(stands(0, Wall::rear, {108_in, 35_in}));
+  EXPECT_TRUE(stands(0, Wall::rear, {104_in, 35_in}));
+  EXPECT_FALSE(stands(1, Wall::front, {92_in, 35_in}));
+}
+
 // Words, not a crash: outside of the room, inside a cabinet, a plate that asks nothing and one that asks the
 // moon.
 TEST(Siting, OddPlansAreAnswered) {

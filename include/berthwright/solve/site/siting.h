@@ -93,8 +93,9 @@ struct SiteScope {
   std::optional<StandsNow> now;
   std::vector<OutletSite> outlets;  ///< in the order of the plan; none where the cord is not known
   std::array<SiteRegions, 4> ways;
-  /// Where no yardstick's margin is less than need be; within 3/16 in of the greatest, at a place that a tape
-  /// can mark where there is one. None: no place is free.
+  /// The free place where the least margin of both yardsticks is greatest: to within 3/16 in and, of what
+  /// round zones decide, 0.13 % of its distance; one that a tape can mark, if there is such. None: no place
+  /// is free.
   std::optional<SitePlace> best;
   std::vector<SiteRelief> reliefs;  ///< where no place is free: every least set, in the order of the rules
 
