@@ -65,9 +65,8 @@ Length widest_free(const SeatScene& scene, const Rect& strip, bool along_x) {
 }
 
 // From `from` forward to whatever stands between seat and table height; `from` of the table itself apart.
-Length knee_depth_under(const SeatScene& scene, const Placed& table, const Rect& edge) {
-  const Length from = std::max(edge.low.x, scene.front);
-  Length depth = std::max(edge.high.x - from, Length{});
+Length knee_depth_under(const SeatScene& scene, const Placed& table, Length from, Length reach) {
+  Length depth = reach;
   if (depth <= Length{}) return {};
   const Rect strip{{from, scene.across.from}, {from + depth, scene.across.to}};
   const auto stop_at = [&](const std::vector<SeatSpan>& taken) {
@@ -103,12 +102,15 @@ std::optional<SeatTable> table_before(const SeatScene& scene) {
     const std::tuple rank{edge.height(), scene.front - edge.low.x};
     if (best && rank <= best_rank) continue;
     best_rank = rank;
+    const Length from = std::max(edge.low.x, scene.front);
+    const Length reach = std::max(edge.high.x - from, Length{});
     best = SeatTable{thing.id,
                      thing.solid.base() - scene.sits_at,
                      thing.solid.top() - scene.sits_at,
                      scene.front - edge.low.x,
                      thing.solid.base() - scene.footing,
-                     knee_depth_under(scene, thing, edge)};
+                     reach,
+                     knee_depth_under(scene, thing, from, reach)};
   }
   return best;
 }

@@ -24,7 +24,7 @@ struct SeatScene {
 };
 
 /// The table with the most of its edge before the seat, less than 12 in from its front line; of equal ones
-/// the nearer. `knee_depth` is not halved yet.
+/// the nearer. `knee_depth` is not shared yet.
 std::optional<SeatTable> table_before(const SeatScene& scene);
 
 /// As told at `Seat::way_in`: what stands within 12 in counts. In the way is what meets heights 4 to 48 in

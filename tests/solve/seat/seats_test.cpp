@@ -56,6 +56,18 @@ TEST(Seats, ABoothMeasuresAsByHand) {
   }
 }
 
+// A locker of 4 in stands under that table from 30 to 34 in, as high as 24: from the table's edges at 23 1/8
+// and 52 7/8 the knees of one have 30 - 23.125 = 6.875 in to it, those of the other 52.875 - 34 = 18.875,
+// which is more than their half of the 29 3/4, 14.875.
+TEST(Seats, KneesEndAtWhatStandsUnderTheTableAndAtTheMiddle) {
+  const Seated made(booth({.more = {box("locker", "locker", {"30", "0", "4", "42", "0", "24"})}}));
+  EXPECT_EQ(made.of("A")->table->knee_depth, thou(6875));
+  EXPECT_EQ(made.of("D")->table->knee_depth, thou(14875));
+  // What ends below the seat stands before the shins only.
+  const Seated low(booth({.more = {box("locker", "locker", {"30", "0", "4", "42", "0", "18"})}}));
+  EXPECT_EQ(low.of("A")->table->knee_depth, thou(14875));
+}
+
 // Style B of the same bay: seats 19 deep that slide in, backs 19 high behind them on the lid, which do not
 // sink: 14 + 19 less the seat's top at 18 = 15.
 TEST(Seats, ABackBehindTheSeatOnTheLidCountsAsItsBack) {
@@ -137,6 +149,22 @@ TEST(Seats, CushionsInARowAreOneSeat) {
   EXPECT_EQ(Seated(text).seats[0].length, Length::inches(171, 4));
   text.fixtures.push_back(box("arm", "wall", {"0", "26", "23", "3/4", "14", "24"}));
   EXPECT_EQ(Seated(text).seats[0].length, 22_in);
+}
+
+// Tops of two cushions side by side that differ by 1/2 in make one seat; by 5/8 in they make two.
+TEST(Seats, CushionsOfARowAreOfOneHeight) {
+  const auto seats = [](const char* thickness) {
+    TrailerText text;
+    text.fixtures = {box("bench", "bench", {"0", "0", "23", "60", "0", "14"})};
+    text.pieces = {R"({"id": "A", "kind": "cushion", "length": 23, "width": 20, "thickness": 4})",
+                   R"({"id": "B", "kind": "cushion", "length": 23, "width": 22, "thickness": ")" +
+                       std::string(thickness) + R"("})"};
+    text.day = {R"({"piece": "A", "at": {"front": 0, "left": 6}})",
+                R"({"piece": "B", "at": {"front": 0, "left": 26}})"};
+    return Seated(text).seats.size();
+  };
+  EXPECT_EQ(seats("4 1/2"), 1U);
+  EXPECT_EQ(seats("4 5/8"), 2U);
 }
 
 // A seat's front on a step 6 in high all along: 18 - 6 = 12 in to sit at, too low a cushion for none.

@@ -22,7 +22,8 @@ struct SeatTable {
   Length top;          ///< up to its top
   Length overlap;      ///< how far it reaches over the seat's front; negative: it ends that far before it
   Length knee_height;  ///< from what is under the feet to its underside
-  Length knee_depth;   ///< under it, as far as it reaches or as nothing stands in the way; half where shared
+  Length reach;        ///< how far it goes on before the seat's front
+  Length knee_depth;   ///< under it, as far as nothing stands in the way; at most half the reach where shared
 };
 
 /// The lowest thing over the place where people sit.
