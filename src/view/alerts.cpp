@@ -41,6 +41,7 @@ std::string words_at_place(const DrawnConfiguration& of, const Finding& finding)
   if (finding.rule.text() == "room.inside") return thing + " reaches outside the room";
   if (finding.rule.text() == "support.rests")
     return thing + (finding.variant == "nothing" ? " has nothing beneath it" : " does not lie level");
+  if (finding.rule.text().starts_with("cord.")) return "cord of " + thing;
   return "here";
 }
 

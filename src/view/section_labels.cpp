@@ -122,9 +122,9 @@ class Wishes {
     const Collision& collision = *clash.collision;
     const std::string figure = both(collision.depth, plan_->unit, {.rounding = Rounding::up, .feet = false});
     LabelWish wish = begin(name_of(plan_, collision.first) + " and " + name_of(plan_, collision.second) +
-                           " need the same space, " + figure);
-    wish.wordings.push_back({{"same space " + figure}, lettering::label, false});
-    wish.wordings.push_back({{"same space", figure}, lettering::label, false});
+                           " clash by " + figure);
+    wish.wordings.push_back({{"clash " + figure}, lettering::label, false});
+    wish.wordings.push_back({{"clash", figure}, lettering::label, false});
     wish.target = bounds(corners_of(mark_of(clash, view_))).centre();
     wish.may_stand_off = true;
     wishes_.push_back(std::move(wish));
