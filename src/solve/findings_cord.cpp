@@ -38,20 +38,6 @@ Finding unknown_reach(const CordScene& scene) {
   return finding;
 }
 
-std::string_view why_not(CordRun::End end) {
-  switch (end) {
-    case CordRun::End::reached:
-      return "";
-    case CordRun::End::shut_in:
-      return "shut in";
-    case CordRun::End::shut_out:
-      return "shut out";
-    case CordRun::End::no_way:
-      return "no way";
-  }
-  throw std::logic_error("CordRun::End out of range");
-}
-
 Finding reach(const CordScene& scene) {
   const PluggedIn& plugged = scene.plugged;
   if (!plugged.run) return unknown_reach(scene);

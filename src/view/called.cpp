@@ -19,6 +19,19 @@ std::string name_of(const Plan& plan, const std::string& id) {
   return name.empty() ? id : name;
 }
 
+std::string listed_with_and(const std::vector<std::string>& words) {
+  std::string text;
+  for (std::size_t i = 0; i < words.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+  return text;
+}
+
+std::string names_with_and(const Plan& plan, const std::vector<std::string>& ids) {
+  std::vector<std::string> names;
+  for (const std::string& id : ids) names.push_back(name_of(plan, id));
+  return listed_with_and(names);
+}
+
 std::string when_of(const Configuration& configuration) {
   if (is_on_the_road(configuration)) return "On the road";
   const std::string& id = configuration.id.text();

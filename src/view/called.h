@@ -10,6 +10,10 @@ namespace berthwright {
 /// name.
 std::string name_of(const Plan& plan, const std::string& id);
 
+/// "a", "a and b", "a, b and c".
+std::string listed_with_and(const std::vector<std::string>& words);
+std::string names_with_and(const Plan& plan, const std::vector<std::string>& ids);
+
 /// "By day", "By night", "On the road", "In lounge".
 std::string when_of(const Configuration& configuration);
 

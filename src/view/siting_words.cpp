@@ -58,25 +58,12 @@ std::vector<std::pair<std::string, std::optional<Length>>> faces_of(const DataPl
   return {{"front", plate.front}, {"back", plate.back}, {"sides", plate.sides}, {"top", plate.top}};
 }
 
-std::string listed_with_and(const std::vector<std::string>& words) {
-  std::string text;
-  for (std::size_t i = 0; i < words.size(); ++i)
-    text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
-  return text;
-}
-
 // "the left", "the front or the rear", "any side".
 std::string ways_text(const std::vector<std::string>& ways) {
   if (ways.size() == 4) return "any side";
   std::string text;
   for (const std::string& way : ways) text += (text.empty() ? "the " : " or the ") + way;
   return text;
-}
-
-std::string names_with_and(const Plan& plan, const std::vector<std::string>& ids) {
-  std::vector<std::string> names;
-  for (const std::string& id : ids) names.push_back(name_of(plan, id));
-  return listed_with_and(names);
 }
 
 std::string sides_text(const Plan& plan, const std::array<Length, 3>& lengths, Rounding rounding) {

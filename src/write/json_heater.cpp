@@ -60,25 +60,11 @@ Json site_place_json(const Plan& plan, const SitePlace& place) {
   return json;
 }
 
-std::string_view end_word(CordRun::End end) {
-  switch (end) {
-    case CordRun::End::reached:
-      return "";
-    case CordRun::End::shut_in:
-      return "shut in";
-    case CordRun::End::shut_out:
-      return "shut out";
-    case CordRun::End::no_way:
-      return "no way";
-  }
-  throw std::logic_error("CordRun::End out of range");
-}
-
 Json cord_json(const CordRun& run) {
   Json route = Json::array();
   for (const Point3& at : run.route) route.push_back(place_in<Json>(at));
   return {{"length_mm", run.reached() ? Json(millimetres(run.length)) : Json(nullptr)},
-          {"why_not", end_word(run.end)},
+          {"why_not", why_not(run.end)},
           {"blocked_by", run.blocked_by},
           {"route", route}};
 }

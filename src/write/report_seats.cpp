@@ -10,13 +10,6 @@
 namespace berthwright {
 namespace {
 
-std::string names_of(const Plan& plan, const std::vector<std::string>& ids) {
-  std::string names;
-  for (std::size_t i = 0; i < ids.size(); ++i)
-    names += (i == 0 ? "" : i + 1 == ids.size() ? " and " : ", ") + name_of(plan, ids[i]);
-  return names;
-}
-
 std::string least(const Plan& plan, Length length) {
   return both(length, plan->unit, {.rounding = Rounding::down});
 }
@@ -38,8 +31,8 @@ std::string room_for(const Plan& plan, Length length) {
 }
 
 std::string seat_lines(const Plan& plan, const ConfigurationAnswer& answer, const Seat& seat) {
-  std::string text = names_of(plan, seat.cushions) + " (" + answer.configuration->name + "): people sit " +
-                     both(seat.height, plan->unit) + " above the floor";
+  std::string text = names_with_and(plan, seat.cushions) + " (" + answer.configuration->name +
+                     "): people sit " + both(seat.height, plan->unit) + " above the floor";
   const Shares feet = shares_above(BodyMeasure::popliteal_height, seat.height - shoe_sole);
   text += "; the feet of " + quantity_text(feet, plan->unit, Rounding::down) + " rest flat on it.";
   text = wrapped(text, item);

@@ -101,10 +101,32 @@ TEST(HeaterWords, JsonHoldsTheSameNumbers) {
   }
 }
 
+// What README quotes of the answer, between its first "```" after "A part:" and the next, stands there in
+// order.
+TEST(HeaterWords, AreWhatTheReadmeQuotes) {
+  const std::string readme = repository_text("README.md");
+  const std::string printed = repository_text("out/sanderling/heater.txt");
+  std::size_t at = readme.find("A part:\n\n```\n");
+  ASSERT_NE(at, std::string::npos);
+  at = readme.find("```\n", at) + 4;
+  std::size_t found = 0;
+  int lines = 0;
+  for (std::size_t end = readme.find('\n', at); readme.compare(at, 3, "```") != 0;
+       at = end + 1, end = readme.find('\n', at)) {
+    const std::string line = readme.substr(at, end + 1 - at);
+    if (line == "…\n") continue;
+    found = printed.find(line, found);
+    ASSERT_NE(found, std::string::npos) << line;
+    ++lines;
+  }
+  EXPECT_GT(lines, 10);
+}
+
 TEST(HeaterWords, SayWhatStowsAndWhatDoesNot) {
   const Plan plan = plan_from(demo_text("sanderling"));
   const std::string text = heater_text(plan, sited_heaters(plan));
-  EXPECT_NE(text.find("Galley drawer (the plan stows it here: night and road): it fits"), std::string::npos) << text;
+  EXPECT_NE(text.find("Galley drawer (the plan stows it here: night and road): it fits"), std::string::npos)
+      << text;
   const Plan wrong = plan_from(demo_text("nuthatch"));
   EXPECT_NE(heater_text(wrong, sited_heaters(wrong)).find("Galley drawer: it does not fit"),
             std::string::npos);

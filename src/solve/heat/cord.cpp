@@ -202,4 +202,18 @@ Region CordReach::places(Length cord, const CordExit& exit) const {
   return all ? moved(*all, Point{} - exit.at()) : Region();
 }
 
+std::string_view why_not(CordRun::End end) {
+  switch (end) {
+    case CordRun::End::reached:
+      return "";
+    case CordRun::End::shut_in:
+      return "shut in";
+    case CordRun::End::shut_out:
+      return "shut out";
+    case CordRun::End::no_way:
+      return "no way";
+  }
+  throw std::logic_error("CordRun::End out of range");
+}
+
 }  // namespace berthwright

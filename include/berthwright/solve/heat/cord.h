@@ -56,6 +56,8 @@ struct CordRun {
   std::vector<Point3> route{};  ///< the whole cord, for drawing
   bool reached() const { return end == End::reached; }
 };
+/// "shut in", "shut out", "no way", as findings and JSON name it; empty where the outlet is reached.
+std::string_view why_not(CordRun::End end);
 
 /// Cords to one outlet from anywhere on one level of one configuration. Copies what it needs but for `plan`
 /// and `arrangement`, which must outlive it.
