@@ -1,9 +1,7 @@
 #include "geometry/minkowski.h"
 
 #include <CGAL/Exact_predicates_exact_constructions_kernel.h>
-#include <CGAL/Polygon_set_2.h>
 #include <CGAL/minkowski_sum_2.h>
-#include <iterator>
 
 #include "geometry/guest_rings.h"
 
@@ -37,17 +35,9 @@ GuestFace guest_face(const Face& face, const Rect& tool) {
 // Without a strategy CGAL takes the reduced convolution; it treats holes.
 std::vector<Edge> border_of_swept(const Region& region, const Polygon& polygon) {
   const GuestRing tool = guest_ring<GuestRing>(polygon.vertices());
-  std::vector<GuestFace> sums;
-  for (const Face& face : region.faces())
-    sums.push_back(CGAL::minkowski_sum_2(guest_face(face, polygon.bounds()), tool));
-  if (sums.size() > 1) {
-    CGAL::Polygon_set_2<Kernel> joined;
-    joined.join(sums.begin(), sums.end());
-    sums.clear();
-    joined.polygons_with_holes(std::back_inserter(sums));
-  }
   std::vector<Edge> border;
-  for (const GuestFace& sum : sums) add_rounded_face(border, sum);
+  for (const Face& face : region.faces())
+    add_rounded_face(border, CGAL::minkowski_sum_2(guest_face(face, polygon.bounds()), tool));
   return border;
 }
 
