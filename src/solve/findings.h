@@ -37,7 +37,8 @@ void add_seat_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
 /// Distances of every heat source of the configuration: one finding for bare beds, one for made-up beds, one
 /// for other cushions, one for curtains and one for what else can burn, each the worst of its kind; and the
 /// sources that are stowed. The published 3 ft is asked of heaters only; ovens, cooktops and furnace outlets
-/// have no published figure, so without a data plate they are unknown.
+/// have no published figure, so without a data plate they are unknown, and the 3 ft are told for information.
+/// What stands in between is told beside the nearest distance of a kind, and changes none.
 void add_heat_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 
 /// Sources of the trailer whose data plate the plan does not give at all.

@@ -61,6 +61,22 @@ struct Scene {
     return finding;
   }
 
+  // Of what is no heater the published figure is a yardstick, no more.
+  Finding also_three_feet(const HeatDistance& entry) const {
+    Finding finding = begin("heat.also-three-feet", entry);
+    finding.where = {entry.nearest.from, entry.nearest.to};
+    compare(plan, finding, entry.distance);
+    return finding;
+  }
+
+  Finding shield(const HeatDistance& entry) const {
+    Finding finding = begin("heat.shield", entry);
+    finding.subjects.insert(finding.subjects.end(), entry.shielded_by.begin(), entry.shielded_by.end());
+    finding.where = {entry.nearest.from, entry.nearest.to};
+    finding.status = Status::met;
+    return finding;
+  }
+
   Finding data_plate(const HeatDistance& entry) const {
     Finding finding = begin("heat.data-plate", entry);
     if (entry.plate_margin) {
@@ -69,6 +85,7 @@ struct Scene {
       const Length asked = *entry.plate_required + plan.limit(*find_rule("heat.data-plate"));
       finding.where = {entry.plate_nearest.from, entry.plate_nearest.to};
       compare(finding, *entry.plate_required + *entry.plate_margin, asked);
+      finding.before = entry.plate_faces;
     } else {
       finding.where = {entry.nearest.from, entry.nearest.to};
     }
@@ -76,6 +93,7 @@ struct Scene {
       finding.cure = cure_of(shortfall(finding));
     } else if (entry.plate_incomplete || plate_of(source) == nullptr) {
       finding.status = Status::unknown;
+      finding.before = entry.missing_faces;
       finding.cure = Cure{Cure::Kind::state_plate, source.id, {}};
     }
     return finding;
@@ -83,6 +101,7 @@ struct Scene {
 
   Finding missing_faces(const HeatDistance& entry) const {
     Finding finding = begin("heat.data-plate-missing", entry);
+    finding.before = entry.missing_faces;
     finding.where = {entry.nearest.from, entry.nearest.to};
     finding.cure = Cure{Cure::Kind::state_plate, source.id, {}};
     return finding;
@@ -93,7 +112,9 @@ struct Scene {
 void add_worst(const Scene& scene, std::span<const HeatDistance* const> entries,
                std::vector<Finding>& findings) {
   const auto nearest = std::ranges::min_element(entries, {}, &HeatDistance::distance);
-  if (is_heater(scene.source)) findings.push_back(scene.three_feet(**nearest));
+  findings.push_back(is_heater(scene.source) ? scene.three_feet(**nearest)
+                                             : scene.also_three_feet(**nearest));
+  if (!(*nearest)->shielded_by.empty()) findings.push_back(scene.shield(**nearest));
   if (plate_of(scene.source) == nullptr) {
     if (!is_heater(scene.source)) findings.push_back(scene.data_plate(**nearest));
     return;

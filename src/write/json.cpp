@@ -58,6 +58,22 @@ Json maybe(const std::optional<TurnedRectangle>& rectangle) {
   return rectangle ? rectangle_json(*rectangle) : Json(nullptr);
 }
 
+std::string face_json(const ApplianceFace& face) {
+  switch (face.kind) {
+    case ApplianceFace::Kind::front:
+      return "front";
+    case ApplianceFace::Kind::back:
+      return "back";
+    case ApplianceFace::Kind::top:
+      return "top";
+    case ApplianceFace::Kind::underside:
+      return "underside";
+    case ApplianceFace::Kind::side:
+      return "side toward " + std::string(word(term_of(face.toward), English::american));
+  }
+  throw std::logic_error("ApplianceFace::Kind out of range");
+}
+
 Json finding_json(const Plan& plan, const Finding& finding) {
   const Rule& rule = *find_rule(finding.rule.text());
   const Rounding measured = rule.at_least ? Rounding::down : Rounding::up;
@@ -79,6 +95,8 @@ Json finding_json(const Plan& plan, const Finding& finding) {
   json["override_reason"] = finding.override_reason;
   json["where"] = Json::array();
   for (const Point3& at : finding.where) json["where"].push_back(place(at));
+  json["before"] = Json::array();
+  for (const ApplianceFace& face : finding.before) json["before"].push_back(face_json(face));
   json["sentence"] = sentence(plan, finding);
   json["cure"] = cure_sentence(plan, finding);
   return json;
@@ -239,7 +257,8 @@ Json configuration_json(const ConfigurationAnswer& answer) {
          {"distance_mm", millimetres(heat.nearest.squared.floor())},
          {"from", place(heat.nearest.from)},
          {"to", place(heat.nearest.to)},
-         {"plate_margin_mm", heat.plate_margin ? Json(millimetres(*heat.plate_margin)) : Json(nullptr)}});
+         {"plate_margin_mm", heat.plate_margin ? Json(millimetres(*heat.plate_margin)) : Json(nullptr)},
+         {"shielded_by", heat.shielded_by}});
   json["cords"] = Json::array();
   for (const PluggedIn& plugged : answer.plugged) json["cords"].push_back(plugged_json(plugged));
   return json;

@@ -57,8 +57,8 @@ std::vector<Line> lines_of(const Answer& answer, bool mirrored) {
     // Those that meet at a place are named in the order of the plan.
     const std::string& rule = f.rule.text();
     if (rule == "room.overlap" || rule == "bed.gap" || rule == "bed.wall-gap" ||
-        rule == "leaf.under-pieces" || rule == "way.aisle" || rule.starts_with("road.") ||
-        rule.starts_with("support."))
+        rule == "leaf.under-pieces" || rule == "way.aisle" || rule == "heat.shield" ||
+        rule.starts_with("road.") || rule.starts_with("support."))
       std::ranges::sort(subjects);
     Line line;
     line.names = rule + '|' + f.configuration.text() + '|' +

@@ -219,6 +219,8 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
   expect({"cord.reach", "cord.plug-room", "cord.outlet-faces"}, {met, close, not_met, unknown});
   expect({"cord.under-bedding", "cord.walkway"}, {met, not_met});
   expect({"cord.not-given"}, {unknown});
+  expect({"heat.also-three-feet"}, {met, close, not_met});
+  expect({"heat.shield"}, {met});
   expect({"leaf.opens"}, {met, close, not_met, unknown});
   expect({"leaf.opens-by-bed"}, {close, not_met});
   expect({"leaf.under-pieces", "road.hold"}, {met});

@@ -82,6 +82,18 @@ std::vector<TrailerText> plans_of_every_status() {
                       std::to_string(std::stoi(front) + 38) + "}}"};
       plans.push_back(text);
     }
+  // A cooktop 30, 36 or 40 in behind a cushion of 75 in, a screen between the two.
+  for (const char* front : {"105", "111", "115"}) {
+    TrailerText text = two_benches("0", "14");
+    text.interior = R"({"length": 160, "width": 76, "height": 76})";
+    text.fixtures.push_back(std::string(R"({"id": "hob", "kind": "cooktop", "length": 10, "width": 10,
+        "base": 14, "top": 18, "faces": "rear", "at": {"left": 6, "front": )") +
+                            front + "}}");
+    text.fixtures.push_back(R"({"id": "screen", "kind": "cabinet", "length": 2, "width": 30, "top": 40,
+        "at": {"left": 0, "front": 90}})");
+    text.day = {R"({"piece": "A", "at": {"front": 0, "left": 0}, "on": "left bench"})"};
+    plans.push_back(text);
+  }
   // Foam too thin, just thick enough, too soft, firm enough, unknown, in newtons.
   for (const char* foam :
        {R"("thickness": 2)", R"("thickness": "3 1/2", "foam": "1824")", R"("thickness": 4, "foam": "2535")",

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <compare>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -87,6 +88,14 @@ struct Cure {
   friend bool operator==(const Cure&, const Cure&) = default;
 };
 
+/// A face of an appliance: front and back as it looks, any other upright one by the wall it looks to.
+struct ApplianceFace {
+  enum class Kind { front, back, side, top, underside };
+  Kind kind = Kind::front;
+  Wall toward = Wall::front;  ///< of a side
+  friend auto operator<=>(const ApplianceFace&, const ApplianceFace&) = default;
+};
+
 /// One answer of a check: rule, place and numbers, no words.
 struct Finding {
   RuleId rule;
@@ -102,6 +111,9 @@ struct Finding {
   std::optional<Length> margin;      ///< measured - required, rounded toward less
   std::vector<Point3> where;         ///< the place, or both nearest points
   std::optional<Cure> cure;
+  /// Of distances by a data plate: before which face the place lies, or the two or three of an edge or
+  /// corner; of what the plate does not give: the faces in question.
+  std::vector<ApplianceFace> before{};
   std::string variant;  ///< which of several figures of one rule: "made up", "bare", "Twin"…
 };
 

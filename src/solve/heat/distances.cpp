@@ -5,6 +5,7 @@
 
 #include "solve/heat/burnables.h"
 #include "solve/heat/plate.h"
+#include "solve/heat/shield.h"
 
 namespace berthwright {
 namespace {
@@ -19,17 +20,25 @@ bool is_stowed(const Placed& thing) {
          (thing.pose->manner == Pose::Manner::stowed || thing.pose->state == Pose::State::stowed);
 }
 
-bool has_arcs(const Placed& thing) {
-  if (thing.fixture != nullptr) return !thing.fixture->arcs.empty();
-  return thing.pose != nullptr && !thing.pose->arcs.empty();
-}
-
 // None: nobody says that it burns.
 std::optional<HeatDistance::Kind> kind_of(const Placed& thing) {
   if (thing.is_curtain()) return HeatDistance::Kind::curtain;
   if (thing.is_soft()) return HeatDistance::Kind::cushion;
   const bool burns = thing.fixture != nullptr && thing.fixture->burns && !thing.fixture->heat;
   return burns ? std::optional(HeatDistance::Kind::other) : std::nullopt;
+}
+
+// What is rigid, does not burn and gives no heat.
+std::vector<const Placed*> shields_from(const Arrangement& arrangement, const Placed& source) {
+  std::vector<const Placed*> shields;
+  for (const Placed& thing : arrangement.things)
+    if (&thing != &source && heat_of(thing) == nullptr && !kind_of(thing)) shields.push_back(&thing);
+  return shields;
+}
+
+bool has_arcs(const Placed& thing) {
+  if (thing.fixture != nullptr) return !thing.fixture->arcs.empty();
+  return thing.pose != nullptr && !thing.pose->arcs.empty();
 }
 
 Nearest least_distance(const Solid& source, const std::vector<Solid>& solids) {
@@ -55,10 +64,12 @@ void compare_with_plate(const Placed& source, const Burnable& burnable, Length i
   const SourceBox box{solid.outline().bounds(), solid.base(), solid.top(), *front};
   const PlateReading reading = plate_reading(box, *plate, burnable.solids);
   entry.plate_incomplete = reading.incomplete;
+  entry.missing_faces = reading.missing;
   if (!reading.least) return;
   entry.plate_margin = reading.least->margin - inexact;
   entry.plate_required = reading.least->required;
   entry.plate_nearest = reading.least->nearest;
+  entry.plate_faces = faces_of(*front, reading.least->cell);
 }
 
 }  // namespace
@@ -118,7 +129,11 @@ std::vector<HeatDistance> heat_distances(const Plan&, const Arrangement& arrange
   for (const Placed& source : arrangement.things) {
     if (heat_of(source) == nullptr || is_stowed(source)) continue;
     for (const Burnable& burnable : burnables)
-      if (!burnable.solids.empty()) distances.push_back(heat_distance(source, burnable));
+      if (!burnable.solids.empty()) {
+        distances.push_back(heat_distance(source, burnable));
+        distances.back().shielded_by =
+            shielding(shields_from(arrangement, source), source.solid, burnable.solids);
+      }
   }
   std::ranges::sort(distances, {}, [](const HeatDistance& entry) {
     return std::tuple(entry.source, entry.nearest_to, entry.kind, entry.made_up);

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
+#include <stdexcept>
 #include <tuple>
+#include <utility>
 
 #include "plan/wall_names.h"
 
@@ -129,18 +132,41 @@ class CellSearch {
 
 }  // namespace
 
+std::vector<ApplianceFace> faces_of(Wall front, Cell cell) {
+  using Kind = ApplianceFace::Kind;
+  std::vector<ApplianceFace> faces;
+  const auto add_side = [&](Wall side) {
+    faces.push_back({side == front ? Kind::front : side == opposite(front) ? Kind::back : Kind::side, side});
+  };
+  if (cell.x != 0) add_side(cell.x < 0 ? Wall::front : Wall::rear);
+  if (cell.y != 0) add_side(cell.y < 0 ? Wall::left : Wall::right);
+  if (cell.z != 0) faces.push_back({cell.z < 0 ? Kind::underside : Kind::top, Wall::front});
+  std::ranges::sort(faces);
+  return faces;
+}
+
+const std::optional<Length>& given(const DataPlate& plate, const ApplianceFace& face) {
+  switch (face.kind) {
+    case ApplianceFace::Kind::front:
+      return plate.front;
+    case ApplianceFace::Kind::back:
+      return plate.back;
+    case ApplianceFace::Kind::top:
+      return plate.top;
+    case ApplianceFace::Kind::side:
+    case ApplianceFace::Kind::underside:
+      return plate.sides;
+  }
+  throw std::logic_error("ApplianceFace::Kind out of range");
+}
+
 Demand demand_of(const DataPlate& plate, Wall front, Cell cell) {
   Demand demand;
   const auto add = [&](const std::optional<Length>& face) {
     if (!face) demand.incomplete = true;
     if (face && (!demand.required || *demand.required < *face)) demand.required = face;
   };
-  const auto add_side = [&](Wall side) {
-    add(side == front ? plate.front : side == opposite(front) ? plate.back : plate.sides);
-  };
-  if (cell.x != 0) add_side(cell.x < 0 ? Wall::front : Wall::rear);
-  if (cell.y != 0) add_side(cell.y < 0 ? Wall::left : Wall::right);
-  if (cell.z != 0) add(cell.z < 0 ? plate.sides : plate.top);
+  for (const ApplianceFace& face : faces_of(front, cell)) add(given(plate, face));
   if (cell == Cell{})
     for (const auto& face : {plate.front, plate.back, plate.sides, plate.top}) add(face);
   return demand;
@@ -164,7 +190,9 @@ std::optional<Nearest> nearest_in_cell(const SourceBox& box, const Solid& solid,
 
 PlateReading plate_reading(const SourceBox& box, const DataPlate& plate, const std::vector<Solid>& solids) {
   PlateReading reading;
+  std::set<ApplianceFace> missing;
   const Solid body(Region(box.plan), box.base, box.top);
+  const auto faces_before = [](Cell cell) { return cell.x * cell.x + cell.y * cell.y + cell.z * cell.z; };
   constexpr std::array sides{-1, 0, 1};
   for (const int x : sides)
     for (const int y : sides)
@@ -176,11 +204,15 @@ PlateReading plate_reading(const SourceBox& box, const DataPlate& plate, const s
           if (!nearest) continue;
           const Demand demand = demand_of(plate, box.front, cell);
           reading.incomplete = reading.incomplete || demand.incomplete;
+          for (const ApplianceFace& face : faces_of(box.front, cell))
+            if (!given(plate, face)) missing.insert(face);
           if (!demand.required) continue;
           const Length margin = nearest->squared.floor() - *demand.required;
-          if (!reading.least || margin < reading.least->margin)
-            reading.least = PlateReading::Least{margin, *demand.required, *nearest};
+          if (!reading.least || std::pair(margin, faces_before(cell)) <
+                                    std::pair(reading.least->margin, faces_before(reading.least->cell)))
+            reading.least = PlateReading::Least{margin, *demand.required, *nearest, cell};
         }
+  reading.missing.assign(missing.begin(), missing.end());
   return reading;
 }
 

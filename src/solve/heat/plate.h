@@ -3,7 +3,7 @@
 #include <optional>
 #include <vector>
 
-#include <berthwright/plan/things.h>
+#include <berthwright/solve/finding.h>
 
 namespace berthwright {
 
@@ -25,6 +25,13 @@ struct Cell {
   friend bool operator==(const Cell&, const Cell&) = default;
 };
 
+/// The faces before which a cell lies: one, the two of an edge, the three of a corner; none for the box
+/// itself.
+std::vector<ApplianceFace> faces_of(Wall front, Cell cell);
+
+/// What the plate gives for a face; the underside counts as side.
+const std::optional<Length>& given(const DataPlate& plate, const ApplianceFace& face);
+
 /// What a plate asks before one cell.
 struct Demand {
   std::optional<Length> required;  ///< the largest of the faces the plate gives
@@ -43,13 +50,16 @@ struct PlateReading {
     Length margin;    ///< distance, rounded down, less `required`
     Length required;  ///< of the face, or the largest of the faces of the edge or corner
     Nearest nearest;
+    Cell cell;
   };
-  std::optional<Least> least;  ///< over the faces the plate gives
-  bool incomplete = false;     ///< something lies before a face the plate does not give
+  std::optional<Least> least;            ///< over the faces the plate gives
+  bool incomplete = false;               ///< something lies before a face the plate does not give
+  std::vector<ApplianceFace> missing{};  ///< those faces, each once, in order
 };
 
 /// Least margin over all cells and solids (design 4.15): the underside counts as side; what reaches into the
-/// box itself is compared with the largest distance of all faces. Of equal margins the first cell's.
+/// box itself is compared with the largest distance of all faces. Of equal
+/// margins that of the cell before the fewest faces, of several the first.
 PlateReading plate_reading(const SourceBox& box, const DataPlate& plate, const std::vector<Solid>& solids);
 
 }  // namespace berthwright

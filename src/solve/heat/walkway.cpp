@@ -3,7 +3,7 @@
 
 #include <berthwright/solve/heat/plugged.h>
 
-#include "geometry/ring.h"
+#include "geometry/parts_inside.h"
 #include "geometry/segment.h"
 
 namespace berthwright {
@@ -38,22 +38,6 @@ Region line(Point a, Point b) {
   return Polygon::promised({a, b, b + aside, a + aside});
 }
 
-// Where the segment meets the border, and its ends, in order from `a`.
-std::vector<Point> meetings(Point a, Point b, const Region& region) {
-  std::vector<Point> places{a, b};
-  for (const Edge& edge : edges(region)) {
-    const std::int64_t from = cross(a, b, edge.from);
-    const std::int64_t to = cross(a, b, edge.to);
-    if (from == 0 && between(a, b, edge.from)) places.push_back(edge.from);
-    const std::int64_t start = cross(edge.from, edge.to, a);
-    const std::int64_t end = cross(edge.from, edge.to, b);
-    if (((from < 0) != (to < 0)) && ((start < 0) != (end < 0)))
-      places.push_back(crossing_point(a, b, edge.from, edge.to));
-  }
-  std::ranges::sort(places, {}, [&](Point p) { return straight(a, p); });
-  return places;
-}
-
 }  // namespace
 
 Region walkway_along(const std::vector<Point>& path, Length width) {
@@ -71,17 +55,11 @@ Region walkway_along(const std::vector<Point>& path, Length width) {
 std::optional<CordOn> cord_on(const std::vector<Point>& path, const Region& region) {
   if (region.empty()) return std::nullopt;
   std::optional<CordOn> on;
-  for (std::size_t i = 1; i < path.size(); ++i) {
-    const std::vector<Point> places = meetings(path[i - 1], path[i], region);
-    for (std::size_t k = 1; k < places.size(); ++k) {
-      const Point a = places[k - 1];
-      const Point b = places[k];
-      const Point middle{a.x + half(b.x - a.x), a.y + half(b.y - a.y)};
-      if (region.side_of(middle) != Side::inside) continue;
-      if (!on) on = CordOn{Length{}, a};
-      on->length += straight(a, b);
+  for (std::size_t i = 1; i < path.size(); ++i)
+    for (const Edge& part : parts_inside({path[i - 1], path[i]}, region)) {
+      if (!on) on = CordOn{Length{}, part.from};
+      on->length += straight(part.from, part.to);
     }
-  }
   return on;
 }
 

@@ -53,6 +53,53 @@ TEST(Plate, TheCornerCaseHoldsAcrossTheTopEdges) {
   EXPECT_EQ(margin_of(all_three_feet, corner(24_in - one_tick)), -one_tick);
 }
 
+// The same 30 and 20 in up and down: before every upper and lower edge of the heater, which stands from 20 to
+// 30 in.
+TEST(Plate, TheCornerCaseHoldsAcrossEveryEdgeInHeight) {
+  const Length almost = Length::inches(198, 10);
+  SourceBox high = heater;
+  high.base = 50_in, high.top = 60_in;
+  for (const auto& [x, y] : {std::pair{1, 0}, {-1, 0}, {0, 1}, {0, -1}})
+    for (const bool above : {true, false})
+      for (const Length rise : {20_in, almost}) {
+        SCOPED_TRACE(x * 4 + y * 2 + (above ? 1 : 0));
+        const auto part = [&](int side) {
+          return side > 0   ? std::pair{140_in, 150_in}
+                 : side < 0 ? std::pair{60_in, 70_in}
+                            : std::pair{102_in, 108_in};
+        };
+        const auto [x0, x1] = part(x);
+        const auto [y0, y1] = part(y);
+        const Solid solid =
+            above ? box(x0, x1, y0, y1, 60_in + rise, 90_in) : box(x0, x1, y0, y1, 0_in, 50_in - rise);
+        const PlateReading reading = plate_reading(high, all_three_feet, {solid});
+        ASSERT_TRUE(reading.least.has_value());
+        EXPECT_EQ(reading.least->margin.ticks(), rise == 20_in ? 56'400 : -55'923);
+        EXPECT_EQ(faces_of(high.front, reading.least->cell).size(), 2U);
+      }
+}
+
+// Before all eight corners: 24, 24 and 12 in off, sqrt(576 + 576 + 144) = 36 in, and 23.9 in place of one 24.
+TEST(Plate, TheCornerCaseHoldsBeforeAllEightCorners) {
+  SourceBox high = heater;
+  high.base = 50_in, high.top = 60_in;
+  for (const int sx : {-1, 1})
+    for (const int sy : {-1, 1})
+      for (const int sz : {-1, 1})
+        for (const Length off : {24_in, Length::inches(239, 10)}) {
+          const auto beyond = [](int side, Length low, Length high_end, Length by) {
+            return side > 0 ? std::pair{high_end + by, high_end + by + 5_in}
+                            : std::pair{low - by - 5_in, low - by};
+          };
+          const auto [x0, x1] = beyond(sx, 100_in, 110_in, off);
+          const auto [y0, y1] = beyond(sy, 100_in, 110_in, 24_in);
+          const auto [z0, z1] = beyond(sz, 50_in, 60_in, 12_in);
+          const PlateReading reading = plate_reading(high, all_three_feet, {box(x0, x1, y0, y1, z0, z1)});
+          EXPECT_EQ(reading.least->margin < Length{}, off != 24_in);
+          EXPECT_EQ(faces_of(high.front, reading.least->cell).size(), 3U);
+        }
+}
+
 constexpr DataPlate mixed{36_in, 4_in, 12_in, 18_in};  // front, back, sides, top
 
 TEST(Plate, EachFaceAsksItsOwnDistance) {
@@ -117,6 +164,47 @@ TEST(Plate, NamesBothNearestPoints) {
   EXPECT_EQ(reading.least->nearest.from, (Point3{{100_in, 110_in}, 22_in}));
   EXPECT_EQ(reading.least->nearest.to, (Point3{{94_in, 118_in}, 22_in}));
   EXPECT_EQ(reading.least->required, 12_in);
+}
+
+using Kind = ApplianceFace::Kind;
+using Faces = std::vector<ApplianceFace>;
+
+TEST(Plate, NamesTheFacesOfEachCellByTheWayItLooks) {
+  EXPECT_EQ(faces_of(Wall::rear, {1, 0, 0}), (Faces{{Kind::front, Wall::rear}}));
+  EXPECT_EQ(faces_of(Wall::rear, {-1, 0, 0}), (Faces{{Kind::back, Wall::front}}));
+  EXPECT_EQ(faces_of(Wall::rear, {0, -1, 0}), (Faces{{Kind::side, Wall::left}}));
+  EXPECT_EQ(faces_of(Wall::left, {0, -1, 0}), (Faces{{Kind::front, Wall::left}}));
+  EXPECT_EQ(faces_of(Wall::left, {-1, 0, 0}), (Faces{{Kind::side, Wall::front}}));
+  EXPECT_EQ(faces_of(Wall::rear, {1, 1, 1}),
+            (Faces{{Kind::front, Wall::rear}, {Kind::side, Wall::right}, {Kind::top}}));
+  EXPECT_EQ(faces_of(Wall::rear, {0, 0, -1}), Faces{{Kind::underside}});
+  EXPECT_TRUE(faces_of(Wall::rear, {}).empty());
+}
+
+// A wide block behind the heater lies before its back and before both of its back edges, where 12 in are
+// asked.
+TEST(Plate, TellsWhereTheMarginIsLeast) {
+  const auto least = [](const DataPlate& plate, const Solid& solid) {
+    return faces_of(heater.front, plate_reading(heater, plate, {solid}).least->cell);
+  };
+  EXPECT_EQ(least(mixed, box(90_in, 95_in, 102_in, 108_in, 22_in, 28_in)),
+            (Faces{{Kind::back, Wall::front}}));
+  EXPECT_EQ(least(mixed, box(90_in, 95_in, 102_in, 118_in, 22_in, 28_in)),
+            (Faces{{Kind::back, Wall::front}, {Kind::side, Wall::right}}));
+  // Where all faces ask the same the plain face is told, not an edge of it.
+  EXPECT_EQ(least(all_three_feet, box(90_in, 95_in, 90_in, 120_in, 10_in, 40_in)),
+            (Faces{{Kind::back, Wall::front}}));
+  EXPECT_TRUE(least(mixed, box(104_in, 106_in, 104_in, 106_in, 24_in, 26_in)).empty());
+}
+
+TEST(Plate, TellsWhichFacesAreMissing) {
+  DataPlate plate = mixed;
+  plate.top.reset();
+  plate.sides.reset();
+  const PlateReading reading =
+      plate_reading(heater, plate, {box(90_in, 95_in, 102_in, 118_in, 22_in, 40_in)});
+  EXPECT_EQ(reading.missing, (Faces{{Kind::side, Wall::right}, {Kind::top}}));
+  EXPECT_TRUE(plate_reading(heater, mixed, {box(0_in, 9_in, 0_in, 9_in, 22_in, 31_in)}).missing.empty());
 }
 
 // A box in one far corner of all that a plan may hold and a sliver that fills the other: every product must

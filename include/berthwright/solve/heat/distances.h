@@ -1,5 +1,6 @@
 #pragma once
 
+#include <berthwright/solve/finding.h>
 #include <berthwright/solve/heat/bedding.h>
 
 namespace berthwright {
@@ -16,9 +17,16 @@ struct HeatDistance {
   /// Least margin of the data plate: distance less the required one of the face, edge or corner region in
   /// which each point lies; rounded down, less 0.05 mm an arc. None when no face in question is given.
   std::optional<Length> plate_margin;
-  std::optional<Length> plate_required;  ///< the distance required where the margin is least
-  Kind kind = Kind::cushion;             ///< of `nearest_to`
-  bool made_up = false;                  ///< bedding with overhang and drop
+  std::optional<Length> plate_required;    ///< the distance required where the margin is least
+  std::vector<ApplianceFace> plate_faces;  ///< before which that place lies: two of an edge, three of a
+                                           ///< corner; none where it lies within the appliance
+  std::vector<ApplianceFace>
+      missing_faces;          ///< before which something lies and which the plate does not give
+  Kind kind = Kind::cushion;  ///< of `nearest_to`
+  bool made_up = false;       ///< bedding with overhang and drop
+  /// Ids, sorted, of rigid things that do not burn and that together stand on every straight line of least
+  /// distance; empty where a line is free. Told, and counted nowhere.
+  std::vector<std::string> shielded_by;
   /// Something lies before a face the plate does not give, or the source does not stand upright and square to
   /// the room, as every plate means it to.
   bool plate_incomplete = false;
