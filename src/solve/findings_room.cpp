@@ -1,3 +1,6 @@
+#include <algorithm>
+
+#include "plan/wall_names.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
 
@@ -16,6 +19,31 @@ void weigh(const Plan& plan, Finding& finding, Length depth, bool tolerated, con
   if (finding.status == Status::not_met && tolerated) finding.status = Status::close;
   if (finding.status == Status::not_met)
     finding.cure = Cure{Cure::Kind::move_apart, mover, marked_out(shortfall(finding), plan->unit)};
+}
+
+// The side of the second thing on which the first one meets it; none: it lies above or below, or within.
+std::optional<Wall> side_met(const ConfigurationAnswer& answer, const Collision& collision) {
+  const Rect thing = answer.arrangement.find(collision.second)->solid.outline().bounds();
+  const Rect shared = collision.shared.bounds();
+  const auto side = [](Length low, Length high, Length from, Length to, Wall before, Wall behind) {
+    if ((from == low) == (to == high)) return std::optional<Wall>();
+    return std::optional(from == low ? before : behind);
+  };
+  if (collision.top - collision.base < std::min(shared.width(), shared.height())) return std::nullopt;
+  return shared.width() < shared.height()
+             ? side(thing.low.x, thing.high.x, shared.low.x, shared.high.x, Wall::front, Wall::rear)
+             : side(thing.low.y, thing.high.y, shared.low.y, shared.high.y, Wall::left, Wall::right);
+}
+
+// What meets things on two opposite sides gets away from neither by moving: it must become smaller.
+void shorten_what_is_wedged(const ConfigurationAnswer& answer, const Collision& collision, Finding& finding) {
+  const std::optional<Wall> side = side_met(answer, collision);
+  if (!side || !finding.cure) return;
+  for (const Collision& other : answer.collisions)
+    if (other.second == collision.second && !other.tolerated && side_met(answer, other) == opposite(*side)) {
+      finding.cure->kind = Cure::Kind::shorten;
+      finding.cure->side = side;
+    }
 }
 
 Point3 middle_of(const Collision& collision) {
@@ -41,6 +69,7 @@ void add_room_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
     finding.subjects = {collision.first, collision.second};
     finding.where = {middle_of(collision)};
     weigh(plan, finding, collision.depth, collision.tolerated, collision.second);
+    shorten_what_is_wedged(answer, collision, finding);
     findings.push_back(std::move(finding));
   }
   const auto all_clear = [&](std::string_view rule) {

@@ -234,6 +234,30 @@ TEST(Findings, TheRoomIsCheckedInEveryConfiguration) {
   EXPECT_EQ(overlap.cure, (Cure{Cure::Kind::move_apart, "H", 2_in}));
 }
 
+// A board of 21 in between two cabinets 20 in apart, half an inch into each: moved off one it is an inch into
+// the other. At one of them alone it can be moved.
+TEST(Findings, WhatIsWedgedBetweenTwoThingsMustBecomeSmaller) {
+  TrailerText text;
+  const std::string size = R"("kind": "cabinet", "length": 30, "width": 20, "top": 30, )";
+  text.fixtures = {R"({"id": "a", )" + size + R"("at": {"front": 0, "left": 0}})",
+                   R"({"id": "b", )" + size + R"("at": {"front": 0, "left": 40}})"};
+  text.pieces = {R"({"id": "T", "kind": "board", "length": 30, "width": 21, "thickness": 1})"};
+  text.day = {R"({"piece": "T", "at": {"front": 0, "left": "19.5"}, "base": 10})"};
+  const auto cures = [](const TrailerText& of) {
+    std::vector<Cure> found;
+    for (const Finding& finding : Answered(of).of("room.overlap"))
+      if (finding.cure) found.push_back(*finding.cure);
+    return found;
+  };
+  const Length half_inch = Length::inches(1, 2);
+  Cure left{Cure::Kind::shorten, "T", half_inch};
+  Cure right = left;
+  left.side = Wall::left, right.side = Wall::right;
+  EXPECT_EQ(cures(text), (std::vector{left, right}));
+  text.fixtures.pop_back();
+  EXPECT_EQ(cures(text), std::vector{(Cure{Cure::Kind::move_apart, "T", half_inch})});
+}
+
 // Two cushions of 75 x 24 in, 1/2 in apart, the right one an inch low: of equal areas the higher is the bed.
 // Raised by that inch it joins: 24 + 1/2 + 24 = 48 1/2 in.
 TEST(Findings, ABedThatLostAPieceIsAlsoToldAsItWouldBeOnceLevelled) {

@@ -130,6 +130,25 @@ TEST(PluggedSiting, TheHeaterKeepsOffTheWayOut) {
   EXPECT_GT(in_the_way, 50);
 }
 
+// Two cabinets leave a passage of 20 in, from y = 28 to 48, to a door far in front; behind them, at 70, the
+// bedding hangs at 88: nothing wider than 18 in passes. That runs in the middle of the passage, from 29 to 47,
+// so a heater of 10 in may stand there up to 19 and from 47 on.
+TEST(PluggedSiting, TheWayOutThroughAPassageByHand) {
+  TrailerText text = across_the_walkway("200", "2");
+  text.fixtures.push_back(cabinet("left", "40", "0", "30", "28"));
+  text.fixtures.push_back(cabinet("right", "40", "48", "30", "28"));
+  text.night[1] = R"({"piece": "H", "at": {"front": 0, "left": 0}, "on": "floor"})";
+  const Plan plan = text.plan();
+  const SiteScope night = scope_in(plan, "night");
+  const Region& forbidden = taken_by_rule(night, Wall::rear, SiteRule::walkway);
+  const Length little = Length::inches(1, 16);
+  const auto side = [&](Length y) { return forbidden.side_of({50_in, y}); };
+  EXPECT_EQ(side(19_in - little), Side::outside);
+  EXPECT_EQ(side(19_in + little), Side::inside);
+  EXPECT_EQ(side(47_in - little), Side::inside);
+  EXPECT_EQ(side(47_in + little), Side::outside);
+}
+
 TEST(PluggedSiting, WithoutCordOrOutletTheAnswerIsUnknown) {
   TrailerText text = cord_trailer("");
   const auto unknown = [](const TrailerText& of) {
