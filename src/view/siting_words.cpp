@@ -8,6 +8,7 @@
 #include <berthwright/view/words.h>
 
 #include "view/called.h"
+#include "view/face_words.h"
 
 namespace berthwright {
 namespace {
@@ -115,7 +116,8 @@ std::string margin_text(const Plan& plan, const SiteMargin& margin) {
                      (!of_bed      ? ""
                       : to.made_up ? " (made up)"
                                    : " (bare)");
-  text += published ? "; published distance " : ", before a side where its maker asks ";
+  text +=
+      published ? "; published distance " : ", " + before_faces(to.plate_faces) + ", where its maker asks ";
   text += both(margin.asked, plan->unit, {.rounding = Rounding::up});
   if (margin.margin < Length{})
     return text + ", short by " + both(-margin.margin, plan->unit, {.rounding = Rounding::up});

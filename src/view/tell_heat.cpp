@@ -1,8 +1,6 @@
 #include <array>
-#include <stdexcept>
 
-#include "plan/wall_names.h"
-#include "view/called.h"
+#include "view/face_words.h"
 #include "view/telling.h"
 
 namespace berthwright {
@@ -18,35 +16,6 @@ std::string three_feet(const Telling& t) {
   return t.when() + t.subject(0) + " stands " + t.measured() + " from " + burning(t) + "; " + t.compared() +
          ".";
 }
-std::string face_of(const ApplianceFace& face) {
-  switch (face.kind) {
-    case ApplianceFace::Kind::front:
-      return "its front";
-    case ApplianceFace::Kind::back:
-      return "its back";
-    case ApplianceFace::Kind::top:
-      return "its top";
-    case ApplianceFace::Kind::underside:
-      return "its underside";
-    case ApplianceFace::Kind::side:
-      return "its side toward the " + std::string(wall_word(face.toward)) + " wall";
-  }
-  throw std::logic_error("ApplianceFace::Kind out of range");
-}
-
-std::string all_of(const std::vector<ApplianceFace>& faces) {
-  std::vector<std::string> words;
-  for (const ApplianceFace& face : faces) words.push_back(face_of(face));
-  return listed_with_and(words);
-}
-
-// "before its front", "before the edge of its front and its top".
-std::string before(const std::vector<ApplianceFace>& faces) {
-  if (faces.empty()) return "within it";
-  const std::string where = faces.size() == 1 ? "" : faces.size() == 2 ? "the edge of " : "the corner of ";
-  return "before " + where + all_of(faces);
-}
-
 std::string also_three_feet(const Telling& t) {
   return t.when() + t.subject(0) + " is " + t.measured() + " from " + burning(t) + "; of a heater would be " +
          t.compared() + ".";
@@ -58,20 +27,21 @@ std::string shield(const Telling& t) {
 std::string data_plate(const Telling& t) {
   const std::vector<ApplianceFace>& faces = t.finding().before;
   if (t.status() != Status::unknown && t.is_measured())
-    return t.when() + burning(t) + " lies " + t.measured() + " from " + t.subject(0) + ", " + before(faces) +
-           ", where its maker asks " + t.demand() + t.shortfall() + ".";
+    return t.when() + burning(t) + " lies " + t.measured() + " from " + t.subject(0) + ", " +
+           before_faces(faces) + ", where its maker asks " + t.demand() + t.shortfall() + ".";
   const std::string known = t.is_measured() ? "; before what it does give: " + t.measured() + ", asked " +
                                                   t.demand() + t.shortfall()
                                             : std::string{};
   return t.when() + burning(t) + " lies near " + t.subject(0) +
-         (faces.empty() ? "" : ", before " + all_of(faces)) +
+         (faces.empty() ? "" : ", before " + faces_with_and(faces)) +
          ", and the plan does not give the distance by its maker" + known + ".";
 }
 std::string data_plate_missing(const Telling& t) {
   const std::vector<ApplianceFace>& faces = t.finding().before;
   return (t.when().empty() ? "The" : t.when() + "the") +
          " plan does not give every distance of the data plate of " + t.subject(0) +
-         (faces.empty() ? "" : " (not those of " + all_of(faces) + ")") + ", so they could not be compared.";
+         (faces.empty() ? "" : " (not those of " + faces_with_and(faces) + ")") +
+         ", so they could not be compared.";
 }
 std::string stowed(const Telling& t) {
   const std::string means =
