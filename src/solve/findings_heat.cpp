@@ -27,11 +27,6 @@ std::string_view variant_of(const HeatDistance& entry) {
   throw std::logic_error("HeatDistance::Kind out of range");
 }
 
-// What the trade calls a heater: the published 3 ft is asked of these alone.
-bool is_heater(const Placed& source) {
-  return source.piece != nullptr || source.fixture->kind == Fixture::Kind::heater;
-}
-
 /// All that findings about one source in one configuration share.
 struct Scene {
   const Plan& plan;

@@ -117,6 +117,13 @@ HeatDistance heat_distance(const Placed& source, const Burnable& burnable) {
   return entry;
 }
 
+bool gives_heat(const Placed& thing) { return heat_of(thing) != nullptr && !is_stowed(thing); }
+
+bool is_heater(const Placed& source) {
+  return heat_of(source) != nullptr &&
+         (source.piece != nullptr || source.fixture->kind == Fixture::Kind::heater);
+}
+
 const DataPlate* plate_of(const Placed& source) {
   const HeatSource* heat = heat_of(source);
   return heat != nullptr && heat->plate ? &*heat->plate : nullptr;
@@ -127,7 +134,7 @@ std::vector<HeatDistance> heat_distances(const Plan&, const Arrangement& arrange
   const std::vector<Burnable> burnables = burnables_in(arrangement, beds);
   std::vector<HeatDistance> distances;
   for (const Placed& source : arrangement.things) {
-    if (heat_of(source) == nullptr || is_stowed(source)) continue;
+    if (!gives_heat(source)) continue;
     for (const Burnable& burnable : burnables)
       if (!burnable.solids.empty()) {
         distances.push_back(heat_distance(source, burnable));

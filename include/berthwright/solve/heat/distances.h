@@ -32,6 +32,11 @@ struct HeatDistance {
   bool plate_incomplete = false;
 };
 
+/// It gives heat and is not stowed: off but plugged in counts as running.
+bool gives_heat(const Placed& thing);
+/// What the trade calls a heater, portable or built in: of these alone the published 3 ft is asked.
+bool is_heater(const Placed& source);
+
 /// The data plate of what gives heat in this configuration; nullptr when it has none.
 const DataPlate* plate_of(const Placed& source);
 
