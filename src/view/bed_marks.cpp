@@ -32,7 +32,8 @@ bool ends_at_made_up(const DrawnConfiguration& of, const Bed& bed) {
       heat_lines(of), [&](const HeatLine& line) { return line.made_up && line.nearest_to == bed.id.text(); });
 }
 
-// The stretches of the outline that are not along the room's: bedding ends there because the wall does.
+}  // namespace
+
 std::vector<Path> made_up_edges(const DrawnConfiguration& of, const PlanView& view, const BedAnswer& answer) {
   std::vector<Region> parts;
   for (const Solid& solid : answer.bedding.made_up) parts.push_back(solid.outline());
@@ -52,8 +53,6 @@ std::vector<Path> made_up_edges(const DrawnConfiguration& of, const PlanView& vi
   }
   return paths;
 }
-
-}  // namespace
 
 Region off_level(const DrawnConfiguration& of, const BedAnswer& answer) {
   std::vector<Region> parts;

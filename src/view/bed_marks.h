@@ -12,6 +12,9 @@ bool is_one_rectangle(const BedAnswer& answer);
 /// " over all" behind the size of a bed that is no rectangle, " over all, in 2 parts"; else nothing.
 std::string in_parts(const BedAnswer& answer);
 
+/// The edge of the bedding made up, but for what lies along the walls of the room: it ends there because they
+/// do.
+std::vector<Path> made_up_edges(const DrawnConfiguration& of, const PlanView& view, const BedAnswer& answer);
 /// Outlines; within them the largest rectangle, where it is not the whole; around them the bedding made up,
 /// where a line to heat ends at it.
 Group bed_group(const DrawnConfiguration& of, const PlanView& view);

@@ -100,4 +100,15 @@ std::vector<Path> diagonals_in(const std::vector<PaperRing>& rings, PaperLength 
   return paths;
 }
 
+PaperLength pitch_of(Ink filled) {
+  switch (filled) {
+    case Ink::zone_published:
+      return paper_mm(36, 10);
+    case Ink::zone_plate:
+      return paper_mm(18, 10);
+    default:
+      return paper_mm(22, 10);
+  }
+}
+
 }  // namespace berthwright

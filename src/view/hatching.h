@@ -16,4 +16,8 @@ enum class Diagonal { rising, falling };
 std::vector<Path> diagonals_in(const std::vector<PaperRing>& rings, PaperLength pitch, Diagonal way,
                                const std::vector<PaperBox>& lettering);
 
+/// Along the level, of the areas that overlays fill: wide apart for a published distance, close for a data
+/// plate and a region.
+PaperLength pitch_of(Ink filled);
+
 }  // namespace berthwright

@@ -65,12 +65,14 @@ std::string comparison(const DrawnConfiguration& of, const HeatLine& line) {
 
 }  // namespace
 
-std::vector<HeatLine> heat_lines(const DrawnConfiguration& of) {
+std::vector<HeatLine> heat_lines(const DrawnConfiguration& of, NearestOf nearest_of) {
   std::vector<HeatLine> lines;
   for (const HeatDistance& distance : of.answer->heat) {
     if (!counts(distance)) continue;
-    const auto same =
-        std::ranges::find_if(lines, [&](const HeatLine& line) { return line.source == distance.source; });
+    const auto same = std::ranges::find_if(lines, [&](const HeatLine& line) {
+      return line.source == distance.source &&
+             (nearest_of == NearestOf::all || line.made_up == distance.made_up);
+    });
     if (same == lines.end())
       lines.push_back(line_of(distance));
     else if (distance.distance < same->measured)

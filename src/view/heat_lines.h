@@ -16,9 +16,10 @@ struct HeatLine {
   std::vector<const Finding*> findings;  ///< what compares it, worst first; empty: nothing does
 };
 
-/// For each heat source the line to the nearest bedding, made up, or cushion; then one for every other
-/// alert about a distance.
-std::vector<HeatLine> heat_lines(const DrawnConfiguration& of);
+/// For each heat source the line to the nearest of all that can burn, beds made up, or one to the nearest bed
+/// and one to the nearest other thing; then one for every other alert about a distance.
+enum class NearestOf { all, beds_and_others };
+std::vector<HeatLine> heat_lines(const DrawnConfiguration& of, NearestOf nearest_of = NearestOf::all);
 
 /// "26 1/4\" (666.7 mm) < 3' 0\": not met", the distance rounded down; one more way to say it a line,
 /// shorter.

@@ -183,9 +183,10 @@ std::vector<LabelWish> bed_wishes(const DrawnConfiguration& of, const PlanView& 
   return wishes;
 }
 
-std::vector<LabelWish> heat_wishes(const DrawnConfiguration& of, const PlanView& view) {
+std::vector<LabelWish> heat_wishes(const DrawnConfiguration& of, const std::vector<HeatLine>& lines,
+                                   const PlanView& view) {
   std::vector<LabelWish> wishes;
-  for (const HeatLine& line : heat_lines(of)) {
+  for (const HeatLine& line : lines) {
     const Point middle{half(line.from.plan.x + line.to.plan.x), half(line.from.plan.y + line.to.plan.y)};
     LabelWish wish = place_wish(of, view, middle);
     wish.weight = weight_of_figures;

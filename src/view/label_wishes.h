@@ -7,7 +7,8 @@ namespace berthwright {
 
 /// What the lettering of one drawing has to name, and how the key says it.
 std::vector<LabelWish> bed_wishes(const DrawnConfiguration& of, const PlanView& view);
-std::vector<LabelWish> heat_wishes(const DrawnConfiguration& of, const PlanView& view);
+std::vector<LabelWish> heat_wishes(const DrawnConfiguration& of, const std::vector<HeatLine>& lines,
+                                   const PlanView& view);
 std::vector<LabelWish> thing_wishes(const std::vector<PlanThing>& things, const DrawnConfiguration& of,
                                     const PlanView& view);
 std::vector<LabelWish> opening_wishes(const DrawnConfiguration& of, const PlanView& view);

@@ -43,6 +43,7 @@ bool is_heavy(Ink ink) {
     case Ink::cut_foam:
     case Ink::cut_box:
     case Ink::cut_board:
+    case Ink::pinch:
       return true;
     case Ink::rule:
     case Ink::floor:
@@ -68,6 +69,22 @@ bool is_heavy(Ink ink) {
     case Ink::no_room:
     case Ink::hatch:
     case Ink::alert:
+    case Ink::quiet:
+    case Ink::quiet_overhead:
+    case Ink::zone_published:
+    case Ink::zone_plate:
+    case Ink::zone_hatch:
+    case Ink::cord:
+    case Ink::site_region:
+    case Ink::site_hatch:
+    case Ink::site_place:
+    case Ink::way_band:
+    case Ink::way_path:
+    case Ink::sign_exit:
+    case Ink::sign_shut:
+    case Ink::sign_alarm:
+    case Ink::sign_light:
+    case Ink::sign_outlet:
     case Ink::dimension:
     case Ink::tick:
     case Ink::leader:

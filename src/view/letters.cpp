@@ -94,7 +94,7 @@ bool is_within_measure(std::string_view before, std::string_view after) {
                       return starts_with_word(after, unit_word);
                     });
   const bool feet = before.ends_with('\'') && ahead_of_digit;
-  const bool sides = after.starts_with("× ") || (before.ends_with("×") && ahead_of_digit);
+  const bool sides = after.starts_with("× ") || before.ends_with(" ×");
   const bool comparison = ahead_of_digit && (before.ends_with("<") || before.ends_with("≥"));
   const bool square_feet = before.ends_with("sq") && starts_with_word(after, "ft");
   return fraction || unit || feet || sides || comparison || square_feet;

@@ -6,6 +6,7 @@
 #include "view/hatching.h"
 #include "view/lettering.h"
 #include "view/letters.h"
+#include "view/signs.h"
 
 namespace berthwright {
 namespace {
@@ -15,6 +16,8 @@ constexpr PaperLength swatch_height = paper_mm(28, 10);
 constexpr PaperLength triangle_width = paper_mm(4);
 constexpr PaperLength between_paragraphs = paper_mm(9, 10);  // paragraphs
 constexpr PaperLength above_heading = paper_mm(2);
+
+constexpr PaperLength sign_in_notes = paper_mm(17, 10);
 
 bool is_heading(const Note& note) {
   return note.kind == Note::Kind::heading || note.kind == Note::Kind::alert;
@@ -67,6 +70,7 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
   const PaperBox box{corner, {corner.x + swatch_width, corner.y + swatch_height}};
   const PaperPoint left{corner.x, box.centre().y};
   const PaperPoint right{box.high.x, box.centre().y};
+  const PaperPoint left_foot{box.low.x, box.high.y};
   switch (ink) {
     case Ink::bed_outline:
     case Ink::made_up:
@@ -74,6 +78,8 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::heat_line:
     case Ink::section_cut:
     case Ink::wall:
+    case Ink::cord:
+    case Ink::pinch:
       marks.emplace_back(straight(ink, left, right));
       return;
     case Ink::ridge:
@@ -81,6 +87,41 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
       return;
     case Ink::alarm:
       for (Path& ring : alarm_sign(box.centre())) marks.emplace_back(std::move(ring));
+      return;
+    case Ink::alert:
+      add(marks, heat_sign(box.centre(), sign_in_notes));
+      return;
+    case Ink::sign_exit:
+      add(marks, exit_sign(box.centre(), Wall::right, sign_in_notes));
+      return;
+    case Ink::sign_shut:
+      add(marks, shut_sign(box.centre(), sign_in_notes));
+      return;
+    case Ink::sign_alarm:
+      add(marks, alarm_square(box.centre(), sign_in_notes));
+      return;
+    case Ink::sign_outlet:
+      add(marks, outlet_sign(box.centre(), paper_mm(15, 10)));
+      return;
+    case Ink::zone_published:
+    case Ink::zone_plate:
+    case Ink::site_region:
+      for (Path& line : diagonals_in({corners_of(box)}, pitch_of(ink),
+                                     ink == Ink::zone_plate ? Diagonal::falling : Diagonal::rising, {})) {
+        line.ink = ink == Ink::site_region ? Ink::site_hatch : Ink::zone_hatch;
+        marks.emplace_back(std::move(line));
+      }
+      marks.emplace_back(ink == Ink::site_region ? closed_path(ink, box)
+                                                 : straight(ink, left_foot, box.high));
+      return;
+    case Ink::site_place:
+      marks.emplace_back(closed_path(ink, grown(box, -paper_mm(3, 10))));
+      marks.emplace_back(arrow_head({right.x - paper_mm(3, 10), right.y}, left, paper_mm(15, 10)));
+      return;
+    case Ink::way_band:
+      marks.emplace_back(closed_path(ink, box));
+      marks.emplace_back(straight(Ink::way_path, left, right));
+      marks.emplace_back(arrow_head(right, left));
       return;
     case Ink::clash:
       for (const Diagonal way : {Diagonal::rising, Diagonal::falling})

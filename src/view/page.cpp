@@ -173,11 +173,17 @@ PaperLength widest_drawing(const Plan& plan, bool landscape, NotesAt notes) {
 
 std::vector<Layout> layouts_of(const DrawnConfiguration& of) {
   const Plan& plan = *of.plan;
-  std::vector<Layout> layouts;
   const std::vector<PlanThing> things =
       plan_things(PlanView{scales(plan->unit).front().ratio, {}}, plan, of.answer->arrangement);
+  return layouts_of(of, [&](std::int64_t ratio) { return surroundings_of(of, things, ratio); });
+}
+
+std::vector<Layout> layouts_of(const DrawnConfiguration& of,
+                               const std::function<Surroundings(std::int64_t)>& around_at) {
+  const Plan& plan = *of.plan;
+  std::vector<Layout> layouts;
   for (const Scale& scale : scales(plan->unit)) {
-    const Surroundings around = surroundings_of(of, things, scale.ratio);
+    const Surroundings around = around_at(scale.ratio);
     const PaperSize needs = needs_of(of, around, scale.ratio);
     std::vector<Layout> same;
     for (const bool landscape : {true, false})

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <functional>
+
 #include "view/plan_drawing.h"
 
 namespace berthwright {
@@ -37,6 +39,9 @@ struct Layout {
 
 /// The layouts worth trying, best first: largest scale, then lying pages before upright ones. At least one.
 std::vector<Layout> layouts_of(const DrawnConfiguration& of);
+/// The same for a drawing with other things around it than chains of measures; of a ratio.
+std::vector<Layout> layouts_of(const DrawnConfiguration& of,
+                               const std::function<Surroundings(std::int64_t)>& around_at);
 
 /// A page for notes alone.
 Page notes_page(const Plan& plan);

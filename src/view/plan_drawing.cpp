@@ -119,7 +119,8 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
   for (const Opening& opening : (*of.plan)->openings)
     add(openings.marks, opening_marks(view, *of.plan, opening));
   Group heat{"Distances to heat", {}, 0};
-  for (const HeatLine& line : heat_lines(of)) add(heat.marks, marks_of(line, view));
+  const std::vector<HeatLine> to_heat = heat_lines(of);
+  for (const HeatLine& line : to_heat) add(heat.marks, marks_of(line, view));
   const PaperBox face = face_of(of, view);
   Group cuts{"Where sections are cut", {}, 0};
   std::vector<LabelWish> letters;
@@ -148,7 +149,7 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
       add_obstacles(field, {mark});
   }
   others.push_back({"Depths", std::move(inner.marks), 0});
-  std::vector<LabelWish> wishes = heat_wishes(of, view);
+  std::vector<LabelWish> wishes = heat_wishes(of, to_heat, view);
   for (const auto& more : {alert_wishes(of, view), bed_wishes(of, view), thing_wishes(things, of, view),
                            opening_wishes(of, view), seam_wishes(of, view), letters})
     wishes.insert(wishes.end(), more.begin(), more.end());

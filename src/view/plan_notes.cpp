@@ -83,12 +83,18 @@ std::string hold_words(Hold hold) {
   throw std::logic_error("Hold out of range");
 }
 
+bool is_about(const Finding& finding, std::span<const std::string_view> rules) {
+  return std::ranges::any_of(rules,
+                             [&](std::string_view rule) { return finding.rule.text().starts_with(rule); });
+}
+
 }  // namespace
 
-std::vector<Note> caution_notes(const DrawnConfiguration& of) {
+std::vector<Note> alert_notes(const DrawnConfiguration& of, std::span<const std::string_view> rules) {
   std::vector<Note> notes;
   std::map<std::string, std::string> cures;  // and the tag of the alert that told each first
   for (const Finding* alert : alerts_of(of)) {
+    if (!is_about(*alert, rules)) continue;
     if (notes.empty()) notes.push_back({Note::Kind::alert, "Alerts", 0, false, std::nullopt});
     std::string words = tag_of(of, *alert) + " " +
                         std::string(word(term_of(alert->status), (*of.plan)->english)) + ": " +
@@ -98,6 +104,31 @@ std::vector<Note> caution_notes(const DrawnConfiguration& of) {
     if (!cure.empty()) words += fresh ? " " + cure : " Cure as " + first->second + ".";
     notes.push_back({Note::Kind::caution, words, 0, false, std::nullopt});
   }
+  return notes;
+}
+
+std::vector<Note> told_notes(const DrawnConfiguration& of, const std::string& heading,
+                             std::span<const std::string_view> rules, Told told) {
+  std::vector<Note> notes;
+  for (const Finding& finding : of.findings) {
+    if (told == Told::not_met && finding.status == Status::met) continue;
+    const bool here = finding.configuration == of.answer->configuration->id || finding.configuration.empty();
+    const bool open = finding.status == Status::not_met || finding.status == Status::unknown;
+    const bool alert = find_rule(finding.rule.text())->weight == Weight::alert;
+    if (!here || (open && alert) || !is_about(finding, rules)) continue;
+    if (notes.empty()) add_heading(notes, heading);
+    const std::string status = finding.status == Status::met
+                                   ? std::string{}
+                                   : std::string(word(term_of(finding.status), (*of.plan)->english)) + ": ";
+    const std::string cure = cure_sentence(*of.plan, finding);
+    add_text(notes, status + sentence(*of.plan, finding) + (open && !cure.empty() ? " " + cure : ""));
+  }
+  return notes;
+}
+
+std::vector<Note> caution_notes(const DrawnConfiguration& of) {
+  constexpr std::array all{std::string_view{}};
+  std::vector<Note> notes = alert_notes(of, all);
   if (!notes.empty()) add_text(notes, "Every figure with its source: see the check.");
   if (!(*of.plan)->notes.empty()) add_heading(notes, "Notes of the plan");
   for (const std::string& note : (*of.plan)->notes) add_text(notes, note);
@@ -231,7 +262,21 @@ std::vector<Note> legend_notes(const std::vector<Group>& groups) {
                              Sign{Ink::person, "person, for scale"},
                              Sign{Ink::hidden_person, "the same, hidden"},
                              Sign{Ink::before_plane, "stands before the plane"},
-                             Sign{Ink::no_room, "person who does not fit"}};
+                             Sign{Ink::no_room, "person who does not fit"},
+                             Sign{Ink::quiet, "stands there"},
+                             Sign{Ink::quiet_overhead, "hangs above"},
+                             Sign{Ink::alert, "warning: gives heat"},
+                             Sign{Ink::zone_published, "nearer than the published distance"},
+                             Sign{Ink::zone_plate, "nearer than the data plate asks"},
+                             Sign{Ink::cord, "cord, over the floor"},
+                             Sign{Ink::sign_outlet, "outlet"},
+                             Sign{Ink::site_region, "the heater's corner may stand here"},
+                             Sign{Ink::site_place, "the heater there, arrow at its front"},
+                             Sign{Ink::way_band, "widest way out, as wide as it is"},
+                             Sign{Ink::pinch, "where it is narrowest"},
+                             Sign{Ink::sign_exit, "opening to get out by"},
+                             Sign{Ink::sign_shut, "does not serve from here"},
+                             Sign{Ink::sign_alarm, "alarm"}};
   std::set<Ink> used;
   for (const Group& group : groups)
     for (const Mark& mark : group.marks)

@@ -5,6 +5,14 @@
 
 namespace berthwright {
 
+/// The alerts that are not met or not known in this configuration and whose rule begins with one of `rules`,
+/// in sentences with their cures.
+std::vector<Note> alert_notes(const DrawnConfiguration& of, std::span<const std::string_view> rules);
+/// What else was found by such rules, a sentence each, with its status where it is not met outright; all of
+/// it or only that.
+enum class Told { all, not_met };
+std::vector<Note> told_notes(const DrawnConfiguration& of, const std::string& heading,
+                             std::span<const std::string_view> rules, Told told);
 /// The alerts that are not met or not known in this configuration, in sentences with their cures, and what
 /// the plan itself notes.
 std::vector<Note> caution_notes(const DrawnConfiguration& of);

@@ -4,10 +4,13 @@
 #include <stdexcept>
 
 #include "view/draft.h"
+#include "view/heat_sheet.h"
 #include "view/height_map.h"
 #include "view/section_lines.h"
 #include "view/section_sheet.h"
+#include "view/site_sheet.h"
 #include "view/title_block.h"
+#include "view/way_sheet.h"
 
 namespace berthwright {
 namespace {
@@ -51,6 +54,10 @@ void add_configuration(std::vector<Draft>& drafts, const DrawnConfiguration& of)
   add_notes_pages(drafts, plan, draft, std::move(notes.rest));
 }
 
+void add_all(std::vector<Draft>& drafts, std::vector<Draft> more) {
+  for (Draft& draft : more) drafts.push_back(std::move(draft));
+}
+
 // Letters and digits of the configuration's id, so that no name of a person's choosing becomes a path.
 std::string stem(int number, const std::string& id) {
   std::string out = std::to_string(number) + "-";
@@ -63,7 +70,7 @@ std::string stem(int number, const std::string& id) {
 
 }  // namespace
 
-std::vector<Sheet> sheets(const Plan& plan, const Answer& answer) {
+std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters) {
   std::vector<Draft> drafts;
   std::vector<DrawnConfiguration> drawn;
   for (const ConfigurationAnswer& configuration : answer.configurations)
@@ -71,10 +78,14 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer) {
   const std::vector<std::vector<SectionCut>> cuts = section_cuts(drawn);
   for (std::size_t i = 0; i < drawn.size(); ++i) drawn[i].cuts = cuts[i];
   for (const DrawnConfiguration& one : drawn) add_configuration(drafts, one);
+  for (const DrawnConfiguration& one : drawn) add_all(drafts, section_drafts(one));
+  for (const DrawnConfiguration& one : drawn) add_all(drafts, height_drafts(one));
   for (const DrawnConfiguration& one : drawn)
-    for (Draft& draft : section_drafts(one)) drafts.push_back(std::move(draft));
+    if (const std::optional<QuietSheet> sheet = heat_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
   for (const DrawnConfiguration& one : drawn)
-    for (Draft& draft : height_drafts(one)) drafts.push_back(std::move(draft));
+    for (const QuietSheet& sheet : site_sheets(one, heaters)) add_all(drafts, quiet_drafts(one, sheet));
+  for (const DrawnConfiguration& one : drawn)
+    if (const std::optional<QuietSheet> sheet = way_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
   std::vector<Sheet> out;
   const int count = static_cast<int>(drafts.size());
   for (std::size_t i = 0; i < drafts.size(); ++i) {

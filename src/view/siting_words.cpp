@@ -59,6 +59,18 @@ std::vector<std::pair<std::string, std::optional<Length>>> faces_of(const DataPl
   return {{"front", plate.front}, {"back", plate.back}, {"sides", plate.sides}, {"top", plate.top}};
 }
 
+// "front 36", back 6" and top 24" (the maker's data plate…)"; empty where the plan gives none.
+std::string faces_text(const Plan& plan, const std::string& source) {
+  const DataPlate* plate = plate_of_heater(plan, source);
+  if (plate == nullptr) return {};
+  std::vector<std::string> faces;
+  for (const auto& [face, asked] : faces_of(*plate))
+    if (asked)
+      faces.push_back(face + " " + both(*asked, plan->unit, {.rounding = Rounding::up, .feet = false}));
+  if (faces.empty()) return {};
+  return listed_with_and(faces) + " (" + source_of(plan, SiteRule::data_plate) + ")";
+}
+
 // "the left", "the front or the rear", "any side".
 std::string ways_text(const std::vector<std::string>& ways) {
   if (ways.size() == 4) return "any side";
@@ -155,22 +167,57 @@ std::string asked_text(const Plan& plan, const std::string& heater) {
   const Rect bounds =
       piece != nullptr ? Rect{{}, {piece->length, piece->width}} : fixture->solid.outline().bounds();
   const Length height = piece != nullptr ? piece->thickness : fixture->solid.height();
-  const Length three_feet = plan.limit(rule_of(SiteRule::three_feet));
   const LengthStyle plain{.feet = false};
   std::string text = "Where " + name_of(plan, heater) + " may stand, " +
                      quantity_text(Sides{bounds.width(), bounds.height()}, plan->unit, Rounding::nearest) +
                      " in plan and " + both(height, plan->unit, plain) +
-                     " high. Asked all round: " + at_least(plan, three_feet) + " to what can burn (" +
-                     source_of(plan, SiteRule::three_feet) + ").";
-  const DataPlate* plate = plate_of_heater(plan, heater);
-  if (plate == nullptr) return text;
-  std::vector<std::string> faces;
-  for (const auto& [face, asked] : faces_of(*plate))
-    if (asked)
-      faces.push_back(face + " " + both(*asked, plan->unit, {.rounding = Rounding::up, .feet = false}));
-  if (faces.empty()) return text;
-  return text + " By its data plate: " + listed_with_and(faces) + " (" +
-         source_of(plan, SiteRule::data_plate) + ").";
+                     " high. Asked all round: " + published_text(plan) + ".";
+  const std::string faces = faces_text(plan, heater);
+  return faces.empty() ? text : text + " By its data plate: " + faces + ".";
+}
+
+std::vector<std::string> missing_faces(const Plan& plan, const std::string& source) {
+  std::vector<std::string> missing;
+  if (const DataPlate* plate = plate_of_heater(plan, source))
+    for (const auto& [face, asked] : faces_of(*plate))
+      if (!asked) missing.push_back(face);
+  return missing;
+}
+
+std::string published_text(const Plan& plan) {
+  return at_least(plan, plan.limit(rule_of(SiteRule::three_feet))) + " to what can burn (" +
+         source_of(plan, SiteRule::three_feet) + ")";
+}
+
+std::string plate_text(const Plan& plan, const std::string& source) {
+  const std::string faces = faces_text(plan, source);
+  if (faces.empty()) return "unknown, the plan does not give it; nothing is drawn for it.";
+  const std::vector<std::string> missing = missing_faces(plan, source);
+  return faces + (missing.empty()
+                      ? "."
+                      : "; unknown, since the plan does not give it: " + listed_with_and(missing) + ".");
+}
+
+std::string configurations_text(const SiteScope& scope) {
+  std::vector<std::string> names;
+  for (const Configuration* one : scope.configurations) names.push_back(one->name);
+  return listed_with_and(names);
+}
+
+std::string verdict_text(const HeaterPlaces& heater, const SiteScope& scope) {
+  if (scope.has_place())
+    return heater.not_compared.empty() ? "places that keep every rule"
+                                       : "places that keep every rule that could be compared";
+  if (!scope.reliefs.front().best) return "no place: the heater is larger than the room";
+  std::string aside;
+  for (const SiteRelief& relief : scope.reliefs)
+    aside += (aside.empty() ? "" : ", or ") + rules_text(relief.rules);
+  return "no place is left unless one sets aside " + aside;
+}
+
+std::string breaks_text(const StandsNow& now) {
+  return now.breaks.empty() ? "keeps every rule that could be compared"
+                            : "does not keep " + rules_text(now.breaks);
 }
 
 std::string surface_text(const Plan& plan, const std::string& stands_on) {
@@ -240,9 +287,7 @@ std::vector<std::string> lacking_sentences(const Plan& plan, const HeaterPlaces&
         "the plan does not give its data plate, so the maker's distances are not compared.");
     return sentences;
   }
-  std::vector<std::string> missing;
-  for (const auto& [face, asked] : faces_of(*plate))
-    if (!asked) missing.push_back(face);
+  const std::vector<std::string> missing = missing_faces(plan, heater.heater);
   if (!missing.empty())
     sentences.push_back("its data plate in the plan does not give " + listed_with_and(missing) +
                         ", so nothing is compared there.");

@@ -27,6 +27,20 @@ std::vector<std::string> free_texts(const Plan& plan, const SiteScope& scope);
 /// What a heater is called, how large it is, and what is asked of it with the sources.
 std::string asked_text(const Plan& plan, const std::string& heater);
 
+/// "at least 3' 0" to what can burn" with the sources.
+std::string published_text(const Plan& plan);
+/// "back" and the like: faces that its data plate in the plan does not give. Empty without a plate.
+std::vector<std::string> missing_faces(const Plan& plan, const std::string& source);
+/// What the data plate of anything that gives heat asks at each face, and which faces are unknown.
+std::string plate_text(const Plan& plan, const std::string& source);
+
+/// "day and night".
+std::string configurations_text(const SiteScope& scope);
+/// Whether places keep every rule, or which rules leave none.
+std::string verdict_text(const HeaterPlaces& heater, const SiteScope& scope);
+/// "does not keep the published distance", or that it keeps every rule that could be compared.
+std::string breaks_text(const StandsNow& now);
+
 /// "Outlets and its own cord of 6' 0"" and who says that it takes no other. The heater must have a cord.
 std::string outlets_heading(const Plan& plan, const std::string& heater);
 /// How long the cord must be where the plan stands the heater, or why it comes to the outlet nowhere.

@@ -140,6 +140,12 @@ std::string_view word(Fixture::Kind kind, English english) {
   throw std::logic_error("Fixture::Kind out of range");
 }
 
+std::string_view deferral(English english) {
+  return english == English::american
+             ? "Maker's instructions, local codes and licensed trades come first."
+             : "Maker's instructions, local regulations and qualified trades come first.";
+}
+
 std::string_view caution_line(English english) {
   return english == English::american ? "Figures compared with the sources named, not a verdict. Maker's "
                                         "instructions, local codes and licensed "

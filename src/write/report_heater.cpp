@@ -13,16 +13,6 @@
 namespace berthwright {
 namespace {
 
-std::string configurations_of(const SiteScope& scope) {
-  std::string text;
-  for (std::size_t i = 0; i < scope.configurations.size(); ++i)
-    text += (i == 0                                 ? ""
-             : i + 1 == scope.configurations.size() ? " and "
-                                                    : ", ") +
-            scope.configurations[i]->name;
-  return text;
-}
-
 constexpr Indent under_place{"      ", "        "};
 
 // Where several configurations are asked about, each margin is told with its own.
@@ -48,17 +38,6 @@ std::string found_lines(const Plan& plan, const SiteScope& scope) {
   return text + place_lines(plan, scope, "Most to spare", *scope.best);
 }
 
-std::string verdict_of(const HeaterPlaces& heater, const SiteScope& scope) {
-  if (scope.has_place())
-    return heater.not_compared.empty() ? "places that keep every rule"
-                                       : "places that keep every rule that could be compared";
-  if (!scope.reliefs.front().best) return "no place: the heater is larger than the room";
-  std::string aside;
-  for (const SiteRelief& relief : scope.reliefs)
-    aside += (aside.empty() ? "" : ", or ") + rules_text(relief.rules);
-  return "no place is left unless one sets aside " + aside;
-}
-
 std::string relief_lines(const Plan& plan, const SiteScope& scope) {
   std::string text;
   for (const SiteRelief& relief : scope.reliefs)
@@ -69,10 +48,8 @@ std::string relief_lines(const Plan& plan, const SiteScope& scope) {
 
 std::string now_lines(const Plan& plan, const SiteScope& scope) {
   if (!scope.now) return {};
-  const std::string breaks = scope.now->breaks.empty() ? "keeps every rule that could be compared"
-                                                       : "does not keep " + rules_text(scope.now->breaks);
   return place_lines(plan, scope, "As the plan stands it", scope.now->place) +
-         wrapped("There it " + breaks + ".", under_place);
+         wrapped("There it " + breaks_text(*scope.now) + ".", under_place);
 }
 
 bool has_bed(const Plan& plan, const SiteScope& scope) {
@@ -85,7 +62,7 @@ bool has_bed(const Plan& plan, const SiteScope& scope) {
 std::string scope_lines(const Plan& plan, const HeaterPlaces& heater, const SiteScope& scope,
                         const std::string& when) {
   const std::string stowed = scope.stowed ? " (the plan stows it there)" : "";
-  std::string text = wrapped(when + stowed + ": " + verdict_of(heater, scope) + ".", item);
+  std::string text = wrapped(when + stowed + ": " + verdict_text(heater, scope) + ".", item);
   text += now_lines(plan, scope);
   if (scope.has_place()) return text + found_lines(plan, scope);
   text += relief_lines(plan, scope);
@@ -120,7 +97,8 @@ std::string siting_lines(const Plan& plan, const HeaterPlaces& heater, const Sit
   for (const SiteScope& scope : siting.scopes)
     text += scope_lines(plan, heater, scope, when_of(*scope.configurations.front()));
   if (siting.together.configurations.size() > 1)
-    text += scope_lines(plan, heater, siting.together, "One place for " + configurations_of(siting.together));
+    text +=
+        scope_lines(plan, heater, siting.together, "One place for " + configurations_text(siting.together));
   return text;
 }
 

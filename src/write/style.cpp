@@ -21,11 +21,17 @@ constexpr std::string_view white = "#ffffff";
 constexpr std::string_view blue = "#0072b2";
 constexpr std::string_view vermilion = "#d55e00";
 constexpr std::string_view yellow = "#f0e442";
+constexpr std::string_view green = "#009e73";
+constexpr std::string_view green_tint = "#d5efe5";
+// Of signs, ISO 3864-4 (as reported in other texts; the standard itself was not read).
+constexpr std::string_view sign_green = "#237f52";
+constexpr std::string_view sign_red = "#9b2423";
 constexpr std::string_view sky_tint = "#d9edf9";
 constexpr std::string_view orange_tint = "#fbeac2";
 constexpr std::string_view vermilion_tint = "#f8d9c4";
 constexpr std::string_view grey_tint = "#f1f1f0";
 constexpr std::string_view grey = "#d9d9d9";
+constexpr std::string_view quiet_grey = "#7a7a7a";  // 4.3 to 1 on white
 
 // Hidden line: 12 widths drawn, 3 left out. What stands before a section's plane: 24 widths and two dots of
 // half a width (ISO 128-2, from memory).
@@ -92,6 +98,39 @@ Style style_of(Ink ink) {
       return shape(fine, yellow);
     case Ink::alert:
       return shape(medium, yellow);
+    case Ink::quiet:
+      return {fine, quiet_grey, white, {}, false};
+    case Ink::quiet_overhead:
+      return {fine, quiet_grey, {}, dashed(fine), false};
+    case Ink::zone_published:
+      return {medium, vermilion, {}, dashed(medium), false};
+    case Ink::zone_plate:
+      return {medium, vermilion, {}, double_dotted(medium), false};
+    case Ink::zone_hatch:
+      return line(fine, vermilion);
+    case Ink::cord:
+      return {medium, black, {}, short_dashes(medium), false};
+    case Ink::site_region:
+      return line(medium, blue);
+    case Ink::site_hatch:
+      return line(fine, blue);
+    case Ink::site_place:
+      return {medium, blue, white, {}, false};
+    case Ink::way_band:
+      return {narrow, green, green_tint, {}, false};
+    case Ink::way_path:
+      return line(narrow, black);
+    case Ink::pinch:
+      return line(wide, black);
+    case Ink::sign_exit:
+      return {{}, black, sign_green, {}, false};
+    case Ink::sign_alarm:
+      return {{}, black, sign_red, {}, false};
+    case Ink::sign_light:
+      return {{}, black, white, {}, false};
+    case Ink::sign_shut:
+    case Ink::sign_outlet:
+      return shape(medium, white);
     case Ink::ridge:
       return shape(fine, black);
     case Ink::cut_foam:

@@ -88,8 +88,11 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   StoodUp stood;
   stand_up(stood, request.plan, false, out, err);
   if (!stood.answer) return stood.code;
+  const Result<std::vector<HeaterPlaces>> heaters = heater_places(*stood.plan, {});
+  if (!heaters) return told(request.plan, heaters.problems(), false, out, err);
   std::map<std::string, std::string> files;
-  for (const Sheet& sheet : sheets(*stood.plan, *stood.answer)) files[sheet.file + ".svg"] = svg(sheet);
+  for (const Sheet& sheet : sheets(*stood.plan, *stood.answer, *heaters))
+    files[sheet.file + ".svg"] = svg(sheet);
   const std::string folder = request.folder.empty() ? default_folder(request.plan) : request.folder;
   const Result<Written> written = write_files(folder, files);
   if (!written) {

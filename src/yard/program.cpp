@@ -38,7 +38,7 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
 }
 
 CLI::App* define_draw(CLI::App& app, DrawRequest& draw) {
-  CLI::App* verb = app.add_subcommand("draw", "Draw every configuration to scale as SVG: plans and sections");
+  CLI::App* verb = app.add_subcommand("draw", "Draw every configuration to scale as SVG: plans, sections, heat, ways out");
   verb->add_option("PLAN", draw.plan, plan_help)->required();
   verb->add_option("--out", draw.folder, "folder for the drawings (default: out/ and the plan's file name)");
   verb->footer(

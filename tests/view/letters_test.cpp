@@ -93,8 +93,8 @@ TEST(Wrapped, DoesNotTearAMeasure) {
 }
 
 TEST(Wrapped, KeepsSidesAreasAndComparisonsTogether) {
-  for (const std::string_view measure : {"75\" × 38\"", "1905 mm × 965.2 mm", "7.2 sq ft", "< 3' 0\"",
-                                         "≥ 914.4 mm", "13.297 in", "250 lb", "50 %"})
+  for (const std::string_view measure : {"75\" × 38\"", "across × high", "1905 mm × 965.2 mm", "7.2 sq ft",
+                                         "< 3' 0\"", "≥ 914.4 mm", "13.297 in", "250 lb", "50 %"})
     EXPECT_EQ(unbroken_measures(measure).find(' '), std::string::npos) << measure;
   for (const std::string_view words : {"2 inside", "9 of them", "× marks", "a 3", "12 install"})
     EXPECT_NE(unbroken_measures(words).find(' '), std::string::npos) << words;

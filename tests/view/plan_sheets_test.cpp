@@ -86,7 +86,8 @@ std::int64_t squared_distance(PaperPoint p, const PaperLine& line) {
 bool lies_on_a_line(const Sheet& sheet, PaperPoint p) {
   constexpr std::int64_t reach = 100 * 100;  // a tenth of a millimetre
   for (const Ink ink :
-       {Ink::cushion, Ink::appliance, Ink::bed_outline, Ink::made_up, Ink::overhead, Ink::fixture})
+       {Ink::cushion, Ink::appliance, Ink::bed_outline, Ink::made_up, Ink::overhead, Ink::fixture, Ink::quiet,
+        Ink::quiet_overhead})
     for (const Path& path : drawn_paths(sheet, ink))
       for (const PaperLine& line : lines(path))
         if (squared_distance(p, line) <= reach) return true;

@@ -217,7 +217,8 @@ TEST_F(Program, DrawsEveryConfigurationAndNamesTheFiles) {
     EXPECT_TRUE(bytes.ends_with("</svg>\n")) << name;
   }
   EXPECT_EQ(draw.out, names);
-  EXPECT_EQ(files_in(drawings).size(), 3U) << "two plans and the sections by night";
+  EXPECT_EQ(files_in(drawings).size(), 6U) << "two plans, the sections by night, where the heater may stand "
+                                              "by day and night, the ways out by night";
 }
 
 TEST_F(Program, DrawsWhatIsNotMetAndSaysSo) {

@@ -76,7 +76,24 @@ enum class Ink {
   before_plane,   ///< stands before the plane, seen through it
   no_room,        ///< a person who does not fit
   hatch,
-  alert,  ///< the triangle before what is not met
+  alert,           ///< the triangle before what is not met
+  quiet,           ///< of an overlay: what stands there, under what the sheet is about
+  quiet_overhead,  ///< the same of what hangs above
+  zone_published,  ///< edge of the published distance around a heater
+  zone_plate,      ///< edge of the distances of a data plate
+  zone_hatch,      ///< fills both along their edges
+  cord,            ///< led from an appliance to its outlet
+  site_region,     ///< where the corner of a heater may stand
+  site_hatch,
+  site_place,  ///< a heater at one such place
+  way_band,    ///< the floor that the widest disc sweeps on its way out
+  way_path,    ///< of its middle
+  pinch,       ///< where it is narrowest
+  sign_exit,   ///< green square: a way to get out
+  sign_shut,   ///< an opening that does not serve
+  sign_alarm,  ///< red square: an alarm
+  sign_light,  ///< what is drawn on a dark sign
+  sign_outlet,
   dimension,
   tick,  ///< the oblique stroke that ends a dimension
   leader,

@@ -1,13 +1,18 @@
 #pragma once
 
+#include <span>
+
 #include <berthwright/solve/answer.h>
+#include <berthwright/solve/site/siting.h>
 #include <berthwright/view/scene.h>
 
 namespace berthwright {
 
 /// Every sheet of a plan, numbered in order: a plan of each configuration, then the sections of those that
-/// have a bed or a seat, then the clear heights over each bed where something hangs within 36 in. Each is followed by pages for those of its notes that found no room beside it.
-std::vector<Sheet> sheets(const Plan& plan, const Answer& answer);
+/// have a bed or a seat, then the clear heights over each bed where something hangs within 36 in, then over
+/// thin grey plans what gives heat with its distances, where each of `heaters` may stand, and the ways out.
+/// Each is followed by pages for those of its notes that found no room beside it. `heaters` are of the plan.
+std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {});
 
 /// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
 /// up.

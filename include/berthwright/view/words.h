@@ -50,6 +50,8 @@ std::string cure_sentence(const Plan& plan, const Finding& finding);
 /// "CPSC space-heater tips (published)", "common practice, no source".
 std::string source_text(const Source& source);
 
+/// Who comes before any figure of ours.
+std::string_view deferral(English english);
 /// The caution that stands on every sheet and under every check.
 std::string_view caution_line(English english);
 
