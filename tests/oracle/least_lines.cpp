@@ -6,7 +6,7 @@
 namespace berthwright::oracle {
 namespace {
 
-using Spot = std::array<double, 3>;
+using LinePlace = std::array<double, 3>;
 
 /// Where lines may run along one axis: pairs of places on the two boxes.
 std::vector<std::pair<double, double>> pairs_on(int a0, int a1, int b0, int b1) {
@@ -18,7 +18,7 @@ std::vector<std::pair<double, double>> pairs_on(int a0, int a1, int b0, int b1) 
   return pairs;
 }
 
-bool is_stopped(const Spot& from, const Spot& to, const std::vector<InchBox>& shields) {
+bool is_stopped(const LinePlace& from, const LinePlace& to, const std::vector<InchBox>& shields) {
   constexpr int steps = 400;
   for (int i = 0; i < steps; ++i) {
     const double part = (i + 0.5) / steps;

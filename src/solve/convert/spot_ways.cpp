@@ -1,0 +1,292 @@
+#include "solve/convert/spot_ways.h"
+
+#include <algorithm>
+
+#include <berthwright/solve/open/leaves.h>
+
+#include "plan/box_sides.h"
+#include "solve/convert/motion_room.h"
+#include "solve/room/outlines_met.h"
+#include "solve/room/rest.h"
+#include "solve/room/rows.h"
+#include "solve/room/thickness.h"
+
+namespace berthwright {
+namespace {
+
+// How far before its face one stands a thing that comes out of a cupboard, and beyond a door what leaves.
+constexpr Length before_face = 12_in;
+constexpr Length beyond_door = 1_in;
+// Realms of one level; no plane has as many parts.
+constexpr std::size_t realms = 1U << 20U;
+
+bool lies_flat(const Spot& spot) { return spot.stands_in_room() && spot.pose.manner == Pose::Manner::flat; }
+
+/// Gathers the ways of one spot.
+class WaysOfSpot {
+ public:
+  WaysOfSpot(const Surroundings& surroundings, const std::vector<SpotEntry>& entries, std::size_t at,
+             const SpotOverlaps& overlaps, const Carrying& carrying)
+      : surroundings_(surroundings),
+        plan_(surroundings.plan()),
+        entries_(entries),
+        at_(at),
+        spot_(entries[at].spot),
+        piece_(plan_->pieces[entries[at].piece]),
+        overlaps_(overlaps),
+        carrying_(carrying) {
+    for (const SpotEntry& entry : entries) {
+      if (entry.piece != entries[at].piece || !lies_flat(entry.spot) || !lies_flat(spot_)) continue;
+      flips_matter_ = flips_matter_ || entry.spot.pose.placement.flipped != spot_.pose.placement.flipped;
+      ends_matter_ = ends_matter_ ||
+                     (entry.spot.kind == Spot::Kind::posed && half_turns(entry.spot) != half_turns(spot_));
+    }
+  }
+
+  SpotWays gathered() {
+    switch (spot_.kind) {
+      case Spot::Kind::posed:
+      case Spot::Kind::parked:
+        lift();
+        break;
+      case Spot::Kind::outside:
+        leave();
+        break;
+      case Spot::Kind::stowed:
+        take_out();
+        break;
+    }
+    return std::move(ways_);
+  }
+
+ private:
+  void add(std::size_t level, const HeldAt& held, std::size_t realm, const SpotSet& barred_by,
+           const std::string& leaf) {
+    // What can be turned over, or end for end, on its way may come to lie any way; else each is apart.
+    const std::size_t joins = 4 * (level * realms + realm);
+    std::vector<std::size_t> faces{0};
+    if (flips_matter_ && !carrying_.can_flip(level, realm)) {
+      faces = lies_flat(spot_) ? std::vector{spot_.pose.placement.flipped ? std::size_t{1} : std::size_t{0}}
+                               : std::vector<std::size_t>{0, 1};
+    } else if (!flips_matter_ && ends_matter_ && !carrying_.can_spin(level, realm)) {
+      faces = spot_.kind == Spot::Kind::posed && lies_flat(spot_)
+                  ? std::vector{half_turns(spot_) ? std::size_t{2} : std::size_t{3}}
+                  : std::vector<std::size_t>{2, 3};
+    }
+    for (const std::size_t face : faces) {
+      const OpenWay way{joins + face, barred_by | put_aside_above(carrying_.heights()[level]), false};
+      if (std::ranges::find(ways_.ways, way) != ways_.ways.end()) continue;
+      ways_.ways.push_back(way);
+      ways_.anchors.push_back({level, held, leaf});
+    }
+  }
+
+  // What is put aside may stand in the way on a level that it rises above.
+  SpotSet put_aside_above(Length height) const {
+    SpotSet found;
+    for (std::size_t other = 0; other < entries_.size(); ++other)
+      if (entries_[other].spot.kind == Spot::Kind::parked && entries_[other].piece != entries_[at_].piece &&
+          height < overlaps_.standing(other).top)
+        found.set(other);
+    return found;
+  }
+
+  // Pressed from beneath into the cushion that lies on it: it comes off that by being lifted.
+  bool presses(const Fixture& fixture) const {
+    return piece_.is_soft() && fixture.solid.base() <= spot_.base && spot_.base < fixture.solid.top() &&
+           2 * (fixture.solid.top() - spot_.base) <= spot_.pose.height;
+  }
+
+  bool is_within_room(Length low, Length high) const {
+    const Rect bounds = spot_.pose.outline.bounds();
+    if (std::ranges::none_of(surroundings_.beyond(low, high),
+                             [&](const Rect& rect) { return overlaps(rect, bounds); }))
+      return true;
+    const Region outside = without(spot_.pose.outline, surroundings_.room(low, high));
+    if (outside.empty()) return true;
+    const Length gives = piece_.is_soft() ? give_in_row : spot_.pose.arcs.empty() ? Length{} : arc_error;
+    return gives > Length{} && thickness_of(outside).width <= gives;
+  }
+
+  void shut(const std::string& thing, Length depth) {
+    const auto known = std::ranges::find(ways_.shut, thing, &ShutBy::thing);
+    if (known == ways_.shut.end()) ways_.shut.push_back({thing, depth});
+  }
+
+  // Whether nothing built in bars the way straight up to the level; what may stand there is added.
+  bool opens_upward(Length height, SpotSet& barred_by) {
+    const Length top = height + spot_.pose.height;
+    bool open = true;
+    for (const SpotOverlaps::With& with : overlaps_.with_fixtures(at_)) {
+      const Fixture& fixture = plan_->fixtures[with.other];
+      if (fixture.solid.top() <= spot_.base || top <= fixture.solid.base() || presses(fixture)) continue;
+      const bool stands_in_it = fixture.solid.base() < spot_.base + spot_.pose.height;
+      shut(fixture.id.text(), stands_in_it ? with.depth : Length{});
+      open = false;
+    }
+    for (const SpotOverlaps::With& with : overlaps_.with_spots(at_)) {
+      const Standing& other = overlaps_.standing(with.other);
+      if (spot_.base < other.top && other.base < top) barred_by.set(with.other);
+    }
+    if (is_within_room(spot_.base, top)) return open;
+    shut("room", {});
+    return false;
+  }
+
+  void lift() {
+    const Rect bounds = spot_.pose.outline.bounds();
+    const bool quarter = spot_.pose.placement.turn.is_quarter();
+    for (std::size_t level = 0; level < carrying_.heights().size(); ++level) {
+      const Length height = carrying_.heights()[level];
+      if (height < spot_.base) continue;
+      SpotSet barred_by;
+      if (!opens_upward(height, barred_by)) return;
+      HeldAt held{Carrying::hold_of(spot_.pose), bounds.low};
+      if (!quarter) {
+        const auto side = carrying_.sides(held.hold);
+        held.low = bounds.low + Vector{half(bounds.width() - side[0]), half(bounds.height() - side[1])};
+        const Rect needed = hull(turning_room(carrying_.box(held)).needed, bounds);
+        if (!carrying_.is_clear_at(level, needed, spot_.pose.height)) continue;
+      }
+      if (const auto realm = carrying_.realm(level, held)) add(level, held, *realm, barred_by, {});
+    }
+    if (ways_.ways.empty() && ways_.shut.empty()) shut("room", {});
+  }
+
+  void leave() {
+    const Opening& door = *plan_.opening(spot_.place);
+    for (std::size_t level = 0; level < carrying_.heights().size(); ++level)
+      for (std::size_t hold = 0; hold < (piece_.heat ? 2 : holds); ++hold) {
+        const auto side = carrying_.sides(hold);
+        const Length depth = is_end_wall(door.wall) ? side[0] : side[1];
+        const Rect before = outside_door(plan_->interior, door, beyond_door, beyond_door + depth);
+        const HeldAt held{
+            hold,
+            {before.low.x + (is_end_wall(door.wall) ? Length{} : half(before.width() - side[0])),
+             before.low.y + (is_end_wall(door.wall) ? half(before.height() - side[1]) : Length{})}};
+        if (const auto realm = carrying_.realm(level, held)) add(level, held, *realm, {}, door.id.text());
+      }
+    if (ways_.ways.empty()) shut(door.id.text(), {});
+  }
+
+  // What comes out of a locker is turned there as it needs to be: it joins whatever is free before it.
+  void join_near(Point place, const SpotSet& barred_by, const std::string& leaf) {
+    const Rect room = plan_->interior.outline.polygon().bounds();
+    const Point middle{half(room.low.x + room.high.x), half(room.low.y + room.high.y)};
+    for (std::size_t level = 0; level < carrying_.heights().size(); ++level)
+      for (std::size_t hold = 0; hold < (piece_.heat ? 2 : holds); ++hold)
+        for (const int quarter : {0, 1, 2, 3, 4}) {
+          const auto side = carrying_.sides(hold);
+          const auto between = [&](Length a, Length b) { return a + half(half((b - a) * quarter)); };
+          const HeldAt held{
+              hold, {between(place.x, middle.x) - half(side[0]), between(place.y, middle.y) - half(side[1])}};
+          const auto realm = carrying_.realm(level, held);
+          if (!realm) continue;
+          add(level, held, *realm, barred_by, leaf);
+          break;
+        }
+  }
+
+  bool passes(const Leaf& leaf) const {
+    if (piece_.is_soft() || leaf.kind == Leaf::Kind::drawer) return true;
+    std::array sides{piece_.length, piece_.width, piece_.thickness};
+    std::ranges::sort(sides);
+    const auto [less, more] = std::minmax(leaf.outline.width(), leaf.outline.height());
+    return sides[0] <= less && sides[1] <= more;
+  }
+
+  SpotSet in_sweep(const Fixture& fixture, const Leaf& leaf) const {
+    SpotSet barred_by;
+    const std::vector<Arc> none;
+    for (std::size_t other = 0; other < entries_.size(); ++other) {
+      const Standing& thing = overlaps_.standing(other);
+      if (entries_[other].piece == entries_[at_].piece || thing.outline == nullptr) continue;
+      const Region sweep = leaf_sweep(fixture, leaf, thing.base, thing.top);
+      if (!sweep.empty() && overlap_in_plan(thing, {&sweep, &none, thing.base, thing.top, false}) > Length{})
+        barred_by.set(other);
+    }
+    return barred_by;
+  }
+
+  void take_out_of(const Fixture& fixture, const Leaf& leaf) {
+    if (!passes(leaf)) return shut(leaf.id.text(), {});
+    const Rect box = fixture.solid.outline().bounds();
+    const Point place = leaf.kind == Leaf::Kind::lid
+                            ? Point{half(leaf.outline.low.x + leaf.outline.high.x),
+                                    half(leaf.outline.low.y + leaf.outline.high.y)}
+                            : middle_of_side(beyond_side(box, leaf.face, 2 * before_face), leaf.face);
+    join_near(place, in_sweep(fixture, leaf), leaf.id.text());
+  }
+
+  void take_out() {
+    const Leaf* drawer = plan_.leaf(spot_.place);
+    const Fixture* fixture = plan_.fixture(drawer != nullptr ? drawer->fixture.text() : spot_.place);
+    const Rect reach = spot_.reach;
+    if (fixture == nullptr || fixture->leaves.empty())
+      return join_near({half(reach.low.x + reach.high.x), half(reach.low.y + reach.high.y)}, {}, {});
+    for (const Leaf& leaf : fixture->leaves)
+      if (drawer == nullptr ? leaf.kind != Leaf::Kind::drawer : &leaf == drawer) take_out_of(*fixture, leaf);
+  }
+
+  const Surroundings& surroundings_;
+  const Plan& plan_;
+  const std::vector<SpotEntry>& entries_;
+  std::size_t at_;
+  const Spot& spot_;
+  const Piece& piece_;
+  const SpotOverlaps& overlaps_;
+  const Carrying& carrying_;
+  bool flips_matter_ = false;
+  bool ends_matter_ = false;
+  SpotWays ways_;
+};
+
+}  // namespace
+
+SpotOverlaps::SpotOverlaps(const Plan& plan, const std::vector<SpotEntry>& entries)
+    : spots_(entries.size()), fixtures_(entries.size()) {
+  for (const SpotEntry& entry : entries) {
+    Standing standing;
+    if (entry.spot.stands_in_room())
+      standing = {&entry.spot.pose.outline, &entry.spot.pose.arcs, entry.spot.base,
+                  entry.spot.base + entry.spot.pose.height, plan->pieces[entry.piece].is_soft()};
+    standing_.push_back(standing);
+  }
+  for (std::size_t a = 0; a < entries.size(); ++a) {
+    if (standing_[a].outline == nullptr) continue;
+    for (std::size_t b = a + 1; b < entries.size(); ++b) {
+      if (standing_[b].outline == nullptr || entries[a].piece == entries[b].piece) continue;
+      const Length depth = overlap_in_plan(standing_[a], standing_[b]);
+      if (depth == Length{}) continue;
+      spots_[a].push_back({b, depth});
+      spots_[b].push_back({a, depth});
+    }
+    for (std::size_t f = 0; f < plan->fixtures.size(); ++f) {
+      const Fixture& fixture = plan->fixtures[f];
+      if (fixture.kind == Fixture::Kind::curtain) continue;
+      const Length depth = overlap_in_plan(standing_[a], {&fixture.solid.outline(), &fixture.arcs,
+                                                          fixture.solid.base(), fixture.solid.top(), false});
+      if (depth > Length{}) fixtures_[a].push_back({f, depth});
+    }
+  }
+}
+
+SpotSet SpotOverlaps::at_rest(std::size_t spot) const {
+  SpotSet found;
+  for (const With& with : spots_[spot])
+    if (standing_[with.other].base < standing_[spot].top && standing_[spot].base < standing_[with.other].top)
+      found.set(with.other);
+  return found;
+}
+
+SpotWays ways_of(const Surroundings& surroundings, const std::vector<SpotEntry>& entries, std::size_t at,
+                 const SpotOverlaps& overlaps, const Carrying& carrying) {
+  return WaysOfSpot(surroundings, entries, at, overlaps, carrying).gathered();
+}
+
+void add_bent_way(SpotWays& ways, const SpotSet& barred_by) {
+  ways.ways.push_back({bent_ways, barred_by, true});
+  ways.anchors.push_back({});
+}
+
+}  // namespace berthwright

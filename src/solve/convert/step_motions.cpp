@@ -1,0 +1,93 @@
+#include "solve/convert/step_motions.h"
+
+#include <algorithm>
+#include <stdexcept>
+#include <utility>
+
+#include "solve/convert/motion_room.h"
+
+namespace berthwright {
+namespace {
+
+const Anchor& anchor_of(const SpotTable& made, std::size_t spot, std::size_t joins, const SpotSet& taken) {
+  const std::vector<OpenWay>& ways = made.table.spots[spot].ways;
+  for (std::size_t i = 0; i < ways.size(); ++i)
+    if (ways[i].joins == joins && (ways[i].barred_by & taken).none()) return made.anchors[spot][i];
+  throw std::logic_error("a move without a way");
+}
+
+void open_leaf(Step& step, const std::string& leaf) {
+  if (!leaf.empty() && std::ranges::find(step.opens, leaf) == step.opens.end()) step.opens.push_back(leaf);
+}
+
+// Up to the level, and to its own box where it was turned by no quarter.
+void take_up(std::vector<Motion>& motions, const Carrying& carrying, const Spot& spot, const Anchor& anchor) {
+  if (!spot.stands_in_room()) return;
+  const Length height = carrying.heights()[anchor.level];
+  Solid solid = spot.solid();
+  if (height != solid.base()) {
+    motions.push_back(raised(solid, height));
+    solid = motions.back().after;
+  }
+  if (spot.pose.placement.turn.is_quarter()) return;
+  const Rect box = carrying.box(anchor.held);
+  motions.push_back(
+      {Motion::Kind::turn,
+       solid,
+       Solid(Region(box), solid.base(), solid.top()),
+       {Solid(Region(hull(turning_room(box).needed, solid.outline().bounds())), solid.base(), solid.top())}});
+}
+
+Carrying::Detour detour_between(const Step& step) {
+  const auto lies_flat = [](const Spot& spot) {
+    return spot.stands_in_room() && spot.pose.manner == Pose::Manner::flat;
+  };
+  if (step.flipped) return Carrying::Detour::flip;
+  const bool both_posed = step.from.kind == Spot::Kind::posed && step.to.kind == Spot::Kind::posed;
+  return both_posed && lies_flat(step.from) && lies_flat(step.to) &&
+                 half_turns(step.from) != half_turns(step.to)
+             ? Carrying::Detour::spin
+             : Carrying::Detour::none;
+}
+
+}  // namespace
+
+Motion backwards(Motion motion) {
+  std::swap(motion.before, motion.after);
+  if (motion.kind == Motion::Kind::lift)
+    motion.kind = Motion::Kind::lower;
+  else if (motion.kind == Motion::Kind::lower)
+    motion.kind = Motion::Kind::lift;
+  return motion;
+}
+
+Step step_of(const SpotTable& made, const TableRules& rules, const std::vector<SpotEntry>& entries,
+             const TableMove& move, const SpotSet& taken) {
+  Step step;
+  step.from = entries[move.from].spot;
+  step.to = entries[move.to].spot;
+  step.piece = step.from.pose.piece;
+  const std::optional<std::size_t> joins = rules.joined_by(move.from, move.to, taken);
+  if (!joins) throw std::logic_error("a step that cannot be done");
+  const Anchor& from = anchor_of(made, move.from, *joins, taken);
+  const Anchor& to = anchor_of(made, move.to, *joins, taken);
+  open_leaf(step, from.leaf);
+  open_leaf(step, to.leaf);
+  step.bent = *joins == bent_ways;
+  const bool both_stand = step.from.stands_in_room() && step.to.stands_in_room();
+  step.flipped = both_stand && step.from.pose.manner == Pose::Manner::flat &&
+                 step.to.pose.manner == Pose::Manner::flat &&
+                 step.from.pose.placement.flipped != step.to.pose.placement.flipped;
+  if (step.bent) return step;
+  const Carrying& carrying = *made.carrying[move.piece];
+  take_up(step.motions, carrying, step.from, from);
+  for (Motion& motion : carrying.route(from.level, from.held, to.held, detour_between(step)))
+    step.motions.push_back(std::move(motion));
+  std::vector<Motion> down;
+  take_up(down, carrying, step.to, to);
+  for (auto motion = down.rbegin(); motion != down.rend(); ++motion)
+    step.motions.push_back(backwards(std::move(*motion)));
+  return step;
+}
+
+}  // namespace berthwright

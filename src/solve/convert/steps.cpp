@@ -1,0 +1,67 @@
+#include <berthwright/solve/convert/steps.h>
+
+#include <algorithm>
+
+#include "solve/convert/conversion_search.h"
+#include "solve/convert/standing.h"
+
+namespace berthwright {
+namespace {
+
+void find_standing_places(const Surroundings& surroundings, Conversion& conversion) {
+  const Plan& plan = surroundings.plan();
+  for (std::size_t i = 0; i < conversion.steps.size(); ++i) {
+    Step& step = conversion.steps[i];
+    const Arrangement stage = stage_after(plan, conversion, i);
+    const std::string& piece = step.piece.text();
+    if (step.from.kind != Spot::Kind::outside)
+      step.taking = standing_place(surroundings, stage, piece, step.from.reach);
+    if (step.to.kind != Spot::Kind::outside)
+      step.letting_go = standing_place(surroundings, stage, piece, step.to.reach);
+  }
+}
+
+}  // namespace
+
+Result<std::vector<Conversion>> conversions(const Plan& plan) {
+  std::vector<Arrangement> arrangements;
+  Problems problems;
+  for (const Configuration& configuration : plan->configurations) {
+    Result<Arrangement> arrangement = arranged(plan, configuration);
+    if (arrangement)
+      arrangements.push_back(std::move(arrangement).value());
+    else
+      problems.insert(problems.end(), arrangement.problems().begin(), arrangement.problems().end());
+  }
+  if (!problems.empty()) return problems;
+  const Surroundings surroundings(plan);
+  std::vector<Conversion> found;
+  for (std::size_t a = 0; a < arrangements.size(); ++a)
+    for (std::size_t b = a + 1; b < arrangements.size(); ++b) {
+      found.push_back(searched(surroundings, arrangements[a], arrangements[b]));
+      find_standing_places(surroundings, found.back());
+      found.push_back(undone(found.back()));
+    }
+  return found;
+}
+
+Arrangement stage_after(const Plan& plan, const Conversion& conversion, std::size_t steps) {
+  Arrangement stage{conversion.from, {}};
+  for (const Fixture& fixture : plan->fixtures)
+    stage.things.push_back({fixture.id.text(), &fixture, nullptr, nullptr, fixture.solid, {}, {}});
+  std::vector<const Spot*> spots;
+  for (const Spot& start : conversion.start) {
+    spots.push_back(&start);
+    for (std::size_t i = 0; i < std::min(steps, conversion.steps.size()); ++i)
+      if (conversion.steps[i].piece == start.pose.piece) spots.back() = &conversion.steps[i].to;
+  }
+  std::erase_if(spots, [](const Spot* spot) { return !spot->stands_in_room(); });
+  std::ranges::stable_sort(spots, {}, [](const Spot* spot) { return spot->base; });
+  for (const Spot* spot : spots) {
+    const std::string& id = spot->pose.piece.text();
+    stage.things.push_back({id, nullptr, plan.piece(id), &spot->pose, spot->solid(), spot->carried_by, {}});
+  }
+  return stage;
+}
+
+}  // namespace berthwright
