@@ -3,7 +3,7 @@
 #include <string>
 #include <string_view>
 
-#include <berthwright/geometry/point.h>
+#include <berthwright/geometry/region.h>
 #include <berthwright/plan/rules.h>
 
 namespace berthwright {
@@ -24,6 +24,22 @@ Json place_in(const Point& p) {
 template <class Json>
 Json place_in(const Point3& p) {
   return {{"x_mm", millimetres(p.plan.x)}, {"y_mm", millimetres(p.plan.y)}, {"z_mm", millimetres(p.z)}};
+}
+/// Polygons less their holes, as rings of corners.
+template <class Json>
+Json region_in(const Region& region) {
+  const auto ring = [](const Polygon& polygon) {
+    Json corners = Json::array();
+    for (const Point& corner : polygon.vertices()) corners.push_back(place_in<Json>(corner));
+    return corners;
+  };
+  Json faces = Json::array();
+  for (const Face& face : region.faces()) {
+    Json holes = Json::array();
+    for (const Polygon& hole : face.holes) holes.push_back(ring(hole));
+    faces.push_back({{"outer", ring(face.outer)}, {"holes", holes}});
+  }
+  return faces;
 }
 template <class Json>
 Json source_in(const Source& source) {

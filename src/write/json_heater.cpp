@@ -14,22 +14,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Json ring_json(const Polygon& ring) {
-  Json corners = Json::array();
-  for (const Point& corner : ring.vertices()) corners.push_back(place_in<Json>(corner));
-  return corners;
-}
-
-Json region_json(const Region& region) {
-  Json faces = Json::array();
-  for (const Face& face : region.faces()) {
-    Json holes = Json::array();
-    for (const Polygon& hole : face.holes) holes.push_back(ring_json(hole));
-    faces.push_back({{"outer", ring_json(face.outer)}, {"holes", holes}});
-  }
-  return faces;
-}
-
 Json rules_json_of(const std::vector<SiteRule>& rules) {
   Json words = Json::array();
   for (const SiteRule rule : rules) words.push_back(word(rule));
@@ -86,10 +70,10 @@ Json scope_json(const Plan& plan, const SiteScope& scope) {
   json["ways"] = Json::array();
   for (const SiteRegions& regions : scope.ways)
     json["ways"].push_back({{"faces", word(term_of(regions.faces), English::american)},
-                            {"standing", region_json(regions.standing)},
-                            {"three_feet", region_json(regions.three_feet)},
-                            {"data_plate", region_json(regions.data_plate)},
-                            {"free", region_json(regions.free)}});
+                            {"standing", region_in<Json>(regions.standing)},
+                            {"three_feet", region_in<Json>(regions.three_feet)},
+                            {"data_plate", region_in<Json>(regions.data_plate)},
+                            {"free", region_in<Json>(regions.free)}});
   json["best"] = scope.best ? site_place_json(plan, *scope.best) : Json(nullptr);
   json["reliefs"] = Json::array();
   for (const SiteRelief& relief : scope.reliefs)

@@ -67,6 +67,13 @@ std::string configurations_of(const Plan& plan) {
   return names.empty() ? "none" : names;
 }
 
+bool is_configuration(const Plan& plan, const std::string& id, std::ostream& err) {
+  if (plan.configuration(id) != nullptr) return true;
+  err << "berthwright: no configuration of the plan is called " << printable(id, every_character)
+      << "; it has: " << printable(configurations_of(plan), every_character) << '\n';
+  return false;
+}
+
 std::string default_folder(const std::string& plan) {
   const std::string stem = std::filesystem::path(plan).stem().string();
   return "out/" + (plan == "-" || stem.empty() ? "plan" : stem);
@@ -112,17 +119,30 @@ int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& er
   if (!plan) return code;
   std::vector<ConfigurationId> chosen;
   for (const std::string& id : request.configurations) {
-    if (plan->configuration(id) == nullptr) {
-      err << "berthwright: no configuration of the plan is called " << printable(id, every_character)
-          << "; it has: " << printable(configurations_of(*plan), every_character) << '\n';
-      return exit_usage;
-    }
+    if (!is_configuration(*plan, id, err)) return exit_usage;
     chosen.emplace_back(id);
   }
   const Result<std::vector<HeaterPlaces>> heaters = heater_places(*plan, chosen);
   if (!heaters) return told(request.plan, heaters.problems(), request.json, out, err);
   out << (request.json ? heater_json(*plan, *heaters) : heater_text(*plan, *heaters));
   return exit_code(*heaters);
+}
+
+int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err) {
+  int code = exit_fine;
+  const std::optional<Plan> plan = plan_of(request.plan, request.json, out, err, code);
+  if (!plan) return code;
+  for (const std::string& id : {request.from, request.to})
+    if (!id.empty() && !is_configuration(*plan, id, err)) return exit_usage;
+  Result<std::vector<Conversion>> found = conversions(*plan);
+  if (!found) return told(request.plan, found.problems(), request.json, out, err);
+  std::vector<Conversion> shown = std::move(found).value();
+  std::erase_if(shown, [&](const Conversion& one) {
+    return (!request.from.empty() && one.from->id.text() != request.from) ||
+           (!request.to.empty() && one.to->id.text() != request.to);
+  });
+  out << (request.json ? steps_json(*plan, shown) : steps_text(*plan, shown));
+  return exit_code(shown);
 }
 
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err) {

@@ -30,6 +30,12 @@ struct HeaterRequest {
   std::vector<std::string> configurations;  ///< ids; empty: all
   bool json = false;
 };
+struct StepsRequest {
+  std::string plan;
+  std::string from;  ///< id of a configuration; empty: any
+  std::string to;
+  bool json = false;
+};
 struct ExplainRequest {
   std::string rule;  ///< empty: list all
   bool json = false;
@@ -38,6 +44,7 @@ struct ExplainRequest {
 int run_check(const CheckRequest& request, std::ostream& out, std::ostream& err);
 int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err);
 int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& err);
+int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err);
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
 
 }  // namespace berthwright

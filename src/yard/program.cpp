@@ -17,6 +17,7 @@ struct Asked {
   CheckRequest check;
   DrawRequest draw;
   HeaterRequest heater;
+  StepsRequest steps;
   ExplainRequest explain;
 };
 
@@ -65,6 +66,24 @@ CLI::App* define_heater(CLI::App& app, HeaterRequest& heater) {
   return verb;
 }
 
+CLI::App* define_steps(CLI::App& app, StepsRequest& steps) {
+  CLI::App* verb =
+      app.add_subcommand("steps", "Find the fewest steps from each configuration to each other one");
+  verb->add_option("PLAN", steps.plan, plan_help)->required();
+  verb->add_option("--from", steps.from, "only from this configuration");
+  verb->add_option("--to", steps.to, "only to this configuration");
+  verb->add_flag("--json", steps.json,
+                 "one JSON object instead of text (plans/steps.schema.json), with all that is swept");
+  verb->footer(
+      "Example:\n  berthwright steps plans/sanderling.json --from day --to night\n\n"
+      "Exit code: 0 each has an order; 1 one has none within the moves and places tried; 2 one was not "
+      "decided\n"
+      "within the bound, or there is no pair; 64 no such configuration; 65 the plan is wrong; 66 it cannot "
+      "be "
+      "read.");
+  return verb;
+}
+
 CLI::App* define_explain(CLI::App& app, ExplainRequest& explain) {
   CLI::App* verb = app.add_subcommand("explain", "Tell what a rule measures, its number and who says so");
   verb->add_option("RULE", explain.rule, "name of a rule; without it all rules are listed");
@@ -83,12 +102,13 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* check = define_check(app, asked.check);
   const CLI::App* draw = define_draw(app, asked.draw);
   const CLI::App* heater = define_heater(app, asked.heater);
+  const CLI::App* steps = define_steps(app, asked.steps);
   const CLI::App* explain = define_explain(app, asked.explain);
   if (!arguments.empty() && !arguments.front().starts_with('-') &&
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are check, draw, heater and explain\n";
+        << "; the verbs are check, draw, heater, steps and explain\n";
     return exit_usage;
   }
   try {
@@ -104,6 +124,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (check->parsed()) return run_check(asked.check, out, err);
   if (draw->parsed()) return run_draw(asked.draw, out, err);
   if (heater->parsed()) return run_heater(asked.heater, out, err);
+  if (steps->parsed()) return run_steps(asked.steps, out, err);
   return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
 }
 

@@ -15,11 +15,11 @@ namespace {
 
 constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
 
-// What ./dev demo makes of one plan: every drawing, the check as text, and where its heaters may stand.
+// What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, and the steps.
 std::map<std::string, std::string> made_now(const std::string& name) {
   const TemporaryFolder folder;
   const std::string plan = repository_path("plans/" + name + ".json");
-  std::ostringstream drawn, checked, sited, err;
+  std::ostringstream drawn, checked, sited, stepped, err;
   EXPECT_EQ(run({"draw", plan, "--out", folder.path()}, drawn, err), 0) << err.str();
   EXPECT_LE(run({"check", plan}, checked, err), 2) << err.str();
   auto files = files_in(folder.path());
@@ -28,6 +28,8 @@ std::map<std::string, std::string> made_now(const std::string& name) {
     EXPECT_LE(run({"heater", plan}, sited, err), 2) << err.str();
     files["heater.txt"] = sited.str();
   }
+  EXPECT_LE(run({"steps", plan}, stepped, err), 2) << err.str();
+  files["steps.txt"] = stepped.str();
   return files;
 }
 

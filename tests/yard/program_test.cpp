@@ -8,6 +8,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "support/convert_trailers.h"
 #include "support/temporary_folder.h"
 #include "support/yard_plans.h"
 
@@ -105,6 +106,20 @@ TEST_F(Program, TellsTheFaultsOfAPlanWhenAskedForAHeatersPlace) {
   const Told falls = told({"heater", "--json", plan(plan_that_falls())});
   EXPECT_EQ(falls.code, 65);
   EXPECT_EQ(nlohmann::json::parse(falls.out)["problems"].size(), 1U);
+}
+
+TEST_F(Program, FindsTheStepsBetweenConfigurations) {
+  const std::string file = plan(dinette().json());
+  const Told steps = told({"steps", file});
+  EXPECT_EQ(steps.code, 0) << steps.out;
+  EXPECT_EQ(steps.err, "");
+  EXPECT_NE(steps.out.find("\nFrom night to day: 3 steps\n"), std::string::npos) << steps.out;
+  const Told one = told({"steps", file, "--from", "day", "--json"});
+  EXPECT_EQ(nlohmann::json::parse(one.out)["conversions"].size(), 1U);
+  const Told refused = told({"steps", file, "--to", "noon"});
+  EXPECT_EQ(refused.code, 64);
+  EXPECT_NE(refused.err.find("noon; it has: day, night"), std::string::npos) << refused.err;
+  EXPECT_EQ(told({"steps", plan(plan_that_is_broken())}).code, 65);
 }
 
 TEST_F(Program, RefusesACommandItDoesNotKnow) {

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include <berthwright/solve/answer.h>
+#include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/site/siting.h>
 #include <berthwright/view/scene.h>
 
@@ -27,6 +28,12 @@ std::string check_json(const Plan& plan, const Answer& answer);
 std::string heater_text(const Plan& plan, const std::vector<HeaterPlaces>& heaters);
 /// The same as one JSON object (schema: plans/heater.schema.json); regions as rings of corners.
 std::string heater_json(const Plan& plan, const std::vector<HeaterPlaces>& heaters);
+
+/// How every configuration becomes every other one, as text for people, at most 100 columns wide, ending with
+/// the caution line. Of `shown` conversions of the plan.
+std::string steps_text(const Plan& plan, const std::vector<Conversion>& shown);
+/// The same as one JSON object (schema: plans/steps.schema.json), with what each movement sweeps.
+std::string steps_json(const Plan& plan, const std::vector<Conversion>& shown);
 
 /// Faults of a plan file: "FILE:LINE:COLUMN: …" with what was found, what is allowed and how to mend it.
 std::string problems_text(const std::string& file, const Problems& problems);

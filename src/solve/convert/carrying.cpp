@@ -34,14 +34,9 @@ std::int64_t steps_between(Point a, Point b) { return abs(a.x - b.x).ticks() + a
 
 }  // namespace
 
-Carrying::Carrying(const Surroundings& surroundings, std::vector<Hindrance> others,
-                   std::array<Length, 3> sides, bool upright, std::vector<Length> heights)
-    : surroundings_(surroundings),
-      others_(std::move(others)),
-      sides_(sides),
-      upright_(upright),
-      heights_(std::move(heights)),
-      planes_(heights_.size()) {}
+Carrying::Carrying(const RoomAround& surroundings, std::vector<Hindrance> others, std::array<Length, 3> sides,
+                   bool upright)
+    : surroundings_(surroundings), others_(std::move(others)), sides_(sides), upright_(upright) {}
 
 std::array<Length, 3> Carrying::sides(std::size_t hold) const {
   const auto& order = laid[hold];
@@ -77,19 +72,19 @@ std::optional<SlidingPlane> Carrying::sliding(Length base, std::size_t hold,
 }
 
 const Carrying::Plane& Carrying::plane(std::size_t level) const {
-  if (planes_[level]) return *planes_[level];
-  auto made = std::make_unique<Plane>();
+  const auto [known, fresh] = planes_.try_emplace(heights_[level]);
+  Plane& plane = known->second;
+  if (!fresh) return plane;
   std::size_t parts = 0;
   for (std::size_t hold = 0; hold < (upright_ ? 2 : holds); ++hold) {
-    made->planes[hold] = sliding(heights_[level], hold, {});
-    made->first[hold] = parts;
-    if (made->planes[hold]) parts += made->planes[hold]->parts();
+    plane.planes[hold] = sliding(heights_[level], hold, {});
+    plane.first[hold] = parts;
+    if (plane.planes[hold]) parts += plane.planes[hold]->parts();
   }
-  made->realm.resize(parts);
-  std::iota(made->realm.begin(), made->realm.end(), 0);
-  link(*made, heights_[level]);
-  planes_[level] = std::move(made);
-  return *planes_[level];
+  plane.realm.resize(parts);
+  std::iota(plane.realm.begin(), plane.realm.end(), 0);
+  link(plane, heights_[level]);
+  return plane;
 }
 
 std::optional<std::size_t> Carrying::part(const Plane& plane, const HeldAt& at) const {

@@ -2,14 +2,13 @@
 
 #include <array>
 #include <map>
-#include <memory>
 #include <optional>
 #include <vector>
 
 #include <berthwright/solve/convert/motion.h>
 
+#include "solve/convert/room_around.h"
 #include "solve/convert/sliding_plane.h"
-#include "solve/convert/surroundings.h"
 
 namespace berthwright {
 
@@ -30,10 +29,12 @@ class Carrying {
   /// Turns and tips are tried about places this far apart.
   static constexpr Length grid = Length::inches(4);
 
-  /// `sides`: length, width, thickness of the piece. `upright`: it is never tipped. `heights`: of its
-  /// underside, ascending.
-  Carrying(const Surroundings& surroundings, std::vector<Hindrance> others, std::array<Length, 3> sides,
-           bool upright, std::vector<Length> heights);
+  /// `sides`: length, width, thickness of the piece. `upright`: it is never tipped.
+  Carrying(const RoomAround& surroundings, std::vector<Hindrance> others, std::array<Length, 3> sides,
+           bool upright);
+
+  /// Levels of its underside, ascending; what was found out about one is kept.
+  void set_heights(std::vector<Length> heights) { heights_ = std::move(heights); }
 
   const std::vector<Length>& heights() const { return heights_; }
   std::array<Length, 3> sides(std::size_t hold) const;
@@ -83,12 +84,12 @@ class Carrying {
   void follow(std::vector<Motion>& motions, const Plane& plane, Length base, HeldAt from,
               const HeldAt& to) const;
 
-  const Surroundings& surroundings_;
+  const RoomAround& surroundings_;
   std::vector<Hindrance> others_;
   std::array<Length, 3> sides_;
   bool upright_;
   std::vector<Length> heights_;
-  mutable std::vector<std::unique_ptr<Plane>> planes_;
+  mutable std::map<Length, Plane> planes_;
 };
 
 }  // namespace berthwright

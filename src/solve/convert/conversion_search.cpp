@@ -23,7 +23,7 @@ std::vector<std::string> pieces_among(const Plan& plan, const std::vector<std::s
 /// A search from one arrangement to another.
 class ConversionSearch {
  public:
-  ConversionSearch(const Surroundings& surroundings, const Arrangement& from, const Arrangement& to)
+  ConversionSearch(const RoomAround& surroundings, const Arrangement& from, const Arrangement& to)
       : surroundings_(surroundings), plan_(surroundings.plan()), from_(from), to_(to) {
     for (std::size_t piece = 0; piece < plan_->pieces.size(); ++piece) add_piece(piece);
     for (std::size_t piece = 0; piece < plan_->pieces.size(); ++piece) {
@@ -31,6 +31,7 @@ class ConversionSearch {
       if (goal_[piece] != start_[piece]) add_needs(goal_[piece]);
     }
     posed_ = entries_;
+    carrying_ = carryings(surroundings_, posed_);
   }
 
   Conversion run() {
@@ -69,8 +70,8 @@ class ConversionSearch {
     const auto pose_in = [&](const Arrangement& arrangement) -> const Pose& {
       return *std::ranges::find(arrangement.configuration->poses, id, &Pose::piece);
     };
-    Spot start = spot_in(plan_, from_, pose_in(from_));
-    Spot goal = spot_in(plan_, to_, pose_in(to_));
+    PiecePlace start = spot_in(plan_, from_, pose_in(from_));
+    PiecePlace goal = spot_in(plan_, to_, pose_in(to_));
     const bool stays = is_same_spot(start, goal) &&
                        pieces_among(plan_, start.carried_by) == pieces_among(plan_, goal.carried_by);
     start_.push_back(entries_.size());
@@ -90,7 +91,7 @@ class ConversionSearch {
   LeastSteps attempt(Conversion& conversion, const std::vector<std::size_t>& wanted, bool bend_all) {
     entries_ = posed_;
     add_parking(surroundings_, wanted, entries_);
-    made_ = spot_table(surroundings_, entries_, bend_all);
+    made_ = spot_table(surroundings_, entries_, carrying_, bend_all);
     made_.table.start = start_;
     made_.table.goal = goal_;
     first_.reset();
@@ -153,18 +154,24 @@ class ConversionSearch {
     SpotSet taken;
     for (const std::size_t spot : start_) taken.set(spot);
     for (const TableMove& move : moves) {
-      conversion.steps.push_back(step_of(made_, rules, entries_, move, taken));
+      conversion.steps.push_back(step_of({made_, rules, entries_, carrying_}, move, taken));
       taken.reset(move.from);
       taken.set(move.to);
     }
   }
 
-  // Of the pieces that do not come through: what bars each at its start and at its goal.
+  // Of the pieces that do not come through: what bars each at its start and at its goal. Where something is
+  // barred for good, that alone.
   void tell_stuck(Conversion& conversion, const std::vector<std::size_t>& pieces) {
+    bool for_good = false;
+    for (const std::size_t piece : pieces)
+      for (const std::size_t spot : {start_[piece], goal_[piece]})
+        for_good = for_good || made_.table.spots[spot].ways.empty();
     for (const std::size_t piece : pieces)
       for (const bool at_goal : {false, true}) {
         const std::size_t spot = at_goal ? goal_[piece] : start_[piece];
         if (at_goal && start_[piece] == goal_[piece]) continue;
+        if (for_good && !made_.table.spots[spot].ways.empty()) continue;
         Stuck stuck{plan_->pieces[piece].id.text(), at_goal, {}, {}};
         add_bars(stuck, spot);
         if (!stuck.by.empty()) conversion.stuck.push_back(std::move(stuck));
@@ -189,11 +196,12 @@ class ConversionSearch {
     for (const std::size_t other : others) stuck.by.push_back(plan_->pieces[other].id.text());
   }
 
-  const Surroundings& surroundings_;
+  const RoomAround& surroundings_;
   const Plan& plan_;
   const Arrangement& from_;
   const Arrangement& to_;
   std::vector<SpotEntry> posed_;
+  std::vector<std::unique_ptr<Carrying>> carrying_;
   std::vector<SpotEntry> entries_;
   std::vector<std::size_t> start_;
   std::vector<std::size_t> goal_;
@@ -204,7 +212,7 @@ class ConversionSearch {
 
 }  // namespace
 
-Conversion searched(const Surroundings& surroundings, const Arrangement& from, const Arrangement& to) {
+Conversion searched(const RoomAround& surroundings, const Arrangement& from, const Arrangement& to) {
   return ConversionSearch(surroundings, from, to).run();
 }
 
@@ -212,7 +220,7 @@ Conversion undone(const Conversion& conversion) {
   Conversion back = conversion;
   std::swap(back.from, back.to);
   for (const Step& step : conversion.steps)
-    for (Spot& spot : back.start)
+    for (PiecePlace& spot : back.start)
       if (spot.pose.piece == step.piece) spot = step.to;
   std::ranges::reverse(back.steps);
   for (Step& step : back.steps) {

@@ -5,7 +5,7 @@
 namespace berthwright {
 
 /// Something that stands, its arcs apart.
-struct Standing {
+struct StandingThing {
   const Region* outline = nullptr;
   const std::vector<Arc>* arcs = nullptr;
   Length base;
@@ -13,8 +13,11 @@ struct Standing {
   bool soft = false;
 };
 
-/// How far two outlines overlap in plan, more than touching and, where one is soft, more than foam gives;
-/// zero: they do not. Where both are arcs, chords make none.
-Length overlap_in_plan(const Standing& a, const Standing& b);
+/// How far two outlines overlap in plan, more than touching and, where one is soft, more than foam gives
+/// (then perhaps by more than this); zero: they do not. Where both are arcs, chords make none.
+Length overlap_in_plan(const StandingThing& a, const StandingThing& b);
+
+/// Whether some disc of a greater diameter than `limit` lies in the region.
+bool is_thicker(const Region& region, Length limit);
 
 }  // namespace berthwright

@@ -25,7 +25,7 @@ struct Carrier {
 };
 
 struct Candidate {
-  Spot spot;
+  PiecePlace spot;
   std::optional<std::size_t> on;  // spot of the carrier
   std::string carrier;
   int in_the_way = 0;
@@ -40,7 +40,7 @@ bool holds_point(const Rect& box, Point at) {
 /// Finds places for one piece after the other.
 class Parking {
  public:
-  Parking(const Surroundings& surroundings, std::vector<SpotEntry>& entries)
+  Parking(const RoomAround& surroundings, std::vector<SpotEntry>& entries)
       : surroundings_(surroundings), plan_(surroundings.plan()), entries_(entries), posed_(entries.size()) {
     for (const Fixture& fixture : plan_->fixtures) {
       if (!is_top(fixture)) continue;
@@ -61,8 +61,8 @@ class Parking {
   void add_outside(std::size_t piece) {
     for (const Opening& door : plan_->openings) {
       if (!is_way_out(door) || full()) continue;
-      Spot spot;
-      spot.kind = Spot::Kind::outside;
+      PiecePlace spot;
+      spot.kind = PiecePlace::Kind::outside;
       spot.pose.piece = plan_->pieces[piece].id;
       spot.place = door.id.text();
       spot.reach = outside_door(plan_->interior, door, -1_in, Length{});
@@ -123,10 +123,10 @@ class Parking {
     return plan_->pieces[piece].length == plan_->pieces[piece].width ? std::vector{0} : std::vector{0, 1};
   }
 
-  Spot lying(std::size_t number, int turn, Point low, const Carrier& carrier) const {
+  PiecePlace lying(std::size_t number, int turn, Point low, const Carrier& carrier) const {
     const Piece& piece = plan_->pieces[number];
-    Spot spot;
-    spot.kind = Spot::Kind::parked;
+    PiecePlace spot;
+    spot.kind = PiecePlace::Kind::parked;
     Pose& pose = spot.pose;
     pose.piece = piece.id;
     pose.placement.turn = Turn::quarters(turn);
@@ -157,10 +157,10 @@ class Parking {
   int in_the_way(std::size_t piece, const Rect& box, Length base, std::optional<std::size_t> on) const {
     int count = 0;
     for (std::size_t at = 0; at < posed_; ++at) {
-      const Spot& spot = entries_[at].spot;
+      const PiecePlace& spot = entries_[at].spot;
       if (entries_[at].piece == piece || at == on) continue;
       if (spot.stands_in_room()) count += overlaps(spot.pose.outline.bounds(), box) ? 1 : 0;
-      if (spot.kind != Spot::Kind::stowed) continue;
+      if (spot.kind != PiecePlace::Kind::stowed) continue;
       const Fixture* fixture = plan_.fixture(spot.place);
       if (fixture != nullptr && fixture->solid.top() <= base &&
           overlaps(fixture->solid.outline().bounds(), box))
@@ -224,7 +224,7 @@ class Parking {
       try_at(piece, turn, low, floor, found);
   }
 
-  const Surroundings& surroundings_;
+  const RoomAround& surroundings_;
   const Plan& plan_;
   std::vector<SpotEntry>& entries_;
   std::size_t posed_;
@@ -234,7 +234,7 @@ class Parking {
 
 }  // namespace
 
-void add_parking(const Surroundings& surroundings, const std::vector<std::size_t>& wanted,
+void add_parking(const RoomAround& surroundings, const std::vector<std::size_t>& wanted,
                  std::vector<SpotEntry>& entries) {
   Parking parking(surroundings, entries);
   for (const std::size_t piece : wanted) parking.add_inside(piece);

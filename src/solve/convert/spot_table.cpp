@@ -14,7 +14,7 @@ constexpr Length as_high_as_a_counter = 42_in;
 
 // Of a piece: level with each of its own places, over all that the plan stands there, over counters too, and
 // over all that is put aside.
-std::vector<Length> heights_for(const Surroundings& surroundings, const std::vector<SpotEntry>& entries,
+std::vector<Length> heights_for(const RoomAround& surroundings, const std::vector<SpotEntry>& entries,
                                 std::size_t piece) {
   std::vector<Length> heights;
   Length over_posed, over_counters, over_all;
@@ -25,7 +25,7 @@ std::vector<Length> heights_for(const Surroundings& surroundings, const std::vec
     } else if (entry.spot.base < overhead) {
       const Length top = entry.spot.base + entry.spot.pose.height;
       over_all = std::max(over_all, top);
-      if (entry.spot.kind == Spot::Kind::posed) over_posed = std::max(over_posed, top);
+      if (entry.spot.kind == PiecePlace::Kind::posed) over_posed = std::max(over_posed, top);
     }
   }
   for (const Hindrance& fixture : surroundings.built_in())
@@ -37,28 +37,33 @@ std::vector<Length> heights_for(const Surroundings& surroundings, const std::vec
   return heights;
 }
 
-std::unique_ptr<Carrying> carrying_of(const Surroundings& surroundings, const std::vector<SpotEntry>& entries,
-                                      std::size_t number) {
-  const Piece& piece = surroundings.plan()->pieces[number];
-  std::vector<Hindrance> others;
-  for (const SpotEntry& entry : entries)
-    if (entry.piece != number && entry.spot.kind == Spot::Kind::posed)
-      others.push_back({rectangles_over(entry.spot.pose.outline), entry.spot.base,
-                        entry.spot.base + entry.spot.pose.height});
-  return std::make_unique<Carrying>(surroundings, std::move(others),
-                                    std::array{piece.length, piece.width, piece.thickness},
-                                    piece.heat.has_value(), heights_for(surroundings, entries, number));
-}
-
 }  // namespace
 
-SpotTable spot_table(const Surroundings& surroundings, const std::vector<SpotEntry>& entries, bool bend_all) {
+std::vector<std::unique_ptr<Carrying>> carryings(const RoomAround& surroundings,
+                                                 const std::vector<SpotEntry>& posed) {
+  std::vector<std::unique_ptr<Carrying>> made;
+  for (std::size_t number = 0; number < surroundings.plan()->pieces.size(); ++number) {
+    const Piece& piece = surroundings.plan()->pieces[number];
+    std::vector<Hindrance> others;
+    for (const SpotEntry& entry : posed)
+      if (entry.piece != number && entry.spot.stands_in_room())
+        others.push_back({rectangles_over(entry.spot.pose.outline), entry.spot.base,
+                          entry.spot.base + entry.spot.pose.height});
+    made.push_back(std::make_unique<Carrying>(surroundings, std::move(others),
+                                              std::array{piece.length, piece.width, piece.thickness},
+                                              piece.heat.has_value()));
+  }
+  return made;
+}
+
+SpotTable spot_table(const RoomAround& surroundings, const std::vector<SpotEntry>& entries,
+                     const std::vector<std::unique_ptr<Carrying>>& carrying, bool bend_all) {
   if (entries.size() > most_spots) throw std::logic_error("more spots than a search can hold");
   const Plan& plan = surroundings.plan();
   SpotTable made;
   made.table.pieces = plan->pieces.size();
   for (std::size_t piece = 0; piece < plan->pieces.size(); ++piece)
-    made.carrying.push_back(carrying_of(surroundings, entries, piece));
+    carrying[piece]->set_heights(heights_for(surroundings, entries, piece));
   const SpotOverlaps overlaps(surroundings.plan(), entries);
   for (std::size_t at = 0; at < entries.size(); ++at) {
     const SpotEntry& entry = entries[at];
@@ -66,7 +71,7 @@ SpotTable spot_table(const Surroundings& surroundings, const std::vector<SpotEnt
     row.piece = entry.piece;
     row.burden = entry.burden;
     for (const std::size_t need : entry.needs) row.needs.set(need);
-    SpotWays ways = ways_of(surroundings, entries, at, overlaps, *made.carrying[entry.piece]);
+    SpotWays ways = ways_of(surroundings, entries, at, overlaps, *carrying[entry.piece]);
     if (plan->pieces[entry.piece].is_soft() && (bend_all || ways.ways.empty()))
       add_bent_way(ways, overlaps.at_rest(at));
     row.ways = std::move(ways.ways);

@@ -9,7 +9,6 @@
 #include "solve/room/outlines_met.h"
 #include "solve/room/rest.h"
 #include "solve/room/rows.h"
-#include "solve/room/thickness.h"
 
 namespace berthwright {
 namespace {
@@ -20,12 +19,14 @@ constexpr Length beyond_door = 1_in;
 // Realms of one level; no plane has as many parts.
 constexpr std::size_t realms = 1U << 20U;
 
-bool lies_flat(const Spot& spot) { return spot.stands_in_room() && spot.pose.manner == Pose::Manner::flat; }
+bool lies_flat(const PiecePlace& spot) {
+  return spot.stands_in_room() && spot.pose.manner == Pose::Manner::flat;
+}
 
 /// Gathers the ways of one spot.
 class WaysOfSpot {
  public:
-  WaysOfSpot(const Surroundings& surroundings, const std::vector<SpotEntry>& entries, std::size_t at,
+  WaysOfSpot(const RoomAround& surroundings, const std::vector<SpotEntry>& entries, std::size_t at,
              const SpotOverlaps& overlaps, const Carrying& carrying)
       : surroundings_(surroundings),
         plan_(surroundings.plan()),
@@ -38,21 +39,21 @@ class WaysOfSpot {
     for (const SpotEntry& entry : entries) {
       if (entry.piece != entries[at].piece || !lies_flat(entry.spot) || !lies_flat(spot_)) continue;
       flips_matter_ = flips_matter_ || entry.spot.pose.placement.flipped != spot_.pose.placement.flipped;
-      ends_matter_ = ends_matter_ ||
-                     (entry.spot.kind == Spot::Kind::posed && half_turns(entry.spot) != half_turns(spot_));
+      ends_matter_ = ends_matter_ || (entry.spot.kind == PiecePlace::Kind::posed &&
+                                      half_turns(entry.spot) != half_turns(spot_));
     }
   }
 
   SpotWays gathered() {
     switch (spot_.kind) {
-      case Spot::Kind::posed:
-      case Spot::Kind::parked:
+      case PiecePlace::Kind::posed:
+      case PiecePlace::Kind::parked:
         lift();
         break;
-      case Spot::Kind::outside:
+      case PiecePlace::Kind::outside:
         leave();
         break;
-      case Spot::Kind::stowed:
+      case PiecePlace::Kind::stowed:
         take_out();
         break;
     }
@@ -69,7 +70,7 @@ class WaysOfSpot {
       faces = lies_flat(spot_) ? std::vector{spot_.pose.placement.flipped ? std::size_t{1} : std::size_t{0}}
                                : std::vector<std::size_t>{0, 1};
     } else if (!flips_matter_ && ends_matter_ && !carrying_.can_spin(level, realm)) {
-      faces = spot_.kind == Spot::Kind::posed && lies_flat(spot_)
+      faces = spot_.kind == PiecePlace::Kind::posed && lies_flat(spot_)
                   ? std::vector{half_turns(spot_) ? std::size_t{2} : std::size_t{3}}
                   : std::vector<std::size_t>{2, 3};
     }
@@ -85,8 +86,8 @@ class WaysOfSpot {
   SpotSet put_aside_above(Length height) const {
     SpotSet found;
     for (std::size_t other = 0; other < entries_.size(); ++other)
-      if (entries_[other].spot.kind == Spot::Kind::parked && entries_[other].piece != entries_[at_].piece &&
-          height < overlaps_.standing(other).top)
+      if (entries_[other].spot.kind == PiecePlace::Kind::parked &&
+          entries_[other].piece != entries_[at_].piece && height < overlaps_.standing(other).top)
         found.set(other);
     return found;
   }
@@ -105,7 +106,7 @@ class WaysOfSpot {
     const Region outside = without(spot_.pose.outline, surroundings_.room(low, high));
     if (outside.empty()) return true;
     const Length gives = piece_.is_soft() ? give_in_row : spot_.pose.arcs.empty() ? Length{} : arc_error;
-    return gives > Length{} && thickness_of(outside).width <= gives;
+    return gives > Length{} && !is_thicker(outside, gives);
   }
 
   void shut(const std::string& thing, Length depth) {
@@ -125,7 +126,7 @@ class WaysOfSpot {
       open = false;
     }
     for (const SpotOverlaps::With& with : overlaps_.with_spots(at_)) {
-      const Standing& other = overlaps_.standing(with.other);
+      const StandingThing& other = overlaps_.standing(with.other);
       if (spot_.base < other.top && other.base < top) barred_by.set(with.other);
     }
     if (is_within_room(spot_.base, top)) return open;
@@ -199,7 +200,7 @@ class WaysOfSpot {
     SpotSet barred_by;
     const std::vector<Arc> none;
     for (std::size_t other = 0; other < entries_.size(); ++other) {
-      const Standing& thing = overlaps_.standing(other);
+      const StandingThing& thing = overlaps_.standing(other);
       if (entries_[other].piece == entries_[at_].piece || thing.outline == nullptr) continue;
       const Region sweep = leaf_sweep(fixture, leaf, thing.base, thing.top);
       if (!sweep.empty() && overlap_in_plan(thing, {&sweep, &none, thing.base, thing.top, false}) > Length{})
@@ -228,11 +229,11 @@ class WaysOfSpot {
       if (drawer == nullptr ? leaf.kind != Leaf::Kind::drawer : &leaf == drawer) take_out_of(*fixture, leaf);
   }
 
-  const Surroundings& surroundings_;
+  const RoomAround& surroundings_;
   const Plan& plan_;
   const std::vector<SpotEntry>& entries_;
   std::size_t at_;
-  const Spot& spot_;
+  const PiecePlace& spot_;
   const Piece& piece_;
   const SpotOverlaps& overlaps_;
   const Carrying& carrying_;
@@ -246,7 +247,7 @@ class WaysOfSpot {
 SpotOverlaps::SpotOverlaps(const Plan& plan, const std::vector<SpotEntry>& entries)
     : spots_(entries.size()), fixtures_(entries.size()) {
   for (const SpotEntry& entry : entries) {
-    Standing standing;
+    StandingThing standing;
     if (entry.spot.stands_in_room())
       standing = {&entry.spot.pose.outline, &entry.spot.pose.arcs, entry.spot.base,
                   entry.spot.base + entry.spot.pose.height, plan->pieces[entry.piece].is_soft()};
@@ -279,7 +280,7 @@ SpotSet SpotOverlaps::at_rest(std::size_t spot) const {
   return found;
 }
 
-SpotWays ways_of(const Surroundings& surroundings, const std::vector<SpotEntry>& entries, std::size_t at,
+SpotWays ways_of(const RoomAround& surroundings, const std::vector<SpotEntry>& entries, std::size_t at,
                  const SpotOverlaps& overlaps, const Carrying& carrying) {
   return WaysOfSpot(surroundings, entries, at, overlaps, carrying).gathered();
 }

@@ -21,20 +21,20 @@ class SpotOverlaps {
   const std::vector<With>& with_fixtures(std::size_t spot) const { return fixtures_[spot]; }
   /// Spots of other pieces in whose space this one stands.
   SpotSet at_rest(std::size_t spot) const;
-  const Standing& standing(std::size_t spot) const { return standing_[spot]; }
+  const StandingThing& standing(std::size_t spot) const { return standing_[spot]; }
 
  private:
-  std::vector<Standing> standing_;  // of what is not in the room: empty
+  std::vector<StandingThing> standing_;  // of what is not in the room: empty
   std::vector<std::vector<With>> spots_;
   std::vector<std::vector<With>> fixtures_;
 };
 
 struct SpotWays {
   std::vector<OpenWay> ways;
-  std::vector<Anchor> anchors;
+  std::vector<WayAnchor> anchors;
   std::vector<ShutBy> shut;
 };
-SpotWays ways_of(const Surroundings& surroundings, const std::vector<SpotEntry>& entries, std::size_t at,
+SpotWays ways_of(const RoomAround& surroundings, const std::vector<SpotEntry>& entries, std::size_t at,
                  const SpotOverlaps& overlaps, const Carrying& carrying);
 void add_bent_way(SpotWays& ways, const SpotSet& barred_by);
 

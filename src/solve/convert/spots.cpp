@@ -17,11 +17,11 @@ Rect reach_of_place(const Plan& plan, const std::string& place) {
 
 }  // namespace
 
-Spot spot_in(const Plan& plan, const Arrangement& arrangement, const Pose& pose) {
-  Spot spot;
+PiecePlace spot_in(const Plan& plan, const Arrangement& arrangement, const Pose& pose) {
+  PiecePlace spot;
   spot.pose = pose;
   if (pose.manner == Pose::Manner::stowed) {
-    spot.kind = Spot::Kind::stowed;
+    spot.kind = PiecePlace::Kind::stowed;
     spot.place = pose.stowed_in;
     spot.reach = reach_of_place(plan, pose.stowed_in);
     return spot;
@@ -33,7 +33,7 @@ Spot spot_in(const Plan& plan, const Arrangement& arrangement, const Pose& pose)
   return spot;
 }
 
-bool is_same_spot(const Spot& a, const Spot& b) {
+bool is_same_spot(const PiecePlace& a, const PiecePlace& b) {
   if (a.kind != b.kind || a.place != b.place) return false;
   if (!a.stands_in_room()) return true;
   const bool same_face = a.pose.faces == b.pose.faces || a.pose.manner == Pose::Manner::flat;
@@ -42,7 +42,7 @@ bool is_same_spot(const Spot& a, const Spot& b) {
          a.pose.placement.turn == b.pose.placement.turn;
 }
 
-bool half_turns(const Spot& spot) {
+bool half_turns(const PiecePlace& spot) {
   const Turn turn = spot.pose.placement.turn;
   return turn.sine() < 0 || (turn.sine() == 0 && turn.cosine() < 0);
 }

@@ -18,7 +18,7 @@ Length apart(Length low, Length high, Length other_low, Length other_high) {
 
 }  // namespace
 
-std::optional<StandingPlace> standing_place(const Surroundings& surroundings, const Arrangement& stage,
+std::optional<StandingPlace> standing_place(const RoomAround& surroundings, const Arrangement& stage,
                                             std::string_view without, const Rect& reach) {
   const Rect room = surroundings.plan()->interior.outline.polygon().bounds();
   const Vector size{standing_side, standing_side};

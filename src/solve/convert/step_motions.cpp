@@ -9,7 +9,7 @@
 namespace berthwright {
 namespace {
 
-const Anchor& anchor_of(const SpotTable& made, std::size_t spot, std::size_t joins, const SpotSet& taken) {
+const WayAnchor& anchor_of(const SpotTable& made, std::size_t spot, std::size_t joins, const SpotSet& taken) {
   const std::vector<OpenWay>& ways = made.table.spots[spot].ways;
   for (std::size_t i = 0; i < ways.size(); ++i)
     if (ways[i].joins == joins && (ways[i].barred_by & taken).none()) return made.anchors[spot][i];
@@ -21,7 +21,8 @@ void open_leaf(Step& step, const std::string& leaf) {
 }
 
 // Up to the level, and to its own box where it was turned by no quarter.
-void take_up(std::vector<Motion>& motions, const Carrying& carrying, const Spot& spot, const Anchor& anchor) {
+void take_up(std::vector<Motion>& motions, const Carrying& carrying, const PiecePlace& spot,
+             const WayAnchor& anchor) {
   if (!spot.stands_in_room()) return;
   const Length height = carrying.heights()[anchor.level];
   Solid solid = spot.solid();
@@ -39,11 +40,12 @@ void take_up(std::vector<Motion>& motions, const Carrying& carrying, const Spot&
 }
 
 Carrying::Detour detour_between(const Step& step) {
-  const auto lies_flat = [](const Spot& spot) {
+  const auto lies_flat = [](const PiecePlace& spot) {
     return spot.stands_in_room() && spot.pose.manner == Pose::Manner::flat;
   };
   if (step.flipped) return Carrying::Detour::flip;
-  const bool both_posed = step.from.kind == Spot::Kind::posed && step.to.kind == Spot::Kind::posed;
+  const bool both_posed =
+      step.from.kind == PiecePlace::Kind::posed && step.to.kind == PiecePlace::Kind::posed;
   return both_posed && lies_flat(step.from) && lies_flat(step.to) &&
                  half_turns(step.from) != half_turns(step.to)
              ? Carrying::Detour::spin
@@ -61,16 +63,16 @@ Motion backwards(Motion motion) {
   return motion;
 }
 
-Step step_of(const SpotTable& made, const TableRules& rules, const std::vector<SpotEntry>& entries,
-             const TableMove& move, const SpotSet& taken) {
+Step step_of(const Searched& searched, const TableMove& move, const SpotSet& taken) {
+  const SpotTable& made = searched.made;
   Step step;
-  step.from = entries[move.from].spot;
-  step.to = entries[move.to].spot;
+  step.from = searched.entries[move.from].spot;
+  step.to = searched.entries[move.to].spot;
   step.piece = step.from.pose.piece;
-  const std::optional<std::size_t> joins = rules.joined_by(move.from, move.to, taken);
+  const std::optional<std::size_t> joins = searched.rules.joined_by(move.from, move.to, taken);
   if (!joins) throw std::logic_error("a step that cannot be done");
-  const Anchor& from = anchor_of(made, move.from, *joins, taken);
-  const Anchor& to = anchor_of(made, move.to, *joins, taken);
+  const WayAnchor& from = anchor_of(made, move.from, *joins, taken);
+  const WayAnchor& to = anchor_of(made, move.to, *joins, taken);
   open_leaf(step, from.leaf);
   open_leaf(step, to.leaf);
   step.bent = *joins == bent_ways;
@@ -79,7 +81,7 @@ Step step_of(const SpotTable& made, const TableRules& rules, const std::vector<S
                  step.to.pose.manner == Pose::Manner::flat &&
                  step.from.pose.placement.flipped != step.to.pose.placement.flipped;
   if (step.bent) return step;
-  const Carrying& carrying = *made.carrying[move.piece];
+  const Carrying& carrying = *searched.carrying[move.piece];
   take_up(step.motions, carrying, step.from, from);
   for (Motion& motion : carrying.route(from.level, from.held, to.held, detour_between(step)))
     step.motions.push_back(std::move(motion));

@@ -8,15 +8,15 @@
 namespace berthwright {
 namespace {
 
-void find_standing_places(const Surroundings& surroundings, Conversion& conversion) {
+void find_standing_places(const RoomAround& surroundings, Conversion& conversion) {
   const Plan& plan = surroundings.plan();
   for (std::size_t i = 0; i < conversion.steps.size(); ++i) {
     Step& step = conversion.steps[i];
     const Arrangement stage = stage_after(plan, conversion, i);
     const std::string& piece = step.piece.text();
-    if (step.from.kind != Spot::Kind::outside)
+    if (step.from.kind != PiecePlace::Kind::outside)
       step.taking = standing_place(surroundings, stage, piece, step.from.reach);
-    if (step.to.kind != Spot::Kind::outside)
+    if (step.to.kind != PiecePlace::Kind::outside)
       step.letting_go = standing_place(surroundings, stage, piece, step.to.reach);
   }
 }
@@ -34,7 +34,7 @@ Result<std::vector<Conversion>> conversions(const Plan& plan) {
       problems.insert(problems.end(), arrangement.problems().begin(), arrangement.problems().end());
   }
   if (!problems.empty()) return problems;
-  const Surroundings surroundings(plan);
+  const RoomAround surroundings(plan);
   std::vector<Conversion> found;
   for (std::size_t a = 0; a < arrangements.size(); ++a)
     for (std::size_t b = a + 1; b < arrangements.size(); ++b) {
@@ -45,19 +45,27 @@ Result<std::vector<Conversion>> conversions(const Plan& plan) {
   return found;
 }
 
+int exit_code(const std::vector<Conversion>& conversions) {
+  const auto any = [&](Conversion::Verdict verdict) {
+    return std::ranges::find(conversions, verdict, &Conversion::verdict) != conversions.end();
+  };
+  if (any(Conversion::Verdict::none)) return 1;
+  return conversions.empty() || any(Conversion::Verdict::undecided) ? 2 : 0;
+}
+
 Arrangement stage_after(const Plan& plan, const Conversion& conversion, std::size_t steps) {
   Arrangement stage{conversion.from, {}};
   for (const Fixture& fixture : plan->fixtures)
     stage.things.push_back({fixture.id.text(), &fixture, nullptr, nullptr, fixture.solid, {}, {}});
-  std::vector<const Spot*> spots;
-  for (const Spot& start : conversion.start) {
+  std::vector<const PiecePlace*> spots;
+  for (const PiecePlace& start : conversion.start) {
     spots.push_back(&start);
     for (std::size_t i = 0; i < std::min(steps, conversion.steps.size()); ++i)
       if (conversion.steps[i].piece == start.pose.piece) spots.back() = &conversion.steps[i].to;
   }
-  std::erase_if(spots, [](const Spot* spot) { return !spot->stands_in_room(); });
-  std::ranges::stable_sort(spots, {}, [](const Spot* spot) { return spot->base; });
-  for (const Spot* spot : spots) {
+  std::erase_if(spots, [](const PiecePlace* spot) { return !spot->stands_in_room(); });
+  std::ranges::stable_sort(spots, {}, [](const PiecePlace* spot) { return spot->base; });
+  for (const PiecePlace* spot : spots) {
     const std::string& id = spot->pose.piece.text();
     stage.things.push_back({id, nullptr, plan.piece(id), &spot->pose, spot->solid(), spot->carried_by, {}});
   }

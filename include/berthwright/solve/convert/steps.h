@@ -11,7 +11,7 @@
 namespace berthwright {
 
 /// Where one piece is at one stage of a conversion.
-struct Spot {
+struct PiecePlace {
   enum class Kind {
     posed,   ///< as a configuration of the plan has it
     parked,  ///< put aside within the room
@@ -41,8 +41,8 @@ inline constexpr Length standing_side = Length::inches(20);
 /// All that happens to one piece from taking it up to letting it go.
 struct Step {
   PieceId piece;
-  Spot from;
-  Spot to;
+  PiecePlace from;
+  PiecePlace to;
   /// What it passes through, in order. While it is carried a piece counts as its box. Out of and into a
   /// locker, and beyond a door, it is not followed; nor is a soft piece that is `bent`.
   std::vector<Motion> motions;
@@ -69,8 +69,8 @@ struct Conversion {
   const Configuration* from = nullptr;
   const Configuration* to = nullptr;
   Verdict verdict = Verdict::undecided;
-  std::vector<Spot> start;   ///< of each piece, in the order of the plan
-  std::vector<Step> steps;   ///< as few as can be; empty where both configurations are the same
+  std::vector<PiecePlace> start;  ///< of each piece, in the order of the plan
+  std::vector<Step> steps;        ///< as few as can be; empty where both configurations are the same
   bool least_burden = true;  ///< of the orders as short one that carries least outside and over the floor
   /// No order has fewer steps, wherever pieces are put aside. None: that was not counted out.
   std::optional<std::size_t> at_least;
@@ -91,6 +91,9 @@ struct Conversion {
 ///
 /// Problems as of `arranged`. Points into `plan`.
 Result<std::vector<Conversion>> conversions(const Plan& plan);
+
+/// 0: each has an order; 1: one has none; 2: none has none, but one was not decided, or there is no pair.
+int exit_code(const std::vector<Conversion>& conversions);
 
 /// Everything as it stands after so many steps (0: at the start; all: at the end); what is stowed or outside
 /// is absent. Points into `plan` and into the conversion, which must outlive it.

@@ -1,4 +1,4 @@
-#include "solve/convert/surroundings.h"
+#include "solve/convert/room_around.h"
 
 #include "solve/convert/sliding_plane.h"
 #include "solve/room/room_shape.h"
@@ -20,7 +20,7 @@ Rect outside_door(const Interior& room, const Opening& door, Length from, Length
   return before_opening(room, door, -from, -to);
 }
 
-Surroundings::Surroundings(const Plan& plan)
+RoomAround::RoomAround(const Plan& plan)
     : plan_(plan), range_(grown(plan->interior.outline.polygon().bounds(), outside)) {
   for (const Fixture& fixture : plan->fixtures)
     if (fixture.kind != Fixture::Kind::curtain)
@@ -28,13 +28,13 @@ Surroundings::Surroundings(const Plan& plan)
           {rectangles_over(fixture.solid.outline()), fixture.solid.base(), fixture.solid.top()});
 }
 
-const Region& Surroundings::room(Length low, Length high) const {
+const Region& RoomAround::room(Length low, Length high) const {
   const auto [known, fresh] = rooms_.try_emplace({low, high});
   if (fresh) known->second = room_between(plan_->interior, low, high);
   return known->second;
 }
 
-const std::vector<Rect>& Surroundings::beyond(Length low, Length high) const {
+const std::vector<Rect>& RoomAround::beyond(Length low, Length high) const {
   const auto [known, fresh] = beyond_.try_emplace({low, high});
   if (!fresh) return known->second;
   std::vector<Region> open{room(low, high)};

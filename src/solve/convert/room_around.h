@@ -17,9 +17,9 @@ struct Hindrance {
 };
 
 /// The walls and the roof, and what is built in. Through a door that opens one comes out as far as `outside`.
-class Surroundings {
+class RoomAround {
  public:
-  explicit Surroundings(const Plan& plan);
+  explicit RoomAround(const Plan& plan);
 
   /// Rectangles over all that is not room anywhere between the two heights, as far as `range`.
   const std::vector<Rect>& beyond(Length low, Length high) const;

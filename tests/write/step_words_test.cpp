@@ -1,0 +1,88 @@
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include <berthwright/write/outputs.h>
+
+#include "support/convert_trailers.h"
+#include "support/plan_builder.h"
+
+namespace berthwright {
+namespace {
+
+std::vector<Conversion> steps_found_in(const Plan& plan) {
+  Result<std::vector<Conversion>> found = conversions(plan);
+  return std::move(found).value();
+}
+
+TEST(StepWords, TellEachStepAsAPersonSaysIt) {
+  const Plan plan = dinette().plan();
+  const std::string text = steps_text(plan, steps_found_in(plan));
+  EXPECT_NE(text.find("From day to night: 3 steps\n  1. Lift table off leg and "), std::string::npos) << text;
+  EXPECT_NE(text.find("  2. Open left lid. Lift leg off the floor and put it into left bench.\n"),
+            std::string::npos)
+      << text;
+  EXPECT_NE(text.find(" and lay it flat on left ledge and right ledge.\n"), std::string::npos) << text;
+  EXPECT_NE(text.find("  No order has fewer steps, wherever pieces are put aside.\n"), std::string::npos)
+      << text;
+  EXPECT_NE(text.find("From night to day: 3 steps\n"), std::string::npos) << text;
+  EXPECT_NE(text.find("1/8\" (3.1 mm) to left bench and 1/8\" (3.1 mm) to right bench"), std::string::npos)
+      << text;
+  EXPECT_NE(text.find("the plan does not say (held_by)"), std::string::npos) << text;
+}
+
+TEST(StepWords, SayThatThereIsNoneAndWhy) {
+  TrailerText trailer = dinette();
+  trailer.pieces[0] =
+      R"({"id": "table", "kind": "table", "length": "37 3/4", "width": "32 1/2", "thickness": "3/4"})";
+  trailer.night[1] = R"({"piece": "table", "at": {"rear": "1/8", "left": "21 3/4"}, "base": "13 1/4"})";
+  const Plan plan = trailer.plan();
+  const std::string text = steps_text(plan, steps_found_in(plan));
+  EXPECT_NE(
+      text.find("From day to night: none within these moves, places and sweep bounds\n"
+                "  table cannot come to its place of night: it reaches 1/4\" (6.4 mm) into left bench and "
+                "right bench."),
+      std::string::npos)
+      << text;
+}
+
+TEST(StepWords, AreTheSameInJson) {
+  const Plan plan = dinette().plan();
+  const std::vector<Conversion> found = steps_found_in(plan);
+  const auto told = nlohmann::json::parse(steps_json(plan, found));
+  ASSERT_EQ(told["conversions"].size(), found.size());
+  EXPECT_EQ(told["exit_code"], 0);
+  const auto& steps = told["conversions"][0]["steps"];
+  ASSERT_EQ(steps.size(), found[0].steps.size());
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    EXPECT_EQ(steps[i]["piece"], found[0].steps[i].piece.text());
+    EXPECT_EQ(steps[i]["motions"].size(), found[0].steps[i].motions.size());
+  }
+}
+
+// What README quotes stands there in order.
+TEST(StepWords, AreWhatTheReadmeQuotes) {
+  const std::string readme = repository_text("README.md");
+  const std::size_t told = readme.find("A part of [out/dunnock/steps.txt]");
+  ASSERT_NE(told, std::string::npos);
+  const std::size_t from = readme.find("```\n", told) + 4;
+  const std::string quoted = readme.substr(from, readme.find("```", from) - from);
+  EXPECT_GT(quoted.size(), 500U);
+  EXPECT_NE(repository_text("out/dunnock/steps.txt").find(quoted), std::string::npos);
+}
+
+TEST(StepWords, ExitCodesFollowTheWorstVerdict) {
+  using Verdict = Conversion::Verdict;
+  const auto code = [](const std::vector<Verdict>& verdicts) {
+    std::vector<Conversion> all(verdicts.size());
+    for (std::size_t i = 0; i < verdicts.size(); ++i) all[i].verdict = verdicts[i];
+    return exit_code(all);
+  };
+  EXPECT_EQ(code({Verdict::order, Verdict::order}), 0);
+  EXPECT_EQ(code({Verdict::order, Verdict::undecided, Verdict::none}), 1);
+  EXPECT_EQ(code({Verdict::order, Verdict::undecided}), 2);
+  EXPECT_EQ(code({}), 2);
+}
+
+}  // namespace
+}  // namespace berthwright
