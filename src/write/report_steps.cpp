@@ -31,10 +31,10 @@ std::string drop_in_lines(const Plan& plan, const std::vector<Conversion>& shown
   for (const Conversion& conversion : shown) {
     if (std::ranges::find(told, conversion.to) != told.end()) continue;
     told.push_back(conversion.to);
-    const Arrangement end = stage_after(plan, conversion, conversion.steps.size());
-    if (conversion.verdict != Conversion::Verdict::order) continue;
+    const Result<Arrangement> end = arranged(plan, *conversion.to);
+    if (!end) continue;
     std::string lines;
-    for (const DropIn& board : drop_ins(plan, end)) {
+    for (const DropIn& board : drop_ins(plan, *end)) {
       for (const DropIn::Direction& direction : board.directions)
         lines += wrapped(drop_in_sentence(plan, board, direction), item);
       lines += wrapped(held_sentence(plan, board), item);
