@@ -162,8 +162,8 @@ std::string conversion_bound(const Conversion& conversion) {
                  ? "No order has fewer steps, wherever pieces are put aside."
                  : "No order within these moves and places has fewer steps.";
     case Conversion::Verdict::none:
-      return conversion.stuck.empty() ? "Every one of " + stages + " that can be reached was looked at."
-                                      : "Not even if every piece that can be taken away had room aside.";
+      return conversion.stages > 0 ? "Every one of " + stages + " that can be reached was looked at."
+                                   : "Not even if every piece that can be taken away had room aside.";
     case Conversion::Verdict::undecided:
       return "The search ended after " + stages + ": there may be an order.";
   }

@@ -176,6 +176,35 @@ class ConversionSearch {
         add_bars(stuck, spot);
         if (!stuck.by.empty()) conversion.stuck.push_back(std::move(stuck));
       }
+    if (pieces.empty()) tell_cut_off(conversion);
+  }
+
+  // Pieces of which no ways lead on from the start to the goal, and what shuts the way up from either.
+  void tell_cut_off(Conversion& conversion) const {
+    for (std::size_t piece = 0; piece < plan_->pieces.size(); ++piece) {
+      if (is_joined(start_[piece], goal_[piece])) continue;
+      for (const std::size_t spot : {start_[piece], goal_[piece]}) {
+        Stuck stuck{plan_->pieces[piece].id.text(), spot == goal_[piece], {}, {}};
+        for (const ShutBy& shut : made_.shut[spot]) stuck.by.push_back(shut.thing);
+        if (!stuck.by.empty()) conversion.stuck.push_back(std::move(stuck));
+      }
+    }
+  }
+
+  bool is_joined(std::size_t from, std::size_t to) const {
+    const std::vector<SpotRow>& spots = made_.table.spots;
+    const auto joined = [&](std::size_t a, std::size_t b) {
+      return std::ranges::any_of(spots[a].ways, [&](const OpenWay& way) {
+        return std::ranges::find(spots[b].ways, way.joins, &OpenWay::joins) != spots[b].ways.end();
+      });
+    };
+    std::vector<std::size_t> reached{from};
+    for (std::size_t i = 0; i < reached.size(); ++i)
+      for (std::size_t next = 0; next < spots.size(); ++next)
+        if (spots[next].piece == spots[from].piece && std::ranges::find(reached, next) == reached.end() &&
+            joined(reached[i], next))
+          reached.push_back(next);
+    return std::ranges::find(reached, to) != reached.end();
   }
 
   void add_bars(Stuck& stuck, std::size_t spot) const {

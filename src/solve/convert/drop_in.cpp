@@ -32,6 +32,11 @@ void look(const Placed& board, const DropIn& found, const Placed& thing, bool al
     if (!beside) continue;
     const Length low = along ? rect.low.x : rect.low.y, high = along ? rect.high.x : rect.high.y;
     const Length own_low = along ? own.low.x : own.low.y, own_high = along ? own.high.x : own.high.y;
+    const Length here = std::min(own_high - low, high - own_low);
+    const Length other = along ? std::min(own.high.y - rect.low.y, rect.high.y - own.low.y)
+                               : std::min(own.high.x - rect.low.x, rect.high.x - own.low.x);
+    // What the board reaches into counts on the side by which it does so least.
+    if (here > Length{} && (here > other || (here == other && !along))) continue;
     if (low + high < own_low + own_high)
       before.take(own_low - high, thing.id);
     else

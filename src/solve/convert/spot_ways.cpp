@@ -192,7 +192,8 @@ class WaysOfSpot {
     if (piece_.is_soft() || leaf.kind == Leaf::Kind::drawer) return true;
     std::array sides{piece_.length, piece_.width, piece_.thickness};
     std::ranges::sort(sides);
-    const auto [less, more] = std::minmax(leaf.outline.width(), leaf.outline.height());
+    const Length less = std::min(leaf.outline.width(), leaf.outline.height());
+    const Length more = std::max(leaf.outline.width(), leaf.outline.height());
     return sides[0] <= less && sides[1] <= more;
   }
 

@@ -128,11 +128,17 @@ TEST(BenchmarkSet, ABoardIsTurnedAndTurnedOver) {
   EXPECT_TRUE(solved(plan)[0].steps[0].flipped);
 }
 
-// A shelf 6 in above the ledges, over the whole bay: straight down nothing comes there.
-TEST(BenchmarkSet, NoneUnderAShelf) {
+// A shelf 6 in above the ledges, over the whole bay: the table is slid in beneath it from the front. With a
+// wall before the bay it comes neither from there nor straight down.
+TEST(BenchmarkSet, UnderAShelfFromTheFrontAndNoneBehindAWall) {
   TrailerText text = without_cushions(dinette());
   text.fixtures.push_back(
       R"({"id": "shelf", "kind": "shelf", "length": 38, "width": 32, "at": {"rear": 0, "left": 22}, "base": 20, "top": 21})");
+  text.night[0] =
+      R"({"piece": "table", "at": {"rear": "1/8", "left": "22 1/8"}, "on": ["left ledge", "right ledge"]})";
+  expect_steps(text, 1);
+  text.fixtures.push_back(
+      R"({"id": "screen", "kind": "wall", "length": 1, "width": 32, "at": {"front": 81, "left": 22}, "top": 76})");
   expect_none(text, "table", "shelf");
 }
 

@@ -48,6 +48,7 @@ TEST(DropIn, ATableTooWideReachesIntoBoth) {
   EXPECT_EQ(across.behind, -Length::inches(1, 4));
   EXPECT_EQ(across.thing_before, "left bench");
   EXPECT_TRUE(across.tilt.has_value());
+  EXPECT_EQ(table_by_night(text).directions[0].thing_behind, "room");
 }
 
 // 20 cos 60 + 1 sin 60 = 10 + 0.8660: a gap of 10.867 in lets it pass at 60 degrees, one of 10.866 at 61
