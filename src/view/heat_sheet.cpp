@@ -35,17 +35,19 @@ std::vector<Path> edges_within(const Region& zone, const Region& room, const Pla
   return paths;
 }
 
-// The point of the zone's border in the room that is farthest from the walls; none: the whole room lies
-// within it.
-std::optional<Point> middle_of_edge(const Region& zone, const Region& room) {
+// The point of the zone's border in the room that is farthest from the walls and from the places `told`,
+// where other zones have their names; none: the whole room lies within it.
+std::optional<Point> middle_of_edge(const Region& zone, const Region& room,
+                                    const std::vector<Point>& told = {}) {
   std::optional<Point> best;
   SquaredLength most;
   const Region outside = without(grown(room.bounds(), 12_in), room);
+  const auto dot = [](Point p) { return Region(Rect{p, p + Vector{one_tick, one_tick}}); };
   for (const Edge& edge : edges(common(zone, room))) {
     const Point middle{half(edge.from.x + edge.to.x), half(edge.from.y + edge.to.y)};
     if (room.side_of(middle) != Side::inside) continue;
-    const Rect dot{middle, middle + Vector{one_tick, one_tick}};
-    const SquaredLength clear = nearest(Region(dot), outside).squared;
+    SquaredLength clear = nearest(dot(middle), outside).squared;
+    for (const Point other : told) clear = std::min(clear, nearest(dot(middle), dot(other)).squared);
     if (best && clear <= most) continue;
     best = middle;
     most = clear;
@@ -111,12 +113,14 @@ void lay_zones(const std::vector<DrawnZone>& zones, const DrawnConfiguration& of
                Laid& laid) {
   const Region room = room_of(of);
   Group edges_drawn{"Zones of the yardsticks", {}, 0};
+  std::vector<Point> told;
   for (const DrawnZone& zone : zones) {
     add(edges_drawn.marks, edges_within(zone.region, room, view, zone.ink));
     laid.hatched.push_back({along_the_edge(zone, room, view), zone.ink, Ink::zone_hatch,
                             zone.ink == Ink::zone_plate ? Diagonal::falling : Diagonal::rising});
-    const std::optional<Point> at = middle_of_edge(zone.region, room);
+    const std::optional<Point> at = middle_of_edge(zone.region, room, told);
     if (!at) continue;
+    told.push_back(*at);
     LabelWish wish = place_wish(of, view, *at);
     add_wordings(wish, zone.words, lettering::note);
     wish.key = zone.words;

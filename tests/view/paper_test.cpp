@@ -10,21 +10,22 @@ namespace {
 PaperPoint at(std::int64_t x, std::int64_t y) {
   return {PaperLength::micrometres(x), PaperLength::micrometres(y)};
 }
-const PaperBox box{at(10, 10), at(20, 20)};
+const PaperBox ten_square{at(10, 10), at(20, 20)};
 
 TEST(PaperBox, TouchingIsNoOverlap) {
-  EXPECT_FALSE(overlaps(box, {at(20, 10), at(30, 20)}));
-  EXPECT_TRUE(overlaps(box, {at(19, 19), at(30, 30)}));
+  EXPECT_FALSE(overlaps(ten_square, {at(20, 10), at(30, 20)}));
+  EXPECT_TRUE(overlaps(ten_square, {at(19, 19), at(30, 30)}));
 }
 
 TEST(PaperLine, CrossesABoxItRunsThrough) {
-  EXPECT_TRUE(crosses(PaperLine{at(0, 15), at(30, 15)}, box)) << "level";
-  EXPECT_TRUE(crosses(PaperLine{at(15, 0), at(15, 30)}, box)) << "upright";
-  EXPECT_TRUE(crosses(PaperLine{at(5, 5), at(25, 25)}, box)) << "slanted";
-  EXPECT_TRUE(crosses(PaperLine{at(14, 14), at(16, 15)}, box)) << "within";
-  EXPECT_FALSE(crosses(PaperLine{at(0, 10), at(30, 10)}, box)) << "along its border";
-  EXPECT_FALSE(crosses(PaperLine{at(0, 25), at(25, 30)}, box));
-  EXPECT_FALSE(crosses(PaperLine{at(18, 5), at(26, 13)}, box)) << "past a corner, though their bounds meet";
+  EXPECT_TRUE(crosses(PaperLine{at(0, 15), at(30, 15)}, ten_square)) << "level";
+  EXPECT_TRUE(crosses(PaperLine{at(15, 0), at(15, 30)}, ten_square)) << "upright";
+  EXPECT_TRUE(crosses(PaperLine{at(5, 5), at(25, 25)}, ten_square)) << "slanted";
+  EXPECT_TRUE(crosses(PaperLine{at(14, 14), at(16, 15)}, ten_square)) << "within";
+  EXPECT_FALSE(crosses(PaperLine{at(0, 10), at(30, 10)}, ten_square)) << "along its border";
+  EXPECT_FALSE(crosses(PaperLine{at(0, 25), at(25, 30)}, ten_square));
+  EXPECT_FALSE(crosses(PaperLine{at(18, 5), at(26, 13)}, ten_square))
+      << "past a corner, though their bounds meet";
 }
 
 // The slow twin walks the line in small steps.
@@ -44,7 +45,7 @@ TEST(PaperLine, AgreesWithWalkingAlongIt) {
       walked |= 10'000 < x && x < 20'000 && 10'000 < y && y < 20'000;
     }
     crossing += walked;
-    EXPECT_EQ(crosses(line, box), walked);
+    EXPECT_EQ(crosses(line, ten_square), walked);
   }
   EXPECT_GT(crossing, 500);
 }

@@ -11,76 +11,13 @@
 
 #include "support/cord_trailers.h"
 #include "support/demos.h"
-#include "support/plan_builder.h"
-#include "support/trailer_text.h"
+#include "support/sited_plan.h"
 #include "support/way_trailers.h"
 #include "view/paper.h"
 #include "view/scale.h"
 
 namespace berthwright {
 namespace {
-
-/// A plan with its heaters sited, and all its sheets.
-struct SitedPlan {
-  explicit SitedPlan(Plan plan)
-      : made(std::move(plan)),
-        heaters(heater_places(made.plan, {}).value()),
-        drawn(sheets(made.plan, made.answer, heaters)) {}
-  explicit SitedPlan(const TrailerText& text) : SitedPlan(text.plan()) {}
-  static SitedPlan demo(const std::string& name) { return SitedPlan(plan_from(demo_text(name))); }
-  SitedPlan(const SitedPlan&) = delete;
-  SitedPlan& operator=(const SitedPlan&) = delete;
-
-  /// The sheet whose file ends so: "night-heat"; nullptr: there is none.
-  const Sheet* find(std::string_view end) const {
-    const auto found = std::ranges::find_if(
-        drawn, [&](const Sheet& sheet) { return sheet.file.ends_with("-" + std::string(end)); });
-    return found == drawn.end() ? nullptr : &*found;
-  }
-  const Sheet& of(std::string_view end) const {
-    const Sheet* sheet = find(end);
-    if (sheet == nullptr) throw std::logic_error("no sheet " + std::string(end));
-    return *sheet;
-  }
-  const ConfigurationAnswer& answer(std::string_view id) const {
-    return *std::ranges::find_if(made.answer.configurations, [&](const ConfigurationAnswer& one) {
-      return one.configuration->id.text() == id;
-    });
-  }
-
-  Answered made;
-  std::vector<HeaterPlaces> heaters;
-  std::vector<Sheet> drawn;
-};
-
-// On the drawing, not among the notes.
-std::vector<Path> laid_paths(const Sheet& sheet, Ink ink) {
-  std::vector<Path> out;
-  for (const Group& group : sheet.groups)
-    if (group.title != "Notes")
-      for (const Mark& mark : group.marks)
-        if (const Path* path = std::get_if<Path>(&mark); path != nullptr && path->ink == ink)
-          out.push_back(*path);
-  return out;
-}
-
-// All lettering of the groups so called, in order, with plain blanks.
-std::string lettered(const Sheet& sheet, std::string_view title) {
-  std::string all;
-  for (const Group& group : sheet.groups)
-    if (group.title == title)
-      for (const Mark& mark : group.marks)
-        if (const Text* text = std::get_if<Text>(&mark)) all += text->words + " ";
-  for (std::size_t i = 0; (i = all.find("\u00A0")) != std::string::npos;) all.replace(i, 2, " ");
-  return all;
-}
-std::string noted(const Sheet& sheet) { return lettered(sheet, "Notes"); }
-
-PaperBox reach_of(const Path& path) {
-  PaperRing ring{path.from};
-  for (const Stretch& stretch : path.stretches) ring.push_back(stretch.to);
-  return bounds(ring);
-}
 
 // Micrometres in nature of a length on that sheet.
 double natural(const Sheet& sheet, PaperLength length) {
@@ -93,8 +30,9 @@ double distance(PaperPoint a, PaperPoint b) {
 }
 
 // From a place to the box, both on paper.
-double distance(PaperPoint p, const PaperBox& box) {
-  const PaperPoint nearest{std::clamp(p.x, box.low.x, box.high.x), std::clamp(p.y, box.low.y, box.high.y)};
+double distance(PaperPoint p, const PaperBox& outline) {
+  const PaperPoint nearest{std::clamp(p.x, outline.low.x, outline.high.x),
+                           std::clamp(p.y, outline.low.y, outline.high.y)};
   return distance(p, nearest);
 }
 
@@ -321,14 +259,15 @@ TEST(SiteSheet, TheBestPlaceIsDrawnAsLargeAsTheHeaterWhereItStands) {
   const SiteScope& scope = plan.heaters.at(0).sitings.at(0).scopes.at(0);
   const Sheet& sheet = plan.of("day-site");
   const PaperBox room = reach_of(laid_paths(sheet, Ink::wall).at(0));
-  const PaperBox box = reach_of(laid_paths(sheet, Ink::site_place).at(0));
+  const PaperBox outline = reach_of(laid_paths(sheet, Ink::site_place).at(0));
   const Rect& best = scope.best->box;
   const auto at = [&](Length length) { return natural(sheet, on_paper(length, sheet.scale)); };
-  EXPECT_NEAR(natural(sheet, box.low.x - room.low.x), at(best.low.x), 2.0 * static_cast<double>(sheet.scale));
-  EXPECT_NEAR(natural(sheet, room.high.y - box.high.y), at(best.low.y),
+  EXPECT_NEAR(natural(sheet, outline.low.x - room.low.x), at(best.low.x),
               2.0 * static_cast<double>(sheet.scale));
-  EXPECT_NEAR(natural(sheet, box.width()), at(best.width()), 2.0 * static_cast<double>(sheet.scale));
-  EXPECT_NEAR(natural(sheet, box.height()), at(best.height()), 2.0 * static_cast<double>(sheet.scale));
+  EXPECT_NEAR(natural(sheet, room.high.y - outline.high.y), at(best.low.y),
+              2.0 * static_cast<double>(sheet.scale));
+  EXPECT_NEAR(natural(sheet, outline.width()), at(best.width()), 2.0 * static_cast<double>(sheet.scale));
+  EXPECT_NEAR(natural(sheet, outline.height()), at(best.height()), 2.0 * static_cast<double>(sheet.scale));
   EXPECT_NE(noted(sheet).find("P1, most to spare of all places"), std::string::npos);
 }
 
