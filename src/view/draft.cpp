@@ -49,6 +49,15 @@ void add_notes_pages(std::vector<Draft>& drafts, const Plan& plan, const Draft& 
   }
 }
 
+std::string plain_stem(const std::string& id) {
+  std::string out;
+  for (const char c : id.substr(0, 24)) {
+    const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+    out += plain ? c : c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : '-';
+  }
+  return out;
+}
+
 std::string name_of(const Configuration& configuration) {
   return configuration.name.empty() ? configuration.id.text() : configuration.name;
 }

@@ -24,6 +24,9 @@ std::string description_of(std::string lead, const std::vector<Note>& notes);
 void add_notes_pages(std::vector<Draft>& drafts, const Plan& plan, const Draft& drawing,
                      std::vector<Note> rest);
 
+/// Letters and digits of an id, so that no name of a person's choosing becomes a path.
+std::string plain_stem(const std::string& id);
+
 /// What a person calls the configuration.
 std::string name_of(const Configuration& configuration);
 

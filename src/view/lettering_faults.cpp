@@ -44,6 +44,7 @@ bool is_heavy(Ink ink) {
     case Ink::cut_box:
     case Ink::cut_board:
     case Ink::pinch:
+    case Ink::moved_piece:
       return true;
     case Ink::rule:
     case Ink::floor:
@@ -80,6 +81,15 @@ bool is_heavy(Ink ink) {
     case Ink::site_place:
     case Ink::way_band:
     case Ink::way_path:
+    case Ink::still_piece:
+    case Ink::parked_piece:
+    case Ink::side_built:
+    case Ink::side_still:
+    case Ink::side_parked:
+    case Ink::side_moved:
+    case Ink::ghost:
+    case Ink::move_way:
+    case Ink::move_head:
     case Ink::sign_exit:
     case Ink::sign_shut:
     case Ink::sign_alarm:

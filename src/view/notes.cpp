@@ -103,6 +103,13 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::sign_outlet:
       add(marks, outlet_sign(box.centre(), paper_mm(15, 10)));
       return;
+    case Ink::move_way: {
+      marks.emplace_back(straight(ink, left, right));
+      Path head = berthwright::arrow_head(right, left);
+      head.ink = Ink::move_head;
+      marks.emplace_back(std::move(head));
+      return;
+    }
     case Ink::zone_published:
     case Ink::zone_plate:
     case Ink::site_region:

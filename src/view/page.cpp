@@ -160,6 +160,14 @@ std::optional<Page> page_beside(const Plan& plan, bool landscape, const PaperSiz
   return page;
 }
 
+Page strip_page(const Plan& plan, bool landscape) {
+  Page page = bare_page(plan, landscape);
+  const PaperBox open = open_box(plan, page);
+  page.foot = {open.low.x, open.high.y - foot_height};
+  page.drawing = {open.low, {open.high.x, page.foot.y}};
+  return page;
+}
+
 PaperLength widest_drawing(const Plan& plan, bool landscape, NotesAt notes) {
   const PaperLength open = open_box(plan, bare_page(plan, landscape)).width();
   switch (notes) {

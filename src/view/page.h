@@ -26,6 +26,8 @@ std::optional<Page> page_for(const Plan& plan, bool landscape, NotesAt notes, co
 /// The same with the notes to the right of the drawing's last row, down to the title block.
 std::optional<Page> page_beside(const Plan& plan, bool landscape, const PaperSize& needs,
                                 const PaperSize& last_row);
+/// A page that is a drawing but for its foot strip.
+Page strip_page(const Plan& plan, bool landscape);
 /// How wide a drawing on such a page may be.
 PaperLength widest_drawing(const Plan& plan, bool landscape, NotesAt notes);
 

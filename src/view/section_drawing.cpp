@@ -28,7 +28,7 @@ std::string where_text(const Plan& plan, const CutLine& line) {
   return "Across the trailer, " + far + " from the front, looking forward.";
 }
 
-struct Laid {
+struct LaidSection {
   const DrawnSection* drawn;
   PaperPoint corner;
   PlanView view;
@@ -62,7 +62,7 @@ PaperLength room_height(const DrawnSection& drawn, std::int64_t ratio) {
                   least_height(drawn.levels));
 }
 
-Laid laid(const DrawnSection& drawn, PaperPoint corner, std::int64_t ratio) {
+LaidSection laid(const DrawnSection& drawn, PaperPoint corner, std::int64_t ratio) {
   const Rect room = drawn.section.room.bounds();
   const PaperPoint low{corner.x + names_beside + wall_band, corner.y + room_height(drawn, ratio) - wall_band};
   const PlanView view{ratio, {low.x - on_paper(room.low.x, ratio), low.y + on_paper(room.low.y, ratio)}};
@@ -71,7 +71,7 @@ Laid laid(const DrawnSection& drawn, PaperPoint corner, std::int64_t ratio) {
   return {&drawn, corner, view, {{a.x, b.y}, {b.x, a.y}}};
 }
 
-std::vector<Mark> title_marks(const Laid& at) {
+std::vector<Mark> title_marks(const LaidSection& at) {
   const DrawnSection& drawn = *at.drawn;
   const PaperLength block = block_width(drawn, at.room.width());
   PaperLength y = at.room.high.y + wall_band + gap + name_height * ascent_thousandths / 1000;
@@ -115,13 +115,13 @@ void add_person(LabelField& field, const std::vector<PaperRing>& rings) {
   }
 }
 
-std::vector<Mark> level_marks(const Laid& at) {
+std::vector<Mark> level_marks(const LaidSection& at) {
   return marks_of(at.drawn->levels, at.view, at.room.high.x + wall_band + gap / 4, at.corner.y,
                   at.room.high.y + wall_band);
 }
 
 // What is measured and what is wrong, over everything else.
-std::vector<Mark> told_marks(const Laid& at) {
+std::vector<Mark> told_marks(const LaidSection& at) {
   const DrawnSection& drawn = *at.drawn;
   std::vector<Mark> marks;
   for (const HeadRoomLine& line : drawn.head_room) add(marks, marks_of(line, at.view));
@@ -134,7 +134,7 @@ std::vector<Mark> told_marks(const Laid& at) {
 }
 
 // What the lettering of one section must keep off; it stays within the section's own block.
-LabelField field_of(const Laid& at, const Plan& plan, std::int64_t ratio, const PaperBox& area) {
+LabelField field_of(const LaidSection& at, const Plan& plan, std::int64_t ratio, const PaperBox& area) {
   constexpr PaperLength shared = paper_mm(2);  // of the room between two blocks
   const DrawnSection& drawn = *at.drawn;
   const PaperPoint size = size_of(drawn, ratio);
@@ -152,7 +152,7 @@ LabelField field_of(const Laid& at, const Plan& plan, std::int64_t ratio, const 
   return field;
 }
 
-Group section_group(const Laid& at, const Plan& plan, const std::vector<PlacedLabel>& labels) {
+Group section_group(const LaidSection& at, const Plan& plan, const std::vector<PlacedLabel>& labels) {
   const DrawnSection& drawn = *at.drawn;
   std::vector<PaperBox> lettering;
   for (const PlacedLabel& label : labels)
@@ -244,7 +244,7 @@ SectionsDrawing sections_drawing(const DrawnConfiguration& of, const std::vector
   SectionsDrawing drawing;
   Key key;
   for (std::size_t i = 0; i < sections.size(); ++i) {
-    const Laid at = laid(sections[i], corners[i], ratio);
+    const LaidSection at = laid(sections[i], corners[i], ratio);
     const SectionWishes wishes = section_wishes(sections[i], plan, at.view);
     LabelField field = field_of(at, plan, ratio, area);
     std::vector<PlacedLabel> labels = placed_labels(field, wishes.figures);

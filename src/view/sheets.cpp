@@ -9,6 +9,7 @@
 #include "view/section_lines.h"
 #include "view/section_sheet.h"
 #include "view/site_sheet.h"
+#include "view/storyboard.h"
 #include "view/title_block.h"
 #include "view/way_sheet.h"
 
@@ -58,19 +59,10 @@ void add_all(std::vector<Draft>& drafts, std::vector<Draft> more) {
   for (Draft& draft : more) drafts.push_back(std::move(draft));
 }
 
-// Letters and digits of the configuration's id, so that no name of a person's choosing becomes a path.
-std::string stem(int number, const std::string& id) {
-  std::string out = std::to_string(number) + "-";
-  for (const char c : id.substr(0, 24)) {
-    const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-    out += plain ? c : c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : '-';
-  }
-  return out;
-}
-
 }  // namespace
 
-std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters) {
+std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters,
+                          std::span<const Conversion> conversions) {
   std::vector<Draft> drafts;
   std::vector<DrawnConfiguration> drawn;
   for (const ConfigurationAnswer& configuration : answer.configurations)
@@ -86,12 +78,13 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
     for (const QuietSheet& sheet : site_sheets(one, heaters)) add_all(drafts, quiet_drafts(one, sheet));
   for (const DrawnConfiguration& one : drawn)
     if (const std::optional<QuietSheet> sheet = way_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
+  for (const Conversion& conversion : conversions) add_all(drafts, story_drafts(plan, conversion));
   std::vector<Sheet> out;
   const int count = static_cast<int>(drafts.size());
   for (std::size_t i = 0; i < drafts.size(); ++i) {
     Draft& draft = drafts[i];
     const int number = static_cast<int>(i) + 1;
-    draft.sheet.file = stem(number, draft.id) + draft.suffix;
+    draft.sheet.file = std::to_string(number) + "-" + plain_stem(draft.id) + draft.suffix;
     draft.sheet.groups.push_back(
         {"Title block",
          title_block_marks(plan, {draft.drawing, draft.subject, draft.scale, draft.sides, number, count},

@@ -28,6 +28,8 @@ constexpr std::string_view sign_green = "#237f52";
 constexpr std::string_view sign_red = "#9b2423";
 constexpr std::string_view sky_tint = "#d9edf9";
 constexpr std::string_view orange_tint = "#fbeac2";
+constexpr std::string_view sky_shade = "#a6d3ef";
+constexpr std::string_view orange_shade = "#f0d189";
 constexpr std::string_view vermilion_tint = "#f8d9c4";
 constexpr std::string_view grey_tint = "#f1f1f0";
 constexpr std::string_view grey = "#d9d9d9";
@@ -122,6 +124,26 @@ Style style_of(Ink ink) {
       return line(narrow, black);
     case Ink::pinch:
       return line(wide, black);
+    case Ink::still_piece:
+      return {fine, quiet_grey, grey_tint, {}, false};
+    case Ink::parked_piece:
+      return shape(narrow, orange_tint);
+    case Ink::moved_piece:
+      return {wide, blue, sky_tint, {}, false};
+    case Ink::side_built:
+      return {{}, black, grey_tint, {}, false};
+    case Ink::side_still:
+      return {{}, black, grey, {}, false};
+    case Ink::side_parked:
+      return {{}, black, orange_shade, {}, false};
+    case Ink::side_moved:
+      return {{}, black, sky_shade, {}, false};
+    case Ink::ghost:
+      return {narrow, blue, {}, short_dashes(medium), false};
+    case Ink::move_way:
+      return line(medium, blue);
+    case Ink::move_head:
+      return {{}, blue, blue, {}, false};
     case Ink::sign_exit:
       return {{}, black, sign_green, {}, false};
     case Ink::sign_alarm:

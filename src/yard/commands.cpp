@@ -97,8 +97,10 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   if (!stood.answer) return stood.code;
   const Result<std::vector<HeaterPlaces>> heaters = heater_places(*stood.plan, {});
   if (!heaters) return told(request.plan, heaters.problems(), false, out, err);
+  const Result<std::vector<Conversion>> steps = conversions(*stood.plan);
+  if (!steps) return told(request.plan, steps.problems(), false, out, err);
   std::map<std::string, std::string> files;
-  for (const Sheet& sheet : sheets(*stood.plan, *stood.answer, *heaters))
+  for (const Sheet& sheet : sheets(*stood.plan, *stood.answer, *heaters, *steps))
     files[sheet.file + ".svg"] = svg(sheet);
   const std::string folder = request.folder.empty() ? default_folder(request.plan) : request.folder;
   const Result<Written> written = write_files(folder, files);

@@ -89,6 +89,16 @@ enum class Ink {
   way_band,    ///< the floor that the widest disc sweeps on its way out
   way_path,    ///< of its middle
   pinch,       ///< where it is narrowest
+  still_piece,  ///< of a storyboard: lies as it lay before the step
+  parked_piece,
+  moved_piece,
+  side_built,  ///< faces of raised views: fills without lines
+  side_still,
+  side_parked,
+  side_moved,
+  ghost,      ///< where a piece was before it was moved
+  move_way,   ///< along which it is moved, and the place that is opened for it
+  move_head,  ///< of its arrow
   sign_exit,   ///< green square: a way to get out
   sign_shut,   ///< an opening that does not serve
   sign_alarm,  ///< red square: an alarm

@@ -3,6 +3,7 @@
 #include <span>
 
 #include <berthwright/solve/answer.h>
+#include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/site/siting.h>
 #include <berthwright/view/scene.h>
 
@@ -10,9 +11,11 @@ namespace berthwright {
 
 /// Every sheet of a plan, numbered in order: a plan of each configuration, then the sections of those that
 /// have a bed or a seat, then the clear heights over each bed where something hangs within 36 in, then over
-/// thin grey plans what gives heat with its distances, where each of `heaters` may stand, and the ways out.
-/// Each is followed by pages for those of its notes that found no room beside it. `heaters` are of the plan.
-std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {});
+/// thin grey plans what gives heat with its distances, where each of `heaters` may stand, the ways out,
+/// and of each of `conversions` what is done step by step; of one without an order a page that says so. Each
+/// is followed by pages for those of its notes that found no room beside it. `heaters` are of the plan.
+std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {},
+                          std::span<const Conversion> conversions = {});
 
 /// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
 /// up.

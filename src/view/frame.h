@@ -1,0 +1,38 @@
+#pragma once
+
+#include <berthwright/solve/convert/steps.h>
+
+#include "view/labels.h"
+#include "view/notes.h"
+#include "view/raised.h"
+
+namespace berthwright {
+
+/// One step of a conversion, shown as everything stands after it.
+struct FrameStep {
+  const Plan* plan = nullptr;
+  const Conversion* conversion = nullptr;
+  std::size_t number = 1;
+  const Step& step() const { return conversion->steps[number - 1]; }
+};
+
+/// The middle of the piece on its way, from where it is taken up to where it is let go. A piece that comes
+/// out of a locker begins at its middle; one that leaves through a door ends just outside of it.
+std::vector<Point3> way_of(const FrameStep& of);
+
+/// How a piece stands after the step: moved by it, put aside, or as a configuration has it.
+enum class Standing { still, parked, moved };
+Standing standing_of(const FrameStep& of, const std::string& piece);
+
+/// Raised views leave off what is higher: it would hide the rest.
+inline constexpr Length raised_height = 48_in;
+
+struct Frame {
+  Group group;
+  std::vector<Note> keys;  ///< names for which the drawing had no room
+};
+/// The step from above. All of its lettering stays in `area`.
+Frame plan_frame(const FrameStep& of, const PlanView& view, const PaperBox& area);
+Group raised_frame(const FrameStep& of, const RaisedView& view);
+
+}  // namespace berthwright

@@ -1,0 +1,264 @@
+#include "view/storyboard.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <array>
+
+#include <berthwright/view/sheets.h>
+
+#include "support/convert_trailers.h"
+#include "view/called.h"
+#include "view/frame.h"
+#include "view/step_words.h"
+
+namespace berthwright {
+namespace {
+
+/// A plan stood up and its conversions, which point into it.
+struct Told {
+  explicit Told(const TrailerText& text)
+      : plan(text.plan()), answer(answered(plan).value()), ways(conversions(plan).value()) {}
+  Told(const Told&) = delete;
+  Told& operator=(const Told&) = delete;
+
+  std::vector<Sheet> sheets_of(const Conversion& conversion) const {
+    std::vector<Sheet> all = sheets(plan, answer, {}, std::span(&conversion, 1));
+    std::erase_if(all, [](const Sheet& sheet) { return !sheet.file.ends_with("-steps"); });
+    return all;
+  }
+
+  Plan plan;
+  Answer answer;
+  std::vector<Conversion> ways;
+};
+
+const Group* group_of(const std::vector<Sheet>& sheets, const std::string& title) {
+  for (const Sheet& sheet : sheets)
+    for (const Group& group : sheet.groups)
+      if (group.title == title) return &group;
+  return nullptr;
+}
+
+const Group& plan_of_step(const std::vector<Sheet>& sheets, std::size_t number) {
+  return *group_of(sheets, "Step " + std::to_string(number) + " from above");
+}
+
+std::vector<Path> paths_in(const Group& group, Ink ink) {
+  std::vector<Path> out;
+  for (const Mark& mark : group.marks)
+    if (const Path* path = std::get_if<Path>(&mark); path != nullptr && path->ink == ink)
+      out.push_back(*path);
+  return out;
+}
+
+std::string words_in(const Group& group) {
+  std::string words;
+  for (const Mark& mark : group.marks)
+    if (const Text* text = std::get_if<Text>(&mark)) words += (words.empty() ? "" : " ") + text->words;
+  return words;
+}
+
+PaperBox bounds_in(const Path& path) {
+  PaperRing ring{path.from};
+  for (const Stretch& stretch : path.stretches) ring.push_back(stretch.to);
+  return bounds(ring);
+}
+
+// Where the plan of this frame stands: the room begins at (0, 0), which is its lower left corner on paper.
+PlanView view_of(const Group& frame, std::int64_t ratio) {
+  const PaperBox wall = bounds_in(paths_in(frame, Ink::wall).at(0));
+  return {ratio, {wall.low.x, wall.high.y}};
+}
+
+PaperBox on_paper(const PlanView& view, const Rect& rect) {
+  const PaperPoint a = view(rect.low);
+  const PaperPoint b = view(rect.high);
+  return {{a.x, b.y}, {b.x, a.y}};
+}
+
+TEST(Storyboard, EveryStepHasItsFrameInReadingOrderOverAsManyPagesAsItTakes) {
+  const Told told(dinette_with_cushions());
+  for (const Conversion& way : told.ways) {
+    ASSERT_EQ(way.steps.size(), 8U);
+    const std::vector<Sheet> drawn = told.sheets_of(way);
+    EXPECT_GE(drawn.size(), 2U);
+    std::size_t next = 1;
+    for (const Sheet& sheet : drawn) {
+      PaperLength last;
+      for (std::size_t i = 0; i < sheet.groups.size(); ++i) {
+        const std::string step = "Step " + std::to_string(next);
+        if (sheet.groups[i].title != step) continue;
+        EXPECT_EQ(sheet.groups.at(i + 1).title, step + " from above");
+        EXPECT_EQ(sheet.groups.at(i + 2).title, step + ", raised view");
+        const PaperBox wall = bounds_in(paths_in(sheet.groups[i + 1], Ink::wall).at(0));
+        EXPECT_GT(wall.low.y, last) << step;
+        last = wall.high.y;
+        EXPECT_NE(words_in(sheet.groups[i]).find(step + " of 8"), std::string::npos);
+        ++next;
+      }
+    }
+    EXPECT_EQ(next, 9U);
+  }
+}
+
+TEST(Storyboard, TheSentenceIsTheOneThatIsPrinted) {
+  const Told told(dinette());
+  const std::vector<Sheet> drawn = told.sheets_of(told.ways[0]);
+  for (std::size_t i = 1; i <= told.ways[0].steps.size(); ++i) {
+    std::string said = words_in(*group_of(drawn, "Step " + std::to_string(i)));
+    std::string sentence = step_sentence(told.plan, told.ways[0].steps[i - 1]);
+    // Blanks within measures are kept from breaking on paper.
+    for (std::string* text : {&said, &sentence})
+      for (std::size_t at = 0; (at = text->find("\u00a0")) != std::string::npos;) text->replace(at, 2, " ");
+    EXPECT_NE(said.find(sentence), std::string::npos) << said << "\n" << sentence;
+  }
+}
+
+TEST(Storyboard, TheAccentLiesWhereThePieceComesToAndTheGhostWhereItWas) {
+  const Told told(dinette_with_cushions());
+  int accents = 0;
+  int ghosts = 0;
+  for (const Conversion& way : told.ways) {
+    const std::vector<Sheet> drawn = told.sheets_of(way);
+    const std::int64_t ratio = drawn.front().scale;
+    for (std::size_t i = 1; i <= way.steps.size(); ++i) {
+      const Step& step = way.steps[i - 1];
+      const Group& frame = plan_of_step(drawn, i);
+      const PlanView view = view_of(frame, ratio);
+      const std::vector<Path> accent = paths_in(frame, Ink::moved_piece);
+      ASSERT_EQ(accent.size(), step.to.stands_in_room() ? 1U : 0U);
+      if (!accent.empty()) {
+        ++accents;
+        EXPECT_EQ(bounds_in(accent[0]), on_paper(view, step.to.pose.outline.bounds()));
+      }
+      const std::vector<Path> ghost = paths_in(frame, Ink::ghost);
+      ASSERT_EQ(ghost.size(), step.from.stands_in_room() ? 1U : 0U);
+      if (!ghost.empty()) {
+        ++ghosts;
+        EXPECT_EQ(bounds_in(ghost[0]), on_paper(view, step.from.pose.outline.bounds()));
+      }
+    }
+  }
+  EXPECT_GT(accents, 8);
+  EXPECT_GT(ghosts, 8);
+}
+
+// In both views: from the middle of where the piece was to the middle of where it is, the head at that end.
+TEST(Storyboard, ArrowsRunFromTheGhostToTheAccent) {
+  const Told told(dinette_with_cushions());
+  int arrows = 0;
+  for (const Conversion& way : told.ways) {
+    const std::vector<Sheet> drawn = told.sheets_of(way);
+    for (std::size_t i = 1; i <= way.steps.size(); ++i) {
+      const Step& step = way.steps[i - 1];
+      if (!step.from.stands_in_room() || !step.to.stands_in_room()) continue;
+      const Group& frame = plan_of_step(drawn, i);
+      const std::vector<Path> line = paths_in(frame, Ink::move_way);
+      const PaperBox from = bounds_in(paths_in(frame, Ink::ghost).at(0));
+      const PaperBox to = bounds_in(paths_in(frame, Ink::moved_piece).at(0));
+      if (line.empty()) {
+        EXPECT_LT(std::abs((from.centre().x - to.centre().x).micrometres()), 2500);
+        EXPECT_LT(std::abs((from.centre().y - to.centre().y).micrometres()), 2500);
+        continue;
+      }
+      ++arrows;
+      const auto near = [](PaperPoint a, PaperPoint b) {
+        return std::abs((a.x - b.x).micrometres()) <= 2 && std::abs((a.y - b.y).micrometres()) <= 2;
+      };
+      EXPECT_TRUE(near(line[0].from, from.centre()));
+      EXPECT_TRUE(near(line[0].stretches.back().to, to.centre()));
+      EXPECT_EQ(paths_in(frame, Ink::move_head).at(0).from, line[0].stretches.back().to);
+      const Group& raised = *group_of(drawn, "Step " + std::to_string(i) + ", raised view");
+      EXPECT_EQ(paths_in(raised, Ink::move_way).size(), 1U);
+      EXPECT_EQ(paths_in(raised, Ink::move_head).size(), 1U);
+    }
+  }
+  EXPECT_GT(arrows, 6);
+}
+
+// The way keeps to the movements: each corner of it is the middle of the piece in one of them.
+TEST(Storyboard, TheWayGoesByTheMovementsOfTheStep) {
+  const Told told(dinette());
+  const Conversion& way = told.ways[0];
+  for (std::size_t i = 1; i <= way.steps.size(); ++i) {
+    const FrameStep of{&told.plan, &way, i};
+    const std::vector<Point3> corners = way_of(of);
+    ASSERT_GE(corners.size(), 2U);
+    for (std::size_t k = 1; k + 1 < corners.size(); ++k)
+      EXPECT_TRUE(std::ranges::any_of(of.step().motions, [&](const Motion& motion) {
+        return std::ranges::any_of(std::array{&motion.before, &motion.after}, [&](const Solid* solid) {
+          const Rect box = solid->outline().bounds();
+          return corners[k] == Point3{{half(box.low.x + box.high.x), half(box.low.y + box.high.y)},
+                                      half(solid->base() + solid->top())};
+        });
+      })) << i;
+  }
+}
+
+// Pieces put aside keep their colour until they are taken up again, and are named, if only by a number.
+TEST(Storyboard, PiecesPutAsideAreShownAndNamed) {
+  const Told told(dinette_with_cushions());
+  const Conversion& way = told.ways[0];
+  const std::vector<Sheet> drawn = told.sheets_of(way);
+  int parked = 0;
+  for (std::size_t i = 2; i <= way.steps.size(); ++i) {
+    const FrameStep of{&told.plan, &way, i};
+    const Group& frame = plan_of_step(drawn, i);
+    for (const PiecePlace& start : way.start) {
+      const std::string& id = start.pose.piece.text();
+      if (standing_of(of, id) != Standing::parked) continue;
+      ++parked;
+      const std::string said = words_in(frame) + words_in(*group_of(drawn, "Step " + std::to_string(i)));
+      const std::string name = name_of(told.plan, id);
+      const std::string first_word = name.substr(0, name.find(' '));
+      EXPECT_NE(said.find(first_word), std::string::npos) << name << " in " << said;
+      EXPECT_FALSE(paths_in(frame, Ink::parked_piece).empty());
+    }
+  }
+  EXPECT_GT(parked, 0);
+}
+
+TEST(Storyboard, APairWithoutAnOrderHasAPageThatSaysSoAndNoFrame) {
+  const Told told(dinette());
+  Conversion none = told.ways[0];
+  none.steps.clear();
+  none.verdict = Conversion::Verdict::none;
+  none.stuck = {{"table", true, {"left bench", "right bench"}, Length::inches(1, 4)}};
+  Conversion undecided = none;
+  undecided.verdict = Conversion::Verdict::undecided;
+  undecided.stuck.clear();
+  for (const Conversion* one : {&none, &undecided}) {
+    const std::vector<Sheet> drawn = told.sheets_of(*one);
+    ASSERT_EQ(drawn.size(), 1U);
+    EXPECT_EQ(drawn[0].scale, 0);
+    EXPECT_EQ(group_of(drawn, "Step 1"), nullptr);
+    const std::string said = words_in(*group_of(drawn, "Notes"));
+    EXPECT_NE(said.find("No step is drawn."), std::string::npos);
+    EXPECT_NE(said.find(one == &none ? "none within" : "not decided"), std::string::npos) << said;
+  }
+}
+
+TEST(Storyboard, NothingIsDrawnWhereNothingMoves) {
+  TrailerText text = dinette();
+  text.night = text.day;
+  const Told told(text);
+  for (const Conversion& way : told.ways) EXPECT_TRUE(told.sheets_of(way).empty());
+}
+
+// `sheets` throws where lettering meets lettering, heavy lines or the edge of the page.
+TEST(Storyboard, NamesOfAnyLengthKeepClear) {
+  for (const std::size_t length : {1U, 40U, 200U}) {
+    TrailerText text = dinette_with_cushions();
+    for (std::string& piece : text.pieces) {
+      std::string name;
+      while (name.size() < length) name += name.size() % 9 == 8 ? " " : "w";
+      piece.insert(1, R"("name": ")" + name + R"(", )");
+    }
+    const Told told(text);
+    for (const Conversion& way : told.ways) EXPECT_FALSE(told.sheets_of(way).empty()) << length;
+  }
+}
+
+}  // namespace
+}  // namespace berthwright
