@@ -142,6 +142,19 @@ TEST(BenchmarkSet, UnderAShelfFromTheFrontAndNoneBehindAWall) {
   expect_none(text, "table", "shelf");
 }
 
+// A board lies on the floor of a bay that a wall closes; above it, not on it, the table lies on its ledges,
+// day and night. The board comes out only while the table is away: 3.
+TEST(BenchmarkSet, WhatLiesAboveIsTakenAwayFirst) {
+  TrailerText text = dinette();
+  text.fixtures.push_back(
+      R"({"id": "screen", "kind": "wall", "length": 1, "width": 32, "at": {"front": 81, "left": 22}, "top": 76})");
+  text.pieces[1] = R"({"id": "board", "kind": "board", "length": 30, "width": 18, "thickness": "3/4"})";
+  const std::string table = text.night[1];
+  text.day = {R"({"piece": "board", "at": {"rear": 2, "left": 26}, "base": 0})", table};
+  text.night = {R"({"piece": "board", "at": {"rear": 2, "left": 1}})", table};
+  expect_steps(text, 3);
+}
+
 // The table is kept in the bench by day, whose lid of 30 x 16 in lets 31 3/4 in not through.
 TEST(BenchmarkSet, NoneThroughALidThatIsTooSmall) {
   TrailerText text = without_cushions(dinette());
