@@ -232,8 +232,9 @@ TEST_F(Program, DrawsEveryConfigurationAndNamesTheFiles) {
     EXPECT_TRUE(bytes.ends_with("</svg>\n")) << name;
   }
   EXPECT_EQ(draw.out, names);
-  EXPECT_EQ(files_in(drawings).size(), 6U) << "two plans, the sections by night, where the heater may stand "
-                                              "by day and night, the ways out by night";
+  EXPECT_EQ(files_in(drawings).size(), 8U) << "two plans, the sections by night, where the heater may stand "
+                                              "by day and night, the ways out by night, the steps to "
+                                              "night and back";
 }
 
 TEST_F(Program, DrawsWhatIsNotMetAndSaysSo) {
