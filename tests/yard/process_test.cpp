@@ -77,16 +77,16 @@ TEST_F(BuiltProgram, DrawsIntoAFolderNamedForThePlan) {
   folder.put("plans/linnet.json", plan_that_meets());
   EXPECT_EQ(code({"draw", "plans/linnet.json"}), 0);
   EXPECT_EQ(code({"draw", "-"}, {.input = plan_that_meets()}), 0);
-  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 6U)
+  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 8U)
       << "two plans, the sections by night, where the heater may stand by day and night, the ways out by "
-         "night";
+         "night, the steps there and back";
   EXPECT_EQ(files_in(folder.path("out/plan")), files_in(folder.path("out/linnet")));
 }
 
 // Each help ends in an example; a newcomer types it in the folder with plans/.
 TEST_F(BuiltProgram, DoesWhatTheExampleOfEachHelpSays) {
   fs::create_directory_symlink(repository_path("plans"), folder.path("plans"));
-  for (const char* verb : {"", "check", "draw", "explain"}) {
+  for (const char* verb : {"", "check", "draw", "heater", "steps", "explain"}) {
     SCOPED_TRACE(verb);
     const auto help = *verb == '\0' ? started({"--help"}) : started({verb, "--help"});
     ASSERT_EQ(help->code(), 0);
@@ -126,7 +126,8 @@ TEST_F(BuiltProgram, SaysWhenTheDiskIsFull) {
 TEST_F(BuiltProgram, SaysWhenAFileMayNotGrowAndKeepsTheOldOnes) {
   folder.put("plan.json", plan_that_meets());
   const auto old = drawn(plan_that_does_not(), "out");
-  ASSERT_EQ(old.size(), 5U) << "two plans, two sheets of sections, the ways out by night";
+  ASSERT_EQ(old.size(), 7U)
+      << "two plans, two sheets of sections, the ways out by night, the steps there and back";
   EXPECT_EQ(code({"draw", "plan.json", "--out", "out"}, {.largest_file = 500}), 74);
   EXPECT_EQ(files_in(folder.path("out")), old);
   EXPECT_EQ(code({"check", "plan.json"}, {.output = folder.path("check.txt"), .largest_file = 100}), 74);
