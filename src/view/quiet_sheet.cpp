@@ -5,6 +5,7 @@
 #include <berthwright/view/words.h>
 
 #include "view/bed_marks.h"
+#include "view/fitted_plan.h"
 #include "view/page.h"
 #include "view/plan_notes.h"
 #include "view/seen.h"
@@ -14,8 +15,6 @@
 namespace berthwright {
 namespace {
 
-// As for the plans: a smaller drawing is a greater loss than a page of notes.
-constexpr int scales_worth_trying = 2;
 constexpr PaperLength beside_wall = paper_mm(9);  // for signs and tags
 
 Surroundings bare_surroundings(const Plan& plan, std::int64_t ratio) {
@@ -83,13 +82,8 @@ void keep_off(LabelField& field, const PaperBox& sign) {
     field.heavy.push_back(line);
 }
 
-struct QuietAttempt {
-  std::vector<Group> groups;
-  std::vector<Note> notes;
-};
-
-QuietAttempt laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
-                      const PaperBox& area) {
+PlanDrawing laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
+                     const PaperBox& area) {
   const Laid laid = sheet.laid(view);
   const std::vector<PlanThing> things = quiet_things(of, view, sheet.strong);
   std::vector<Group> groups{{"Room", room_marks(view, (*of.plan)->interior), 0}, {"Things", {}, 0}};
@@ -134,7 +128,7 @@ QuietAttempt laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, con
   groups.push_back(std::move(names));
   std::erase_if(groups, [](const Group& group) { return group.marks.empty(); });
 
-  QuietAttempt attempt{std::move(groups), sheet.notes};
+  PlanDrawing attempt{std::move(groups), sheet.notes};
   for (const auto& notes : {key_notes(labels, wishes), legend_notes(attempt.groups)})
     attempt.notes.insert(attempt.notes.end(), notes.begin(), notes.end());
   return attempt;
@@ -143,41 +137,14 @@ QuietAttempt laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, con
 }  // namespace
 
 std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& sheet) {
-  const Plan& plan = *of.plan;
   const std::vector<Layout> layouts =
-      layouts_of(of, [&](std::int64_t ratio) { return bare_surroundings(plan, ratio); });
-  const Layout* chosen = nullptr;
-  QuietAttempt drawn;
-  SetNotes notes;
-  std::set<std::int64_t> tried;
-  for (const Layout& layout : layouts) {
-    tried.insert(layout.scale.ratio);
-    if (chosen != nullptr && tried.size() > scales_worth_trying) break;
-    QuietAttempt attempt = laid_out(of, sheet, layout.view, layout.page.drawing);
-    SetNotes set = set_notes(attempt.notes, layout.page.columns);
-    const bool whole = set.rest.empty();
-    if (chosen == nullptr || whole) {
-      chosen = &layout;
-      drawn = std::move(attempt);
-      notes = std::move(set);
-    }
-    if (whole) break;
-  }
-  Draft draft = draft_of(plan, name_of(*of.answer->configuration) + ", " + sheet.kind,
-                         std::string(chosen->scale.words), chosen->page);
-  draft.subject = sheet.subject;
-  draft.sheet.scale = chosen->scale.ratio;
-  draft.id = of.answer->configuration->id.text();
-  draft.suffix = "-" + sheet.kind.substr(0, sheet.kind.find(' '));
-  draft.sheet.description =
-      description_of("Plan seen from above, front at the left. " + sheet.told, drawn.notes);
-  for (Group& group : drawn.groups) draft.sheet.groups.push_back(std::move(group));
-  for (Group& group : foot_groups(plan, chosen->page, chosen->scale.ratio))
-    draft.sheet.groups.push_back(std::move(group));
-  draft.sheet.groups.push_back({"Notes", std::move(notes.marks), 0});
-  std::vector<Draft> drafts{draft};
-  add_notes_pages(drafts, plan, draft, std::move(notes.rest));
-  return drafts;
+      layouts_of(of, [&](std::int64_t ratio) { return bare_surroundings(*of.plan, ratio); });
+  const std::string first_word = sheet.kind.substr(0, sheet.kind.find(' '));
+  return fitted_drafts(
+      of, layouts,
+      {name_of(*of.answer->configuration) + ", " + sheet.kind, sheet.subject, "-" + first_word,
+       "Plan seen from above, front at the left. " + sheet.told},
+      [&](const Layout& layout) { return laid_out(of, sheet, layout.view, layout.page.drawing); });
 }
 
 std::vector<Note> warning_notes(const Plan& plan, const std::vector<std::string>& warnings) {

@@ -37,16 +37,24 @@ bool is_sharp(Point a, Point b, Point c) {
   return sine * sine > square(a, b) / 15 * square(b, c);
 }
 
+// An edge of a ring with the corners before and after it.
+struct RingSide {
+  Point before, from, to, after;
+};
+
+std::vector<RingSide> sides_of(const Polygon& polygon) {
+  const std::span<const Point> ring = polygon.vertices();
+  const std::size_t n = ring.size();
+  std::vector<RingSide> sides;
+  for (std::size_t i = 0; i < n; ++i)
+    sides.push_back({ring[(i + n - 1) % n], ring[i], ring[(i + 1) % n], ring[(i + 2) % n]});
+  return sides;
+}
+
 std::vector<UprightFace> faces_of(const RaisedThing& thing) {
   std::vector<UprightFace> faces;
   for (const Face& face : thing.outline.faces()) {
-    const std::span<const Point> ring = face.outer.vertices();
-    const std::size_t n = ring.size();
-    for (std::size_t i = 0; i < n; ++i) {
-      const Point before = ring[(i + n - 1) % n];
-      const Point from = ring[i];
-      const Point to = ring[(i + 1) % n];
-      const Point after = ring[(i + 2) % n];
+    for (const auto& [before, from, to, after] : sides_of(face.outer)) {
       if (!looks_here(from, to)) continue;
       faces.push_back({&thing, from, to, !looks_here(before, from) || is_sharp(before, from, to),
                        !looks_here(to, after) || is_sharp(from, to, after)});
@@ -135,13 +143,7 @@ std::vector<Path> raised_paths(const RaisedView& view, std::span<const RaisedThi
 
 std::vector<Path> raised_room(const RaisedView& view, const Polygon& room, Length height, Ink ink) {
   std::vector<Path> out{closed_path(ink, ring_at(view, room, {}))};
-  const std::span<const Point> ring = room.vertices();
-  const std::size_t n = ring.size();
-  for (std::size_t i = 0; i < n; ++i) {
-    const Point before = ring[(i + n - 1) % n];
-    const Point from = ring[i];
-    const Point to = ring[(i + 1) % n];
-    const Point after = ring[(i + 2) % n];
+  for (const auto& [before, from, to, after] : sides_of(room)) {
     // The walls whose outer faces look away are seen from inside.
     if (looks_here(from, to)) continue;
     out.push_back(straight(ink, view(from, height), view(to, height)));

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "view/draft.h"
+#include "view/fitted_plan.h"
 #include "view/heat_sheet.h"
 #include "view/height_map.h"
 #include "view/section_lines.h"
@@ -16,43 +17,13 @@
 namespace berthwright {
 namespace {
 
-// Two scales are tried before the notes go over to a page of their own: a smaller drawing is the greater
-// loss.
-constexpr int scales_tried = 2;
-
-void add_configuration(std::vector<Draft>& drafts, const DrawnConfiguration& of) {
-  const Plan& plan = *of.plan;
-  const std::string drawing = name_of(*of.answer->configuration);
-  const std::vector<Layout> layouts = layouts_of(of);
-  const Layout* chosen = nullptr;
-  PlanDrawing drawn;
-  SetNotes notes;
-  int tried = 0;
-  std::int64_t last = 0;
-  for (const Layout& layout : layouts) {
-    tried += layout.scale.ratio != last;
-    last = layout.scale.ratio;
-    if (chosen != nullptr && tried > scales_tried) break;
-    PlanDrawing attempt = plan_drawing(of, layout.view, layout.around, layout.page.drawing);
-    SetNotes set = set_notes(attempt.notes, layout.page.columns);
-    const bool whole = set.rest.empty();
-    if (chosen == nullptr || whole) {
-      chosen = &layout;
-      drawn = std::move(attempt);
-      notes = std::move(set);
-    }
-    if (whole) break;
-  }
-  Draft draft = draft_of(plan, drawing, std::string(chosen->scale.words), chosen->page);
-  draft.sheet.scale = chosen->scale.ratio;
-  draft.id = of.answer->configuration->id.text();
-  draft.sheet.description = description_of("Plan seen from above, front at the left.", drawn.notes);
-  for (Group& group : drawn.groups) draft.sheet.groups.push_back(std::move(group));
-  for (Group& group : foot_groups(plan, chosen->page, chosen->scale.ratio))
-    draft.sheet.groups.push_back(std::move(group));
-  draft.sheet.groups.push_back({"Notes", std::move(notes.marks), 0});
-  drafts.push_back(draft);
-  add_notes_pages(drafts, plan, draft, std::move(notes.rest));
+std::vector<Draft> plan_drafts(const DrawnConfiguration& of) {
+  return fitted_drafts(
+      of, layouts_of(of),
+      {name_of(*of.answer->configuration), "", "", "Plan seen from above, front at the left."},
+      [&](const Layout& layout) {
+        return plan_drawing(of, layout.view, layout.around, layout.page.drawing);
+      });
 }
 
 void add_all(std::vector<Draft>& drafts, std::vector<Draft> more) {
@@ -69,7 +40,7 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
     drawn.push_back({&plan, &configuration, answer.findings, {}});
   const std::vector<std::vector<SectionCut>> cuts = section_cuts(drawn);
   for (std::size_t i = 0; i < drawn.size(); ++i) drawn[i].cuts = cuts[i];
-  for (const DrawnConfiguration& one : drawn) add_configuration(drafts, one);
+  for (const DrawnConfiguration& one : drawn) add_all(drafts, plan_drafts(one));
   for (const DrawnConfiguration& one : drawn) add_all(drafts, section_drafts(one));
   for (const DrawnConfiguration& one : drawn) add_all(drafts, height_drafts(one));
   for (const DrawnConfiguration& one : drawn)

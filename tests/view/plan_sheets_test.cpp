@@ -10,6 +10,7 @@
 #include "support/demos.h"
 #include "support/drawn_room.h"
 #include "support/plan_builder.h"
+#include "support/sited_plan.h"
 #include "support/trailer_text.h"
 #include "view/lettering.h"
 #include "view/paper.h"
@@ -25,17 +26,6 @@ std::vector<Kind> marks_in(const Sheet& sheet, std::string_view title = {}) {
     if (title.empty() || group.title == title)
       for (const Mark& mark : group.marks)
         if (const Kind* one = std::get_if<Kind>(&mark)) out.push_back(*one);
-  return out;
-}
-
-// Signs on the drawing itself, not their samples among the notes.
-std::vector<Path> drawn_paths(const Sheet& sheet, Ink ink) {
-  std::vector<Path> out;
-  for (const Group& group : sheet.groups)
-    if (group.title != "Notes")
-      for (const Mark& mark : group.marks)
-        if (const Path* path = std::get_if<Path>(&mark); path != nullptr && path->ink == ink)
-          out.push_back(*path);
   return out;
 }
 
@@ -85,10 +75,9 @@ std::int64_t squared_distance(PaperPoint p, const PaperLine& line) {
 
 bool lies_on_a_line(const Sheet& sheet, PaperPoint p) {
   constexpr std::int64_t reach = 100 * 100;  // a tenth of a millimetre
-  for (const Ink ink :
-       {Ink::cushion, Ink::appliance, Ink::bed_outline, Ink::made_up, Ink::overhead, Ink::fixture, Ink::quiet,
-        Ink::quiet_overhead})
-    for (const Path& path : drawn_paths(sheet, ink))
+  for (const Ink ink : {Ink::cushion, Ink::appliance, Ink::bed_outline, Ink::made_up, Ink::overhead,
+                        Ink::fixture, Ink::quiet, Ink::quiet_overhead})
+    for (const Path& path : laid_paths(sheet, ink))
       for (const PaperLine& line : lines(path))
         if (squared_distance(p, line) <= reach) return true;
   return false;
@@ -98,7 +87,7 @@ TEST(PlanSheets, NoHeatLineEndsInMidAir) {
   int lines_seen = 0;
   for (const std::string& name : demo_names())
     for (const DrawnPlan plan(name); const Sheet& sheet : plan.drawn)
-      for (const Path& line : drawn_paths(sheet, Ink::heat_line)) {
+      for (const Path& line : laid_paths(sheet, Ink::heat_line)) {
         ++lines_seen;
         EXPECT_TRUE(lies_on_a_line(sheet, line.from)) << sheet.title;
         EXPECT_TRUE(lies_on_a_line(sheet, line.stretches.front().to)) << sheet.title;
@@ -108,8 +97,8 @@ TEST(PlanSheets, NoHeatLineEndsInMidAir) {
 
 TEST(PlanSheets, TheEdgeOfTheBeddingMadeUpIsDrawnWhereALineEndsAtIt) {
   const DrawnPlan dunnock("dunnock");
-  EXPECT_TRUE(drawn_paths(dunnock.of("day"), Ink::made_up).empty());
-  EXPECT_FALSE(drawn_paths(dunnock.of("night"), Ink::made_up).empty());
+  EXPECT_TRUE(laid_paths(dunnock.of("day"), Ink::made_up).empty());
+  EXPECT_FALSE(laid_paths(dunnock.of("night"), Ink::made_up).empty());
   EXPECT_TRUE(has(words_in(dunnock.of("night"), "Notes"), "bedding made up"));
   EXPECT_FALSE(has(words_in(dunnock.of("day"), "Notes"), "bedding made up"));
 }
@@ -158,8 +147,8 @@ TEST(PlanSheets, WhatIsMeasuredInsideStandsInside) {
   int seen = 0;
   for (const std::string& name : demo_names())
     for (const DrawnPlan plan(name); const Sheet& sheet : plan.drawn) {
-      if (sheet.file.find("sections") != std::string::npos || drawn_paths(sheet, Ink::wall).empty()) continue;
-      const Path wall = drawn_paths(sheet, Ink::wall).front();
+      if (sheet.file.find("sections") != std::string::npos || laid_paths(sheet, Ink::wall).empty()) continue;
+      const Path wall = laid_paths(sheet, Ink::wall).front();
       PaperBox room{wall.from, wall.from};
       for (const Stretch& stretch : wall.stretches) room = hull(room, {stretch.to, stretch.to});
       for (const Text& text : marks_in<Text>(sheet, "Names and figures")) {
@@ -175,8 +164,8 @@ TEST(PlanSheets, WhatIsMeasuredInsideStandsInside) {
 
 TEST(PlanSheets, ThingsThatNeedTheSameSpaceAreCrossedOutAndNamed) {
   const DrawnPlan nuthatch("nuthatch");
-  EXPECT_EQ(drawn_paths(nuthatch.of("night"), Ink::clash).size(), 2U);
-  EXPECT_TRUE(drawn_paths(nuthatch.of("day"), Ink::clash).empty());
+  EXPECT_EQ(laid_paths(nuthatch.of("night"), Ink::clash).size(), 2U);
+  EXPECT_TRUE(laid_paths(nuthatch.of("day"), Ink::clash).empty());
   const std::string names = joined(words_in(nuthatch.of("night"), "Names and figures"));
   EXPECT_NE(names.find("clash"), std::string::npos) << names;
   EXPECT_TRUE(has(words_in(nuthatch.of("night"), "Notes"), "clash"));
@@ -185,7 +174,7 @@ TEST(PlanSheets, ThingsThatNeedTheSameSpaceAreCrossedOutAndNamed) {
 TEST(PlanSheets, WhereABedHasNoMattressTheDrawingSaysSo) {
   const DrawnPlan nuthatch("nuthatch");
   const Sheet& night = nuthatch.of("night");
-  EXPECT_FALSE(drawn_paths(night, Ink::off_level).empty());
+  EXPECT_FALSE(laid_paths(night, Ink::off_level).empty());
   const std::string names = joined(words_in(night, "Names and figures"));
   // By a number and the key where other words leave no room beside it.
   EXPECT_TRUE(names.find("no mattress here") != std::string::npos ||
@@ -193,23 +182,23 @@ TEST(PlanSheets, WhereABedHasNoMattressTheDrawingSaysSo) {
       << names;
   EXPECT_NE(names.find("in 2 parts"), std::string::npos) << names;
   const DrawnPlan dunnock("dunnock");
-  EXPECT_TRUE(drawn_paths(dunnock.of("night"), Ink::off_level).empty());
+  EXPECT_TRUE(laid_paths(dunnock.of("night"), Ink::off_level).empty());
 }
 
 TEST(PlanSheets, TheLargestRectangleIsSeenWhereItIsNotTheWholeBed) {
   const DrawnPlan nuthatch("nuthatch");
   const Sheet& night = nuthatch.of("night");
-  const std::vector<Path> rectangles = drawn_paths(night, Ink::sleeping_rectangle);
+  const std::vector<Path> rectangles = laid_paths(night, Ink::sleeping_rectangle);
   ASSERT_EQ(rectangles.size(), 1U);
   // Half of the heavy line is 0.35 mm, half of the dashed one 0.175.
   for (const PaperLine& line : lines(rectangles.front()))
-    for (const Path& bed : drawn_paths(night, Ink::bed_outline))
+    for (const Path& bed : laid_paths(night, Ink::bed_outline))
       for (const PaperLine& edge : lines(bed))
         for (const PaperPoint p :
              {line.from, line.to, PaperPoint{(line.from.x + line.to.x) / 2, (line.from.y + line.to.y) / 2}})
           EXPECT_GT(squared_distance(p, edge), 600 * 600);
   const DrawnPlan sanderling("sanderling");
-  EXPECT_TRUE(drawn_paths(sanderling.of("night"), Ink::sleeping_rectangle).empty());
+  EXPECT_TRUE(laid_paths(sanderling.of("night"), Ink::sleeping_rectangle).empty());
   EXPECT_FALSE(has(words_in(sanderling.of("night"), "Notes"), "largest rectangle"));
 }
 
@@ -264,7 +253,7 @@ TEST(PlanSheets, ADepthRunsAlongNoOtherLine) {
         const PaperPoint end = depth.stretches.front().to;
         const PaperPoint middle{(depth.from.x + end.x) / 2, (depth.from.y + end.y) / 2};
         for (const Ink ink : {Ink::cushion, Ink::fixture, Ink::overhead, Ink::table, Ink::appliance})
-          for (const Path& path : drawn_paths(sheet, ink))
+          for (const Path& path : laid_paths(sheet, ink))
             for (const PaperLine& line : lines(path)) {
               const bool parallel =
                   depth.from.x == end.x ? line.from.x == line.to.x : line.from.y == line.to.y;
@@ -302,7 +291,7 @@ TEST(PlanSheets, AnAlarmIsASignOfReadableSizeWithItsName) {
   const DrawnPlan sanderling("sanderling");
   for (const std::string_view which : {"day", "night"}) {
     const Sheet& sheet = sanderling.of(which);
-    const std::vector<Path> rings = drawn_paths(sheet, Ink::alarm);
+    const std::vector<Path> rings = laid_paths(sheet, Ink::alarm);
     ASSERT_EQ(rings.size(), 2U);
     EXPECT_GE(rings.front().stretches.front().radius, paper_mm(17, 10));
     EXPECT_NE(joined(words_in(sheet, "Names and figures")).find("Smoke"), std::string::npos) << which;

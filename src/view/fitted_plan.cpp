@@ -1,0 +1,50 @@
+#include "view/fitted_plan.h"
+
+#include <set>
+
+#include "view/page.h"
+
+namespace berthwright {
+namespace {
+
+constexpr std::size_t scales_tried = 2;
+
+}  // namespace
+
+std::vector<Draft> fitted_drafts(const DrawnConfiguration& of, const std::vector<Layout>& layouts,
+                                 const FittedTitle& title,
+                                 const std::function<PlanDrawing(const Layout&)>& drawn_at) {
+  const Layout* chosen = nullptr;
+  PlanDrawing drawn;
+  SetNotes notes;
+  std::set<std::int64_t> scales;
+  for (const Layout& layout : layouts) {
+    scales.insert(layout.scale.ratio);
+    if (chosen != nullptr && scales.size() > scales_tried) break;
+    PlanDrawing attempt = drawn_at(layout);
+    SetNotes set = set_notes(attempt.notes, layout.page.columns);
+    const bool whole = set.rest.empty();
+    if (chosen == nullptr || whole) {
+      chosen = &layout;
+      drawn = std::move(attempt);
+      notes = std::move(set);
+    }
+    if (whole) break;
+  }
+  const Plan& plan = *of.plan;
+  Draft draft = draft_of(plan, title.drawing, std::string(chosen->scale.words), chosen->page);
+  draft.subject = title.subject;
+  draft.sheet.scale = chosen->scale.ratio;
+  draft.id = of.answer->configuration->id.text();
+  draft.suffix = title.suffix;
+  draft.sheet.description = description_of(title.told, drawn.notes);
+  for (Group& group : drawn.groups) draft.sheet.groups.push_back(std::move(group));
+  for (Group& group : foot_groups(plan, chosen->page, chosen->scale.ratio))
+    draft.sheet.groups.push_back(std::move(group));
+  draft.sheet.groups.push_back({"Notes", std::move(notes.marks), 0});
+  std::vector<Draft> drafts{draft};
+  add_notes_pages(drafts, plan, draft, std::move(notes.rest));
+  return drafts;
+}
+
+}  // namespace berthwright

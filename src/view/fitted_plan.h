@@ -1,0 +1,26 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "view/draft.h"
+#include "view/plan_drawing.h"
+
+namespace berthwright {
+
+/// What the sheet of a drawing is called.
+struct FittedTitle {
+  std::string drawing;
+  std::string subject;
+  std::string suffix;  ///< of the file's stem
+  std::string told;    ///< what is drawn, for those who hear it
+};
+
+/// The drawing at the first of `layouts` that leaves room for all of its notes. Two scales are tried before
+/// the rest of the notes goes over to pages of its own: a smaller drawing is the greater loss.
+std::vector<Draft> fitted_drafts(const DrawnConfiguration& of, const std::vector<Layout>& layouts,
+                                 const FittedTitle& title,
+                                 const std::function<PlanDrawing(const Layout&)>& drawn_at);
+
+}  // namespace berthwright
