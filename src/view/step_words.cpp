@@ -236,12 +236,13 @@ std::string held_sentence(const Plan& plan, const DropIn& board) {
 
 std::string_view moves_tried() {
   return "Moves tried: lifted straight up, carried level along and across, turned by quarters, tipped over a "
-         "lower "
-         "edge, lowered straight down. While it is carried a piece counts as its box and keeps clear of "
-         "every place "
-         "that others may have at that height. Cushions give 1/2 in. Places tried: those of both "
-         "configurations, "
-         "tops of furniture, cushions and boards, the floor, on another piece put aside, outside of a door.";
+         "lower edge, lowered straight down. While it is carried a piece counts as its box and keeps clear "
+         "of "
+         "every place that others may have at that height. Cushions give 1/2 in. Places tried: those of both "
+         "configurations, tops of furniture, cushions and boards that have at least two thirds of the piece "
+         "over them each way (our own choice) and give no heat, the floor, on another piece put aside, "
+         "outside "
+         "of a door.";
 }
 
 }  // namespace berthwright

@@ -78,6 +78,36 @@ std::string carried_fault(const Plan& plan, const Conversion& conversion, std::s
   return "";
 }
 
+// What is put aside has something beneath over 2/3 of it each way, so at 4/9 of its places or more (a few
+// less where a row of samples falls just beyond an edge), and lies on nothing that gives heat.
+std::string aside_fault(const Plan& plan, const Conversion& conversion, std::size_t number) {
+  const PiecePlace& to = conversion.steps[number].to;
+  if (to.kind != PiecePlace::Kind::parked) return "";
+  const Arrangement stage = stage_after(plan, conversion, number);
+  const Rect bounds = to.pose.outline.bounds();
+  constexpr int rows = 40;
+  int all = 0;
+  int carried = 0;
+  for (int i = 0; i < rows; ++i)
+    for (int k = 0; k < rows; ++k) {
+      const auto part = [&](Length from, Length size, int at) {
+        return Length::from_ticks(from.ticks() + size.ticks() * (2 * at + 1) / (2 * rows));
+      };
+      const Point at{part(bounds.low.x, bounds.width(), i), part(bounds.low.y, bounds.height(), k)};
+      if (to.pose.outline.side_of(at) != Side::inside) continue;
+      ++all;
+      for (const Placed& thing : stage.things) {
+        if (thing.solid.outline().side_of(at) != Side::inside) continue;
+        if (thing.solid.top() == to.base) ++carried;
+        const bool heats = thing.fixture != nullptr && thing.fixture->heat.has_value();
+        if (heats && thing.solid.base() <= to.base && to.base <= thing.solid.top())
+          return "is put upon " + thing.id;
+      }
+    }
+  const bool on_the_floor = to.carried_by == std::vector<std::string>{"floor"};
+  return on_the_floor || carried * 100 >= all * 42 ? "" : "has too little beneath it";
+}
+
 }  // namespace
 
 oracle::PlainPrism plain(const std::string& name, const Solid& solid, double gives) {
@@ -89,7 +119,8 @@ std::string replayed(const Plan& plan, const Conversion& conversion) {
   for (std::size_t i = 0; i < conversion.steps.size(); ++i) {
     const Step& step = conversion.steps[i];
     const std::string name = "step " + std::to_string(i + 1) + ", " + step.piece.text() + ": ";
-    const std::string fault = leap_of(step) + carried_fault(plan, conversion, i);
+    const std::string fault =
+        leap_of(step) + carried_fault(plan, conversion, i) + aside_fault(plan, conversion, i);
     if (!fault.empty()) return name + fault;
     const std::vector<oracle::PlainPrism> others =
         standing(stage_after(plan, conversion, i), step.piece.text());

@@ -33,8 +33,14 @@ struct Candidate {
 };
 
 Point middle_of(const Rect& box) { return {half(box.low.x + box.high.x), half(box.low.y + box.high.y)}; }
-bool holds_point(const Rect& box, Point at) {
-  return box.low.x <= at.x && at.x <= box.high.x && box.low.y <= at.y && at.y <= box.high.y;
+// Lies there without falling at a touch: two thirds of it, along and across, have something beneath. Our own
+// choice; the middle alone over an edge is balance, not a place.
+bool carries_enough(const Rect& carrier, const Rect& box) {
+  const auto shared = [](Length from, Length to, Length low, Length high) {
+    return std::min(to, high) - std::max(from, low);
+  };
+  return shared(carrier.low.x, carrier.high.x, box.low.x, box.high.x) * 3 >= box.width() * 2 &&
+         shared(carrier.low.y, carrier.high.y, box.low.y, box.high.y) * 3 >= box.height() * 2;
 }
 
 /// Finds places for one piece after the other.
@@ -142,7 +148,7 @@ class Parking {
     return spot;
   }
 
-  // Rests there, on nothing but the carrier, with nothing built in above it.
+  // Rests there, on nothing but the carrier, with nothing built in above it, and off what gives heat.
   bool is_free(const Rect& box, Length base, Length height) const {
     for (const Rect& rect : surroundings_.beyond(base, base + height))
       if (overlaps(rect, box)) return false;
@@ -150,7 +156,11 @@ class Parking {
       if (fixture.top > base)
         for (const Rect& rect : fixture.over)
           if (overlaps(rect, box)) return false;
-    return true;
+    // Nothing is put upon a cooktop, flush with its counter or not, warm or cold.
+    return std::ranges::none_of(plan_->fixtures, [&](const Fixture& fixture) {
+      return fixture.heat && fixture.solid.base() <= base && base <= fixture.solid.top() &&
+             overlaps(fixture.solid.outline().bounds(), box);
+    });
   }
 
   // Spots of others over which, under which or in which it would lie, and lids that it would keep shut.
@@ -174,7 +184,7 @@ class Parking {
     const Piece& thing = plan_->pieces[piece];
     const Rect box{low,
                    low + (turn == 0 ? Vector{thing.length, thing.width} : Vector{thing.width, thing.length})};
-    if (!holds_point(carrier.box, middle_of(box)) || !is_free(box, carrier.top, thing.thickness)) return;
+    if (!carries_enough(carrier.box, box) || !is_free(box, carrier.top, thing.thickness)) return;
     const Point home = middle_of(entries_home(piece));
     const Point there = middle_of(box);
     found.push_back({lying(piece, turn, low, carrier), carrier.spot, carrier.id,

@@ -52,6 +52,32 @@ TEST(Steps, WhatLiesOnTheLidIsPutAsideFirst) {
   }
 }
 
+// A counter beside the bench takes the seat (38 x 22) while the lid is open; with a cooktop flush in its top,
+// cold or not, it takes none. A top of 20 x 14 in takes none either: 20 of 38 in are less than two thirds.
+TEST(Steps, NothingIsPutAsideOnACooktopOrOnTooSmallATop) {
+  const auto laid_on_the_counter = [](const std::string& size, const std::string& more) {
+    TrailerText text = dinette_with_cushions();
+    text.fixtures.push_back(R"({"id": "counter", "kind": "counter", )" + size +
+                            R"(, "at": {"rear": 40, "left": 0}, "top": 30})");
+    if (!more.empty()) text.fixtures.push_back(more);
+    const Plan plan = text.plan();
+    int count = 0;
+    for (const Conversion& one : conversions_of(plan)) {
+      EXPECT_EQ(one.verdict, Decided::order);
+      EXPECT_EQ(support::replayed(plan, one), "");
+      for (const Step& step : one.steps)
+        count += step.to.carried_by == std::vector<std::string>{"counter"} ? 1 : 0;
+    }
+    return count;
+  };
+  const std::string large = R"("length": 40, "width": 24)";
+  EXPECT_GT(laid_on_the_counter(large, ""), 0);
+  EXPECT_EQ(laid_on_the_counter(large, R"({"id": "hob", "kind": "cooktop", "length": 20, "width": 16,
+      "faces": "right", "at": {"rear": 50, "left": 4}, "base": 26, "top": 30})"),
+            0);
+  EXPECT_EQ(laid_on_the_counter(R"("length": 20, "width": 14)", ""), 0);
+}
+
 TEST(Steps, EveryOrderOfTheDemosIsReplayedWithoutOverlap) {
   std::size_t orders = 0;
   for (const std::string& name : demo_names()) {

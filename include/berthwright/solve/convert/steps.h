@@ -86,8 +86,9 @@ struct Conversion {
 /// carries something, or is laid down before all that carries it is there. Foam gives up to 1/2 in; a soft
 /// piece that no straight way takes is bent past what is near, but never out from under what it carries. A
 /// locker is opened whole: whatever stands in the sweep of its lid, door or drawer must be moved first.
-/// Places: those of both configurations, tops of benches, cabinets, counters, cushions and boards, the floor,
-/// another piece put aside, outside of a door. Bounds: those of SearchBounds, in stages, not in time.
+/// Places: those of both configurations, tops of benches, cabinets, counters, cushions and boards that carry
+/// two thirds of the piece each way (own choice) and give no heat, the floor, another piece put aside,
+/// outside of a door. Bounds: those of SearchBounds, in stages, not in time.
 ///
 /// Problems as of `arranged`. Points into `plan`.
 Result<std::vector<Conversion>> conversions(const Plan& plan);
