@@ -2,6 +2,10 @@
 
 #include <stdexcept>
 
+#include <berthwright/view/sheets.h>
+
+#include "view/title_block.h"
+
 namespace berthwright {
 
 Draft draft_of(const Plan& plan, const std::string& drawing, const std::string& scale, const Page& page) {
@@ -60,6 +64,25 @@ std::string plain_stem(const std::string& id) {
 
 std::string name_of(const Configuration& configuration) {
   return configuration.name.empty() ? configuration.id.text() : configuration.name;
+}
+
+std::vector<Sheet> finished(const Plan& plan, std::vector<Draft> drafts) {
+  std::vector<Sheet> out;
+  const int count = static_cast<int>(drafts.size());
+  for (std::size_t i = 0; i < drafts.size(); ++i) {
+    Draft& draft = drafts[i];
+    const int number = static_cast<int>(i) + 1;
+    draft.sheet.file = std::to_string(number) + "-" + plain_stem(draft.id) + draft.suffix;
+    draft.sheet.groups.push_back(
+        {"Title block",
+         title_block_marks(plan, {draft.drawing, draft.subject, draft.scale, draft.sides, number, count},
+                           draft.page.frame),
+         0});
+    const std::vector<std::string> faults = lettering_faults(draft.sheet);
+    if (!faults.empty()) throw std::logic_error("sheet " + draft.sheet.file + ": " + faults.front());
+    out.push_back(std::move(draft.sheet));
+  }
+  return out;
 }
 
 }  // namespace berthwright

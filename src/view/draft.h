@@ -24,6 +24,10 @@ std::string description_of(std::string lead, const std::vector<Note>& notes);
 void add_notes_pages(std::vector<Draft>& drafts, const Plan& plan, const Draft& drawing,
                      std::vector<Note> rest);
 
+/// The drafts numbered in order, with file names and title blocks. std::logic_error where lettering meets
+/// lettering.
+std::vector<Sheet> finished(const Plan& plan, std::vector<Draft> drafts);
+
 /// Letters and digits of an id, so that no name of a person's choosing becomes a path.
 std::string plain_stem(const std::string& id);
 

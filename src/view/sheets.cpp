@@ -11,7 +11,6 @@
 #include "view/section_sheet.h"
 #include "view/site_sheet.h"
 #include "view/storyboard.h"
-#include "view/title_block.h"
 #include "view/way_sheet.h"
 
 namespace berthwright {
@@ -50,22 +49,7 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
   for (const DrawnConfiguration& one : drawn)
     if (const std::optional<QuietSheet> sheet = way_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
   for (const Conversion& conversion : conversions) add_all(drafts, story_drafts(plan, conversion));
-  std::vector<Sheet> out;
-  const int count = static_cast<int>(drafts.size());
-  for (std::size_t i = 0; i < drafts.size(); ++i) {
-    Draft& draft = drafts[i];
-    const int number = static_cast<int>(i) + 1;
-    draft.sheet.file = std::to_string(number) + "-" + plain_stem(draft.id) + draft.suffix;
-    draft.sheet.groups.push_back(
-        {"Title block",
-         title_block_marks(plan, {draft.drawing, draft.subject, draft.scale, draft.sides, number, count},
-                           draft.page.frame),
-         0});
-    const std::vector<std::string> faults = lettering_faults(draft.sheet);
-    if (!faults.empty()) throw std::logic_error("sheet " + draft.sheet.file + ": " + faults.front());
-    out.push_back(std::move(draft.sheet));
-  }
-  return out;
+  return finished(plan, std::move(drafts));
 }
 
 }  // namespace berthwright

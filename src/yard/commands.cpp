@@ -9,11 +9,10 @@
 
 #include "exact/code_points.h"
 #include "yard/files.h"
+#include "yard/plan_file.h"
 
 namespace berthwright {
 namespace {
-
-constexpr std::size_t most_bytes = 4U << 20U;  // the reader's own limit, so that it and not we refuse more
 
 /// A plan stood up, or the exit code after its faults were told.
 struct StoodUp {
@@ -22,56 +21,16 @@ struct StoodUp {
   int code = exit_fine;
 };
 
-int told(const std::string& file, const Problems& problems, bool json, std::ostream& out, std::ostream& err) {
-  if (json)
-    out << problems_json(file, problems);
-  else
-    err << problems_text(file, problems);
-  return exit_plan;
-}
-
-void tell(const Problems& problems, std::ostream& err) {
-  for (const Problem& problem : problems)
-    err << "berthwright: " << printable(problem.message, every_character) << "\n    " << problem.cure << "\n";
-}
-
-/// The plan of a file, or none and the exit code after its faults were told.
-std::optional<Plan> plan_of(const std::string& file, bool json, std::ostream& out, std::ostream& err,
-                            int& code) {
-  const Result<std::string> text = read_file(file, most_bytes);
-  if (!text) {
-    tell(text.problems(), err);
-    code = exit_input;
-    return std::nullopt;
-  }
-  Result<Plan> plan = read_plan(*text);
-  if (plan) return std::move(plan).value();
-  code = told(file, plan.problems(), json, out, err);
-  return std::nullopt;
-}
-
 /// Fills `stood` in place: the answer points into the plan, which therefore must not move afterwards.
 void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& out, std::ostream& err) {
-  stood.plan = plan_of(file, json, out, err, stood.code);
-  if (!stood.plan) return;
+  std::optional<PlanFile> read = plan_file_of(file, json, out, err, stood.code);
+  if (!read) return;
+  stood.plan = std::move(read->plan);
   Result<Answer> answer = answered(*stood.plan);
   if (!answer)
     stood.code = told(file, answer.problems(), json, out, err);
   else
     stood.answer = std::move(answer).value();
-}
-
-std::string configurations_of(const Plan& plan) {
-  std::string names;
-  for (const Configuration& one : plan->configurations) names += (names.empty() ? "" : ", ") + one.id.text();
-  return names.empty() ? "none" : names;
-}
-
-bool is_configuration(const Plan& plan, const std::string& id, std::ostream& err) {
-  if (plan.configuration(id) != nullptr) return true;
-  err << "berthwright: no configuration of the plan is called " << printable(id, every_character)
-      << "; it has: " << printable(configurations_of(plan), every_character) << '\n';
-  return false;
 }
 
 std::string default_folder(const std::string& plan) {
@@ -117,33 +76,35 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
 
 int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& err) {
   int code = exit_fine;
-  const std::optional<Plan> plan = plan_of(request.plan, request.json, out, err, code);
-  if (!plan) return code;
+  const std::optional<PlanFile> file = plan_file_of(request.plan, request.json, out, err, code);
+  if (!file) return code;
+  const Plan& plan = file->plan;
   std::vector<ConfigurationId> chosen;
   for (const std::string& id : request.configurations) {
-    if (!is_configuration(*plan, id, err)) return exit_usage;
+    if (!is_configuration(plan, id, err)) return exit_usage;
     chosen.emplace_back(id);
   }
-  const Result<std::vector<HeaterPlaces>> heaters = heater_places(*plan, chosen);
+  const Result<std::vector<HeaterPlaces>> heaters = heater_places(plan, chosen);
   if (!heaters) return told(request.plan, heaters.problems(), request.json, out, err);
-  out << (request.json ? heater_json(*plan, *heaters) : heater_text(*plan, *heaters));
+  out << (request.json ? heater_json(plan, *heaters) : heater_text(plan, *heaters));
   return exit_code(*heaters);
 }
 
 int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err) {
   int code = exit_fine;
-  const std::optional<Plan> plan = plan_of(request.plan, request.json, out, err, code);
-  if (!plan) return code;
+  const std::optional<PlanFile> file = plan_file_of(request.plan, request.json, out, err, code);
+  if (!file) return code;
+  const Plan& plan = file->plan;
   for (const std::string& id : {request.from, request.to})
-    if (!id.empty() && !is_configuration(*plan, id, err)) return exit_usage;
-  Result<std::vector<Conversion>> found = conversions(*plan);
+    if (!id.empty() && !is_configuration(plan, id, err)) return exit_usage;
+  Result<std::vector<Conversion>> found = conversions(plan);
   if (!found) return told(request.plan, found.problems(), request.json, out, err);
   std::vector<Conversion> shown = std::move(found).value();
   std::erase_if(shown, [&](const Conversion& one) {
     return (!request.from.empty() && one.from->id.text() != request.from) ||
            (!request.to.empty() && one.to->id.text() != request.to);
   });
-  out << (request.json ? steps_json(*plan, shown) : steps_text(*plan, shown));
+  out << (request.json ? steps_json(plan, shown) : steps_text(plan, shown));
   return exit_code(shown);
 }
 

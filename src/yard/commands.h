@@ -36,6 +36,22 @@ struct StepsRequest {
   std::string to;
   bool json = false;
 };
+struct SplitRequest {
+  std::string plan;
+  std::string day;  ///< ids of configurations; empty: "day" and "night" where the plan has them
+  std::string night;
+  std::string thickness;  ///< lengths as typed; empty: the usual one
+  std::string least_back;
+  std::string most_back;
+  std::string least_side;
+  std::string longest_side;
+  std::size_t fillers = 1;
+  std::vector<std::size_t> choose;  ///< number of a proposal, for each bay
+  std::string folder;               ///< for drawings; empty: none
+  std::string write;                ///< file for the plan with what was chosen; empty: none
+  bool force = false;
+  bool json = false;
+};
 struct ExplainRequest {
   std::string rule;  ///< empty: list all
   bool json = false;
@@ -45,6 +61,7 @@ int run_check(const CheckRequest& request, std::ostream& out, std::ostream& err)
 int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err);
 int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& err);
 int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err);
+int run_split(const SplitRequest& request, std::ostream& out, std::ostream& err);
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
 
 }  // namespace berthwright

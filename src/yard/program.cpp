@@ -18,6 +18,7 @@ struct Asked {
   DrawRequest draw;
   HeaterRequest heater;
   StepsRequest steps;
+  SplitRequest split;
   ExplainRequest explain;
 };
 
@@ -39,7 +40,8 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
 }
 
 CLI::App* define_draw(CLI::App& app, DrawRequest& draw) {
-  CLI::App* verb = app.add_subcommand("draw", "Draw every configuration to scale as SVG: plans, sections, heat, ways out");
+  CLI::App* verb =
+      app.add_subcommand("draw", "Draw every configuration to scale as SVG: plans, sections, heat, ways out");
   verb->add_option("PLAN", draw.plan, plan_help)->required();
   verb->add_option("--out", draw.folder, "folder for the drawings (default: out/ and the plan's file name)");
   verb->footer(
@@ -84,6 +86,37 @@ CLI::App* define_steps(CLI::App& app, StepsRequest& steps) {
   return verb;
 }
 
+CLI::App* define_split(CLI::App& app, SplitRequest& split) {
+  CLI::App* verb = app.add_subcommand(
+      "split", "Propose cushions that close the bed by night and are seats and backs by day");
+  verb->add_option("PLAN", split.plan, plan_help)->required();
+  verb->add_option("--day", split.day, "configuration in which people sit (default: day)");
+  verb->add_option("--night", split.night, "configuration in which boards close the bay (default: night)");
+  verb->add_option("--thickness", split.thickness, "of all cushions (default: 4 in)");
+  verb->add_option("--least-back", split.least_back, "lowest back (default: rule seat.low-back)");
+  verb->add_option("--most-back", split.most_back, "highest back (default: rule seat.high-back)");
+  verb->add_option("--least-side", split.least_side, "shortest side of a cushion (default: 6 in)");
+  verb->add_option("--longest-side", split.longest_side, "longest side of a cushion (default: 80 in)");
+  verb->add_option("--fillers", split.fillers, "how many cushions may have no use by day (default: 1)")
+      ->check(CLI::Range(std::size_t{0}, std::size_t{3}));
+  verb->add_option("--out", split.folder, "draw the proposals for each bay side by side in this folder");
+  verb->add_option("--write", split.write, "write the plan with the chosen cushions to this file");
+  verb->add_option(
+          "--choose", split.choose,
+          "number of the proposal to write, for each bay in turn (default: 1; 0 leaves the bay as it is)")
+      ->allow_extra_args(false)
+      ->take_all();
+  verb->add_flag("--force", split.force, "replace the file of --write if it exists");
+  verb->add_flag("--json", split.json, "one JSON object instead of text (plans/split.schema.json)");
+  verb->footer(
+      "Example:\n  berthwright split plans/sanderling.json --fillers 0\n\n"
+      "Exit code: 0 each bay closes; 1 one does not; 2 there is none; 64 the command is wrong; 65 the plan "
+      "is\n"
+      "wrong; 66 it cannot be read; 73 the file of --write exists or cannot be made; 74 it could not be "
+      "written.");
+  return verb;
+}
+
 CLI::App* define_explain(CLI::App& app, ExplainRequest& explain) {
   CLI::App* verb = app.add_subcommand("explain", "Tell what a rule measures, its number and who says so");
   verb->add_option("RULE", explain.rule, "name of a rule; without it all rules are listed");
@@ -103,12 +136,13 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* draw = define_draw(app, asked.draw);
   const CLI::App* heater = define_heater(app, asked.heater);
   const CLI::App* steps = define_steps(app, asked.steps);
+  const CLI::App* split = define_split(app, asked.split);
   const CLI::App* explain = define_explain(app, asked.explain);
   if (!arguments.empty() && !arguments.front().starts_with('-') &&
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are check, draw, heater, steps and explain\n";
+        << "; the verbs are check, draw, heater, steps, split and explain\n";
     return exit_usage;
   }
   try {
@@ -125,6 +159,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (draw->parsed()) return run_draw(asked.draw, out, err);
   if (heater->parsed()) return run_heater(asked.heater, out, err);
   if (steps->parsed()) return run_steps(asked.steps, out, err);
+  if (split->parsed()) return run_split(asked.split, out, err);
   return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
 }
 

@@ -15,13 +15,16 @@ namespace {
 
 constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
 
-// What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, and the steps.
+// What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, the steps
+// and the cushions proposed.
 std::map<std::string, std::string> made_now(const std::string& name) {
   const TemporaryFolder folder;
   const std::string plan = repository_path("plans/" + name + ".json");
   std::ostringstream drawn, checked, sited, stepped, err;
   EXPECT_EQ(run({"draw", plan, "--out", folder.path()}, drawn, err), 0) << err.str();
   EXPECT_LE(run({"check", plan}, checked, err), 2) << err.str();
+  std::ostringstream split;
+  EXPECT_LE(run({"split", plan, "--out", folder.path()}, split, err), 2) << err.str();
   auto files = files_in(folder.path());
   files["check.txt"] = checked.str();
   if (demo_text(name).find("\"kind\": \"heater\"") != std::string::npos) {
@@ -30,6 +33,7 @@ std::map<std::string, std::string> made_now(const std::string& name) {
   }
   EXPECT_LE(run({"steps", plan}, stepped, err), 2) << err.str();
   files["steps.txt"] = stepped.str();
+  files["split.txt"] = split.str();
   return files;
 }
 

@@ -5,6 +5,7 @@
 #include <berthwright/solve/answer.h>
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/site/siting.h>
+#include <berthwright/solve/split/split.h>
 #include <berthwright/view/scene.h>
 
 namespace berthwright {
@@ -16,6 +17,10 @@ namespace berthwright {
 /// is followed by pages for those of its notes that found no room beside it. `heaters` are of the plan.
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {},
                           std::span<const Conversion> conversions = {});
+
+/// The proposals for each bay side by side: by day at the left, by night at the right, one row a proposal. A
+/// bay without a proposal has none. Of splits of the plan; pages are numbered among themselves.
+std::vector<Sheet> split_sheets(const Plan& plan, const std::vector<BaySplits>& bays);
 
 /// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
 /// up.

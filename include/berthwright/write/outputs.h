@@ -1,11 +1,13 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <berthwright/solve/answer.h>
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/site/siting.h>
+#include <berthwright/solve/split/split.h>
 #include <berthwright/view/scene.h>
 
 namespace berthwright {
@@ -34,6 +36,32 @@ std::string heater_json(const Plan& plan, const std::vector<HeaterPlaces>& heate
 std::string steps_text(const Plan& plan, const std::vector<Conversion>& shown);
 /// The same as one JSON object (schema: plans/steps.schema.json), with what each movement sweeps.
 std::string steps_json(const Plan& plan, const std::vector<Conversion>& shown);
+
+/// A bay with its proposals, each written back as a plan and checked.
+struct ProposedSplits {
+  BaySplits splits;
+  /// Of each of `splits.best`: what the check of the plan that it makes does not find met, among beds, seats,
+  /// support and room; as sentences.
+  std::vector<std::vector<std::string>> unmet;
+};
+/// 0: each bay closes; 1: one does not; 2: there is no bay.
+int exit_code(const std::vector<ProposedSplits>& bays);
+/// Cushions that close each bay, as text for people, at most 100 columns wide, ending with the caution line.
+std::string split_text(const Plan& plan, const std::vector<ProposedSplits>& bays,
+                       const std::vector<OffLevel>& off_level);
+/// The same as one JSON object (schema: plans/split.schema.json).
+std::string split_json(const Plan& plan, const std::vector<ProposedSplits>& bays,
+                       const std::vector<OffLevel>& off_level);
+
+/// A bay and the proposal chosen for it.
+struct ChosenSplit {
+  const NightBay* bay = nullptr;
+  const Split* split = nullptr;
+  Length thickness;
+};
+/// The plan of `text` with the chosen cushions in place of those that lay in their bays: as pieces, in every
+/// configuration and in the beds. Comments are lost; a first line says so. `text` must be that of `plan`.
+std::string plan_text_with(const Plan& plan, std::string_view text, const std::vector<ChosenSplit>& chosen);
 
 /// Faults of a plan file: "FILE:LINE:COLUMN: …" with what was found, what is allowed and how to mend it.
 std::string problems_text(const std::string& file, const Problems& problems);

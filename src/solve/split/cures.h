@@ -1,0 +1,14 @@
+#pragma once
+
+#include <vector>
+
+#include <berthwright/solve/split/split.h>
+
+namespace berthwright {
+
+/// For a bay that nothing closes: of each kind of change the least that lets something close, on steps of
+/// `limits.step`; backs higher by 12 in at
+/// most, benches deeper by 6 in at most, each by as much.
+std::vector<SplitCure> cures_of(const NightBay& bay, const SplitLimits& limits);
+
+}  // namespace berthwright

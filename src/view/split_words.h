@@ -1,0 +1,36 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <berthwright/solve/split/split.h>
+
+namespace berthwright {
+
+/// What a proposed cushion is called: a letter that nothing else of the plan has, and a name.
+struct CushionName {
+  std::string id;
+  std::string name;  ///< "Left seat", "Left back", "Filler"
+};
+
+/// For the pieces of the split, in their order. Letters begin after `taken` others, so that several bays of
+/// one plan have different ones.
+std::vector<CushionName> cushion_names(const Plan& plan, const NightBay& bay, const Split& split,
+                                       std::size_t taken = 0);
+
+/// "Left bench, Right bench and Table, by night 6' 4" x 3' 2" at 14"…"
+std::string bay_heading(const Plan& plan, const NightBay& bay);
+/// How people sit by day, and what closes the bed.
+std::string split_heading(const Plan& plan, const NightBay& bay, const Split& split);
+/// Why it stands where it stands among the others.
+std::string split_reasons(const Plan& plan, const Split& split);
+/// Size, place by day, place by night.
+std::string piece_sentence(const Plan& plan, const SplitPiece& piece, const CushionName& name);
+/// What would close the bay.
+std::string split_cure_sentence(const Plan& plan, const NightBay& bay, const SplitCure& cure);
+std::string off_level_sentence(const Plan& plan, const OffLevel& off);
+/// What was tried, and what it stands on.
+std::string split_limits_sentence(const Plan& plan, const SplitLimits& limits);
+std::string split_effort_sentence(const BaySplits& splits);
+
+}  // namespace berthwright

@@ -1,0 +1,58 @@
+#include "yard/plan_file.h"
+
+#include <ostream>
+
+#include <berthwright/write/outputs.h>
+
+#include "exact/code_points.h"
+#include "yard/commands.h"
+#include "yard/files.h"
+
+namespace berthwright {
+namespace {
+
+constexpr std::size_t most_bytes = 4U << 20U;  // the reader's own limit, so that it and not we refuse more
+
+std::string configurations_of(const Plan& plan) {
+  std::string names;
+  for (const Configuration& one : plan->configurations) names += (names.empty() ? "" : ", ") + one.id.text();
+  return names.empty() ? "none" : names;
+}
+
+}  // namespace
+
+int told(const std::string& file, const Problems& problems, bool json, std::ostream& out, std::ostream& err) {
+  if (json)
+    out << problems_json(file, problems);
+  else
+    err << problems_text(file, problems);
+  return exit_plan;
+}
+
+void tell(const Problems& problems, std::ostream& err) {
+  for (const Problem& problem : problems)
+    err << "berthwright: " << printable(problem.message, every_character) << "\n    " << problem.cure << "\n";
+}
+
+std::optional<PlanFile> plan_file_of(const std::string& file, bool json, std::ostream& out, std::ostream& err,
+                                     int& code) {
+  Result<std::string> text = read_file(file, most_bytes);
+  if (!text) {
+    tell(text.problems(), err);
+    code = exit_input;
+    return std::nullopt;
+  }
+  Result<Plan> plan = read_plan(*text);
+  if (plan) return PlanFile{std::move(text).value(), std::move(plan).value()};
+  code = told(file, plan.problems(), json, out, err);
+  return std::nullopt;
+}
+
+bool is_configuration(const Plan& plan, const std::string& id, std::ostream& err) {
+  if (plan.configuration(id) != nullptr) return true;
+  err << "berthwright: no configuration of the plan is called " << printable(id, every_character)
+      << "; it has: " << printable(configurations_of(plan), every_character) << '\n';
+  return false;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <iosfwd>
+#include <optional>
+#include <string>
+
+#include <berthwright/plan/plan.h>
+
+namespace berthwright {
+
+struct PlanFile {
+  std::string text;
+  Plan plan;
+};
+
+/// The plan of a file, or none and the exit code after its faults were told.
+std::optional<PlanFile> plan_file_of(const std::string& file, bool json, std::ostream& out, std::ostream& err,
+                                     int& code);
+
+/// Tells the faults of a plan, on `out` as JSON; the exit code for them.
+int told(const std::string& file, const Problems& problems, bool json, std::ostream& out, std::ostream& err);
+/// Tells what is wrong with a file as a whole.
+void tell(const Problems& problems, std::ostream& err);
+
+/// Whether the plan has it; if not, which it has is told.
+bool is_configuration(const Plan& plan, const std::string& id, std::ostream& err);
+
+}  // namespace berthwright
