@@ -16,10 +16,11 @@ using house::Tree;
 
 // The floors from the ground up. Their names sort, so that the list of folders is the section drawing.
 const std::vector<std::string_view> floors{"exact", "geometry", "plan", "solve", "view", "write", "yard"};
-// The rooms of `solve` from the ground up; finding.h and body.h lie under all of them, answer.h above.
-const std::vector<std::string_view> solve_rooms{"room", "open", "bed",     "seat", "heat",
-                                                "way",  "site", "convert", "split"};
-const std::vector<std::string_view> solve_ground{"finding", "body"};
+// The rooms of `solve` from the ground up; finding.h, comparing.h and body.h lie under all of them, answer.h
+// above.
+const std::vector<std::string_view> solve_rooms{"room", "open", "bed",  "seat",
+                                                "heat", "way",  "site", "convert", "split"};
+const std::vector<std::string_view> solve_ground{"finding", "comparing", "body"};
 
 // Guests by their first folder or file, and the only files that may ask them in.
 const std::vector<Permit> guests{

@@ -16,6 +16,7 @@ constexpr int fewest_plies = 3;
 constexpr int most_plies = 35;
 constexpr Mass lightest_person = Mass::pounds(5);
 constexpr Mass heaviest_person = Mass::pounds(1000);
+constexpr Mass heaviest_piece = Mass::pounds(1000);
 constexpr Length shortest_person = 18_in;
 constexpr Length tallest_person = 8_ft;
 
@@ -116,10 +117,37 @@ void check_plies(const Piece& piece, Reading& faults) {
                                                .cure = "count them on a cut edge"});
 }
 
+void check_lifted(const std::optional<Mass>& weight, const Origin& origin, Unit unit, Reading& faults) {
+  if (!weight || (Mass{} < *weight && *weight <= heaviest_piece)) return;
+  faults.add(origin, {.id = "piece.weight",
+                      .message = "no piece of " + mass_text(*weight, unit) + " is lifted by hand",
+                      .found = mass_text(*weight, unit),
+                      .allowed = "above zero, at most " + mass_text(heaviest_piece, unit),
+                      .cure = "weigh it, or take the weight away: then it is unknown"});
+}
+
+void check_lifting(const PlanParts& parts, Reading& faults) {
+  const Lifting& lifting = parts.lifting;
+  check_lifted(lifting.weight, {"/lifting/weight", 1, 1}, parts.unit, faults);
+  if (lifting.reach && *lifting.reach <= Length{})
+    faults.add({"/lifting/reach", 1, 1}, {.id = "size.zero",
+                                          .message = "a reach is above zero",
+                                          .found = "zero or less",
+                                          .allowed = "a length above zero",
+                                          .cure = "give how far a person reaches"});
+  if ((lifting.weight || lifting.reach) && lifting.reason.empty())
+    faults.add({"/lifting", 1, 1}, {.id = "lifting.reason",
+                                    .message = "a number of your own is given with its reason",
+                                    .found = "no reason",
+                                    .allowed = "a reason",
+                                    .cure = "write why"});
+}
+
 void check_pieces(const PlanParts& parts, Reading& faults) {
   for (const Piece& piece : parts.pieces) {
     const Rect box{{}, {piece.length, piece.width}};
     check_plies(piece, faults);
+    check_lifted(piece.weight, field_of(piece.origin, "weight"), parts.unit, faults);
     if (piece.cord && piece.cord->length <= Length{})
       faults.add(field_of(piece.origin, "cord/length"), {.id = "size.zero",
                                                          .message = "a cord needs a length above zero",
@@ -206,6 +234,7 @@ void check_sizes(const PlanParts& parts, Reading& faults) {
   check_interior(parts, faults);
   for (const Opening& opening : parts.openings) check_opening(opening, parts, faults);
   check_pieces(parts, faults);
+  check_lifting(parts, faults);
   check_places(parts, faults);
   check_leaves(parts, faults);
   check_people(parts, faults);

@@ -62,6 +62,17 @@ std::vector<Override> read_overrides(const Node* node, Reading& reading) {
   return overrides;
 }
 
+Lifting read_lifting(const Node* node, Reading& reading) {
+  Lifting lifting;
+  if (node == nullptr) return lifting;
+  Fields fields(node, reading, "what one person lifts");
+  lifting.weight = fields.optional("weight", as_mass);
+  lifting.reach = fields.optional("reach", as_size);
+  lifting.reason = fields.required("reason", as_note).value_or("?");
+  fields.finish();
+  return lifting;
+}
+
 std::vector<std::string> read_notes(const Node* node, Reading& reading) {
   std::vector<std::string> notes;
   if (node == nullptr || !is_list(*node, reading, "a list of notes")) return notes;

@@ -83,8 +83,9 @@ Piece read_piece(const Node& node, Reading& reading) {
               .heat = std::nullopt,
               .origin = node.origin()};
   if (!kind) {
-    for (const std::string_view name_of_some : {"thickness", "height", "material", "foam", "faces",
-                                                "data_plate", "panel", "plies", "grain", "cord", "held_by"})
+    for (const std::string_view name_of_some :
+         {"thickness", "height", "material", "foam", "faces", "data_plate", "panel", "plies", "grain", "cord",
+          "held_by", "weight"})
       fields.find(name_of_some);
     fields.finish();
     return piece;
@@ -93,6 +94,7 @@ Piece read_piece(const Node& node, Reading& reading) {
   piece.material = read_material(fields, piece.is_soft());
   read_panel(fields, piece);
   piece.held_by = fields.optional("held_by", as_hold);
+  piece.weight = fields.optional("weight", as_mass);
   if (*kind == Piece::Kind::heater) {
     fields.require("faces");
     piece.heat = read_heat(fields);

@@ -2,6 +2,8 @@
 
 #include "view/called.h"
 #include "view/draft.h"
+#include "view/effort_words.h"
+#include "view/meanwhile_words.h"
 #include "view/step_words.h"
 
 namespace berthwright {
@@ -13,9 +15,7 @@ Note plain(std::string words) { return {Note::Kind::text, std::move(words), 0, f
 std::vector<std::string> waiting_outside(const Conversion& conversion, std::size_t steps) {
   std::vector<std::string> ids;
   for (const PiecePlace& start : conversion.start) {
-    PiecePlace::Kind kind = start.kind;
-    for (std::size_t i = 0; i < steps; ++i)
-      if (conversion.steps[i].piece == start.pose.piece) kind = conversion.steps[i].to.kind;
+    const PiecePlace::Kind kind = place_after(conversion, start.pose.piece, steps).kind;
     const bool just_moved = conversion.steps[steps - 1].piece == start.pose.piece;
     if (kind == PiecePlace::Kind::outside && !just_moved) ids.push_back(start.pose.piece.text());
   }
@@ -31,13 +31,9 @@ std::vector<Note> frame_notes(const Plan& plan, const Conversion& conversion, st
        "Step " + std::to_string(number) + " of " + std::to_string(conversion.steps.size()), 0, false,
        std::nullopt},
       plain(step_sentence(plan, step))};
-  const auto no_floor = [&](const PiecePlace& spot, const std::optional<StandingPlace>& place,
-                            const std::string& what) {
-    if (spot.kind != PiecePlace::Kind::outside && !place)
-      notes.push_back(plain("No free floor was found to stand on to " + what + "."));
-  };
-  no_floor(step.from, step.taking, "take it up");
-  no_floor(step.to, step.letting_go, "let it go");
+  for (std::string& asked : effort_sentences(plan, step)) notes.push_back(plain(std::move(asked)));
+  for (const Meanwhile& one : conversion.meanwhile)
+    if (one.from == number) notes.push_back(plain(meanwhile_sentence(plan, conversion, one)));
   const std::vector<std::string> outside = waiting_outside(conversion, number);
   if (!outside.empty()) notes.push_back(plain("Waiting outside: " + names_with_and(plan, outside) + "."));
   return notes;

@@ -118,10 +118,11 @@ std::vector<Note> legend() {
   notes.push_back({Note::Kind::text,
                    std::string(raised_view_words) + " What is higher than 48 in is left off.", 0, false,
                    std::nullopt});
-  notes.push_back({Note::Kind::text,
-                   "Each frame shows how all stands after its step. Whether a person can lift and reach that "
-                   "far was not tested.",
-                   0, false, std::nullopt});
+  notes.push_back(
+      {Note::Kind::text,
+       "Each frame shows how all stands after its step. What the plan gives no weight for was not "
+       "tested for lifting.",
+       0, false, std::nullopt});
   return notes;
 }
 

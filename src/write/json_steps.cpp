@@ -4,6 +4,8 @@
 
 #include <berthwright/view/words.h>
 
+#include "view/effort_words.h"
+#include "view/meanwhile_words.h"
 #include "view/step_words.h"
 #include "write/in_json.h"
 
@@ -48,7 +50,15 @@ StepJson motion_json(const Motion& motion) {
 StepJson step_json(const Plan& plan, const Step& step) {
   StepJson motions = StepJson::array();
   for (const Motion& motion : step.motions) motions.push_back(motion_json(motion));
+  const Effort effort = effort_of(plan, step);
   return {{"piece", step.piece.text()},
+          {"weight_kg", effort.weight ? StepJson(static_cast<double>(effort.weight->units()) /
+                                                 (1000.0 * mass_units_per_gram))
+                                      : StepJson(nullptr)},
+          {"too_heavy", effort.weight ? StepJson(effort.too_heavy) : StepJson(nullptr)},
+          {"stand_taking", word(effort.taking)},
+          {"stand_letting_go", word(effort.letting_go)},
+          {"effort", effort_sentences(plan, step)},
           {"from", spot_json(step.from)},
           {"to", spot_json(step.to)},
           {"opens", step.opens},
@@ -58,6 +68,34 @@ StepJson step_json(const Plan& plan, const Step& step) {
           {"stand_to_take", standing_json(step.taking)},
           {"stand_to_let_go", standing_json(step.letting_go)},
           {"sentence", step_sentence(plan, step)}};
+}
+
+StepJson figure_json(const std::optional<Quantity>& figure) {
+  if (!figure) return nullptr;
+  if (const auto* sides = std::get_if<Sides>(&*figure))
+    return {{"across_mm", millimetres(sides->length)}, {"high_mm", millimetres(sides->width)}};
+  return {{"mm", millimetres(std::get<Length>(*figure))}};
+}
+
+StepJson meanwhile_json(const Plan& plan, const Conversion& conversion, const Meanwhile& one) {
+  const Finding& finding = one.finding;
+  StepJson where = StepJson::array();
+  for (const Point3& at : finding.where) where.push_back(place_in<StepJson>(at));
+  return {{"rule", finding.rule.text()},
+          {"status", word(term_of(finding.status), English::american)},
+          {"from_step", one.from},
+          {"until_step", one.until},
+          {"worst_after_step", one.worst},
+          {"subjects", finding.subjects},
+          {"measured", figure_json(finding.measured)},
+          {"compared", figure_json(finding.compared)},
+          {"margin_mm", finding.margin ? StepJson(millimetres(*finding.margin)) : StepJson(nullptr)},
+          {"at_start", figure_json(one.at_start)},
+          {"at_end", figure_json(one.at_end)},
+          {"where", where},
+          {"source", source_in<StepJson>(finding.source)},
+          {"override_reason", finding.override_reason},
+          {"sentence", meanwhile_sentence(plan, conversion, one)}};
 }
 
 StepJson conversion_json(const Plan& plan, const Conversion& conversion) {
@@ -75,6 +113,9 @@ StepJson conversion_json(const Plan& plan, const Conversion& conversion) {
                              {"by", stuck.by},
                              {"depth_mm", millimetres(stuck.depth)},
                              {"sentence", stuck_sentence(plan, conversion, stuck)}});
+  json["meanwhile"] = StepJson::array();
+  for (const Meanwhile& one : conversion.meanwhile)
+    json["meanwhile"].push_back(meanwhile_json(plan, conversion, one));
   json["sentence"] = conversion_heading(conversion) + ". " + conversion_bound(conversion);
   return json;
 }
@@ -89,6 +130,7 @@ std::string steps_json(const Plan& plan, const std::vector<Conversion>& shown) {
   json["conversions"] = StepJson::array();
   for (const Conversion& conversion : shown) json["conversions"].push_back(conversion_json(plan, conversion));
   json["moves"] = moves_tried();
+  json["looked_at"] = looked_at_meanwhile();
   json["caution"] = caution_line(plan->english);
   return text_of(json);
 }

@@ -5,6 +5,8 @@
 #include <berthwright/solve/convert/drop_in.h>
 #include <berthwright/view/words.h>
 
+#include "view/effort_words.h"
+#include "view/meanwhile_words.h"
 #include "view/step_words.h"
 #include "write/heading.h"
 #include "write/wrap.h"
@@ -22,7 +24,15 @@ std::string conversion_lines(const Plan& plan, const Conversion& conversion) {
                     under_step);
   }
   for (const Stuck& stuck : conversion.stuck) text += wrapped(stuck_sentence(plan, conversion, stuck), item);
-  return text + wrapped(conversion_bound(conversion), item);
+  text += wrapped(conversion_bound(conversion), item);
+  for (std::size_t i = 0; i < conversion.steps.size(); ++i)
+    for (const std::string& asked : effort_sentences(plan, conversion.steps[i]))
+      text += wrapped("Step " + std::to_string(i + 1) + ": " + asked, item);
+  if (const std::string unknown = unknown_weights(plan, conversion); !unknown.empty())
+    text += wrapped(unknown, item);
+  for (const Meanwhile& one : conversion.meanwhile)
+    text += wrapped(meanwhile_sentence(plan, conversion, one), item);
+  return text;
 }
 
 std::string drop_in_lines(const Plan& plan, const std::vector<Conversion>& shown) {
@@ -51,7 +61,8 @@ std::string steps_text(const Plan& plan, const std::vector<Conversion>& shown) {
   if (shown.empty()) text += "\nThe plan has no two configurations of which one could become the other.\n";
   for (const Conversion& conversion : shown) text += conversion_lines(plan, conversion);
   text += drop_in_lines(plan, shown) + "\n";
-  return text + wrapped(moves_tried(), {}) + wrapped(caution_line(plan->english), {});
+  return text + wrapped(moves_tried(), {}) + wrapped(looked_at_meanwhile(), {}) +
+         wrapped(caution_line(plan->english), {});
 }
 
 }  // namespace berthwright

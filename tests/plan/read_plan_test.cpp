@@ -67,6 +67,14 @@ TEST(ReadPlan, PlacesFixturesAsATapeDoes) {
   EXPECT_EQ(example().fixture("cooktop")->solid.base(), 36_in);
 }
 
+TEST(ReadPlan, WeightsAndWhatOnePersonLifts) {
+  EXPECT_EQ(example().piece("A")->weight, Mass::grams(3200));
+  EXPECT_FALSE(example().piece("B")->weight);
+  EXPECT_EQ(example()->lifting.weight, Mass::pounds(50));
+  EXPECT_EQ(example()->lifting.reach, 33_in);
+  EXPECT_EQ(example()->lifting.reason, "two of us, long arms");
+}
+
 TEST(ReadPlan, TheOrderOfFixturesInTheFileDoesNotMatter) {
   const std::string a =
       R"({"id": "a", "kind": "cabinet", "length": 10, "width": 5, "top": 9, "at": {"front": 2, "left": 1}})";

@@ -4,6 +4,9 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
+#include <tuple>
+#include <utility>
 
 #include <berthwright/view/sheets.h>
 
@@ -244,6 +247,110 @@ TEST(Storyboard, NothingIsDrawnWhereNothingMoves) {
   text.night = text.day;
   const Told told(text);
   for (const Conversion& way : told.ways) EXPECT_TRUE(told.sheets_of(way).empty());
+}
+
+Rect across(const Rect& rect) {
+  return {{rect.low.x, 76_in - rect.high.y}, {rect.high.x, 76_in - rect.low.y}};
+}
+Solid across(const Solid& solid) {
+  return {Region(across(solid.outline().bounds())), solid.base(), solid.top()};
+}
+PiecePlace across(PiecePlace spot) {
+  if (spot.stands_in_room()) spot.pose.outline = Region(across(spot.pose.outline.bounds()));
+  spot.reach = across(spot.reach);
+  if (spot.pose.faces == Wall::left || spot.pose.faces == Wall::right)
+    spot.pose.faces = spot.pose.faces == Wall::left ? Wall::right : Wall::left;
+  return spot;
+}
+
+// The conversion of a plan whose things are all rectangles, left and right exchanged.
+Conversion across(Conversion way, const Plan& mirrored) {
+  way.from = mirrored.configuration(way.from->id.text());
+  way.to = mirrored.configuration(way.to->id.text());
+  for (PiecePlace& start : way.start) start = across(start);
+  for (Step& step : way.steps) {
+    step.from = across(step.from);
+    step.to = across(step.to);
+    for (std::optional<StandingPlace>* place : {&step.taking, &step.letting_go})
+      if (*place) (*place)->square = across((*place)->square);
+    for (Motion& motion : step.motions) {
+      motion.before = across(motion.before);
+      motion.after = across(motion.after);
+      for (Solid& solid : motion.sweep) solid = across(solid);
+    }
+  }
+  return way;
+}
+
+// Everything of the inks that tell a step, as boxes on paper from the corner of the room.
+std::vector<std::pair<Ink, PaperBox>> told_in(const Group& frame, bool from_the_other_side) {
+  const PaperBox wall = bounds_in(paths_in(frame, Ink::wall).at(0));
+  std::vector<std::pair<Ink, PaperBox>> told;
+  for (const Ink ink : {Ink::moved_piece, Ink::ghost, Ink::parked_piece, Ink::still_piece, Ink::person,
+                        Ink::hidden_person, Ink::move_way})
+    for (const Path& path : paths_in(frame, ink)) {
+      const PaperBox box = bounds_in(path);
+      const PaperLength low = from_the_other_side ? wall.high.y - box.high.y : box.low.y - wall.low.y;
+      const PaperLength high = from_the_other_side ? wall.high.y - box.low.y : box.high.y - wall.low.y;
+      told.push_back({ink, {{box.low.x - wall.low.x, low}, {box.high.x - wall.low.x, high}}});
+    }
+  std::ranges::sort(told, {}, [](const auto& one) {
+    const PaperBox& box = one.second;
+    // To a hundredth of a millimetre: places are rounded to paper once on each side.
+    const auto rounded = [](PaperLength length) { return (length.micrometres() + 5) / 10; };
+    return std::tuple(one.first, rounded(box.low.x), rounded(box.low.y), rounded(box.high.x),
+                      rounded(box.high.y));
+  });
+  return told;
+}
+
+TEST(Storyboard, FramesOfTheMirroredTrailerAreMirrored) {
+  const TrailerText text = dinette_with_cushions();
+  const Told told(text);
+  const Told other(text.mirrored());
+  std::size_t shown = 0;
+  for (const Conversion& way : told.ways) {
+    const Conversion mirrored = across(way, other.plan);
+    const std::vector<Sheet> drawn = told.sheets_of(way);
+    const std::vector<Sheet> drawn_across = other.sheets_of(mirrored);
+    ASSERT_EQ(drawn.front().scale, drawn_across.front().scale);
+    for (std::size_t i = 1; i <= way.steps.size(); ++i) {
+      const auto here = told_in(plan_of_step(drawn, i), false);
+      const auto there = told_in(plan_of_step(drawn_across, i), true);
+      ASSERT_EQ(here.size(), there.size()) << i;
+      for (std::size_t k = 0; k < here.size(); ++k) {
+        EXPECT_EQ(here[k].first, there[k].first) << i;
+        const auto near = [](PaperLength a, PaperLength b) { return std::abs((a - b).micrometres()) <= 20; };
+        EXPECT_TRUE(near(here[k].second.low.x, there[k].second.low.x) &&
+                    near(here[k].second.low.y, there[k].second.low.y) &&
+                    near(here[k].second.high.x, there[k].second.high.x) &&
+                    near(here[k].second.high.y, there[k].second.high.y))
+            << "step " << i << ", sign " << k;
+      }
+      shown += here.size();
+    }
+  }
+  EXPECT_GT(shown, 60U);
+}
+
+TEST(Storyboard, WhatIsWrongMeanwhileStandsOnTheFrameThatBeginsIt) {
+  TrailerText text = dinette_with_cushions();
+  text.fixtures.push_back(
+      R"({"id": "counter", "kind": "counter", "length": 40, "width": 24, "at": {"rear": 40, "left": 0},
+          "top": 30})");
+  text.fixtures.push_back(
+      R"({"id": "stove", "kind": "heater", "length": 10, "width": 10, "at": {"rear": 90, "left": 0},
+          "base": 0, "top": 20, "faces": "rear"})");
+  const Told told(text);
+  for (const Conversion& way : told.ways) {
+    ASSERT_FALSE(way.meanwhile.empty());
+    const std::vector<Sheet> drawn = told.sheets_of(way);
+    for (std::size_t i = 1; i <= way.steps.size(); ++i) {
+      const bool begins = std::ranges::find(way.meanwhile, i, &Meanwhile::from) != way.meanwhile.end();
+      const std::string said = words_in(*group_of(drawn, "Step " + std::to_string(i)));
+      EXPECT_EQ(said.find("Switch stove off and let it cool") != std::string::npos, begins) << said;
+    }
+  }
 }
 
 // `sheets` throws where lettering meets lettering, heavy lines or the edge of the page.

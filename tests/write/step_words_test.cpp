@@ -62,6 +62,49 @@ TEST(StepWords, AreTheSameInJson) {
   }
 }
 
+// The seat is put aside beside the counter, sqrt(1096) = 33.1059 in (840.89 mm) from the stove: by hand in
+// the tests of what holds meanwhile.
+TEST(StepWords, TellWhatIsWrongMeanwhileAndTheCure) {
+  TrailerText trailer = dinette_with_cushions();
+  trailer.pieces[0].insert(1, R"("weight": "41 lb", )");
+  trailer.fixtures.push_back(
+      R"({"id": "counter", "kind": "counter", "length": 40, "width": 24, "at": {"rear": 40, "left": 0},
+          "top": 30})");
+  trailer.fixtures.push_back(
+      R"({"id": "stove", "kind": "heater", "length": 10, "width": 10, "at": {"rear": 90, "left": 0},
+          "base": 0, "top": 20, "faces": "rear"})");
+  const Plan plan = trailer.plan();
+  const std::vector<Conversion> found = steps_found_in(plan);
+  std::string text = steps_text(plan, found);
+  for (std::size_t at = 0; (at = text.find("\n    ")) != std::string::npos;) text.replace(at, 5, " ");
+  ASSERT_EQ(found[0].meanwhile.size(), 1U);
+  const std::string from = std::to_string(found[0].meanwhile[0].from);
+  const std::string until = std::to_string(found[0].meanwhile[0].until);
+  EXPECT_NE(
+      text.find("After step " + from + ", until step " + until +
+                " is done, left seat lies 2' 9 1/16\" (840.8 mm) from stove; at the start and at the end "
+                "it is 4' 4\" (1320.8 mm); asked: at least 3' 0\" (914.4 mm) (CPSC"),
+      std::string::npos)
+      << text;
+  EXPECT_NE(text.find("Switch stove off and let it cool before step " + from + "; leave it so until step " +
+                      until + " is done."),
+            std::string::npos)
+      << text;
+  EXPECT_NE(
+      text.find("table weighs 41 lb (18.6 kg); one person lifts at most 35 lb (15.8 kg) (common practice, no "
+                "source): lift it with two."),
+      std::string::npos)
+      << text;
+  EXPECT_NE(text.find("whether one person lifts each is unknown."), std::string::npos) << text;
+  EXPECT_EQ(text.find("safe"), std::string::npos);
+  EXPECT_EQ(exit_code(found), 0);
+  const auto told = nlohmann::json::parse(steps_json(plan, found))["conversions"][0]["meanwhile"];
+  ASSERT_EQ(told.size(), 1U);
+  EXPECT_EQ(told[0]["rule"], "heat.three-feet");
+  EXPECT_EQ(told[0]["at_start"]["mm"], 1320.8);
+  EXPECT_EQ(told[0]["compared"]["mm"], 914.4);
+}
+
 // What README quotes stands there in order.
 TEST(StepWords, AreWhatTheReadmeQuotes) {
   const std::string readme = repository_text("README.md");

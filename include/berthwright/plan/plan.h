@@ -38,6 +38,13 @@ struct Bed {
   Origin origin;
 };
 
+/// What one person lifts, and how far they reach from where they stand, in place of common practice.
+struct Lifting {
+  std::optional<Mass> weight{};
+  std::optional<Length> reach{};
+  std::string reason{};  ///< not empty where one of them is given
+};
+
 /// What the title block says.
 struct Title {
   std::string title;
@@ -73,6 +80,7 @@ struct PlanParts {
   std::vector<Configuration> configurations{};
   std::vector<Bed> beds{};
   std::vector<Override> overrides{};
+  Lifting lifting{};
   std::vector<std::string> notes{};
   std::vector<AppliedDefault> defaults{};
 };

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include <berthwright/exact/mass.h>
 #include <berthwright/geometry/outline.h>
 #include <berthwright/geometry/placement.h>
 #include <berthwright/geometry/solid.h>
@@ -93,6 +94,7 @@ struct Piece {
   std::optional<int> plies{};
   std::optional<Grain> grain{};  ///< of the panel's face; along its strong direction
   std::optional<Hold> held_by{};
+  std::optional<Mass> weight{};    ///< of all that is moved with it; none: unknown
   std::optional<Cord> cord{};      ///< heaters
   std::optional<HeatSource> heat;  ///< portable heaters; `faces` is the way the front looks unturned
   Origin origin;

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "solve/convert/least_steps.h"
+#include "solve/convert/meanwhile.h"
 #include "solve/convert/parking.h"
 #include "solve/convert/spots.h"
 #include "solve/convert/step_motions.h"
@@ -259,6 +260,8 @@ Conversion undone(const Conversion& conversion) {
     for (Motion& motion : step.motions) motion = backwards(std::move(motion));
   }
   for (Stuck& stuck : back.stuck) stuck.at_goal = !stuck.at_goal;
+  for (Meanwhile& one : back.meanwhile) one = undone(std::move(one), back.steps.size());
+  std::ranges::stable_sort(back.meanwhile, {}, &Meanwhile::from);
   return back;
 }
 

@@ -105,7 +105,7 @@ class WaysOfSpot {
       return true;
     const Region outside = without(spot_.pose.outline, surroundings_.room(low, high));
     if (outside.empty()) return true;
-    const Length gives = piece_.is_soft() ? give_in_row : spot_.pose.arcs.empty() ? Length{} : arc_error;
+    const Length gives = piece_.is_soft() ? give_in_row : spot_.pose.arcs.empty() ? Length{} : two_arcs_error;
     return gives > Length{} && !is_thicker(outside, gives);
   }
 

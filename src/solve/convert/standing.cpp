@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include <berthwright/solve/way/way_out.h>
+
 #include "solve/convert/sliding_plane.h"
 
 namespace berthwright {
@@ -10,7 +12,6 @@ namespace {
 
 constexpr Length lowest = 4_in;
 constexpr Length stooping = 36_in;
-constexpr Length highest_met = 72_in;
 
 Length apart(Length low, Length high, Length other_low, Length other_high) {
   return std::max({Length{}, other_low - high, low - other_high});
@@ -19,15 +20,14 @@ Length apart(Length low, Length high, Length other_low, Length other_high) {
 }  // namespace
 
 std::optional<StandingPlace> standing_place(const RoomAround& surroundings, const Arrangement& stage,
-                                            std::string_view without, const Rect& reach) {
+                                            const Rect& reach) {
   const Rect room = surroundings.plan()->interior.outline.polygon().bounds();
   const Vector size{standing_side, standing_side};
   const Rect range{room.low, room.high - size};
   if (range.high.x < range.low.x || range.high.y < range.low.y) return std::nullopt;
   std::vector<Rect> taken = surroundings.beyond(lowest, stooping);
   for (const Placed& thing : stage.things) {
-    if (thing.id == without || thing.is_curtain()) continue;
-    if (thing.solid.base() >= highest_met || thing.solid.top() <= lowest) continue;
+    if (thing.is_curtain() || !stands_in_the_way(thing.solid)) continue;
     const std::vector<Rect> over = rectangles_over(thing.solid.outline());
     taken.insert(taken.end(), over.begin(), over.end());
   }

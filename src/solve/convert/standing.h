@@ -1,7 +1,6 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 
 #include <berthwright/solve/convert/steps.h>
 
@@ -9,10 +8,10 @@
 
 namespace berthwright {
 
-/// The nearest free floor to `reach` for a person who stands, the piece itself not counted: as for ways out
+/// The nearest free floor to `reach` for a person who stands: as for ways out
 /// (design 4.15), the room clear from 4 to 36 in, less what meets heights from 4 to 72 in. None: no floor of
 /// 20 x 20 in is free.
 std::optional<StandingPlace> standing_place(const RoomAround& surroundings, const Arrangement& stage,
-                                            std::string_view without, const Rect& reach);
+                                            const Rect& reach);
 
 }  // namespace berthwright

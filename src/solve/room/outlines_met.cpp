@@ -35,7 +35,7 @@ std::vector<Edge> arc_chords(const Drawn& shape) {
 
 bool near_one(Point point, const std::vector<Edge>& chords) {
   return std::ranges::any_of(chords, [&](const Edge& chord) {
-    return squared_distance(point, chord) <= SquaredLength::of(arc_error);
+    return squared_distance(point, chord) <= SquaredLength::of(two_arcs_error);
   });
 }
 
@@ -57,7 +57,7 @@ Region without_arc_slivers(const Region& region, const Drawn& a, const Drawn& b)
   std::vector<Face> kept;
   for (const Region& part : region.parts()) {
     const bool sliver = runs_along(part, chords_of_a) && runs_along(part, chords_of_b) &&
-                        thickness_of(part).width < arc_error;
+                        thickness_of(part).width < two_arcs_error;
     if (!sliver) kept.push_back(part.faces().front());
   }
   return Region::from_faces(std::move(kept));

@@ -12,9 +12,9 @@ struct Drawn {
 Drawn drawn(const Placed& thing);
 
 /// Chord error that two arcs together may make: what is thinner is no overlap where both edges are arcs.
-inline constexpr Length arc_error = Length::millimetres(1, 10);
+inline constexpr Length two_arcs_error = Length::millimetres(1, 10);
 
-/// The region without those of its parts that are thinner than `arc_error` and run along arcs of both
+/// The region without those of its parts that are thinner than `two_arcs_error` and run along arcs of both
 /// outlines.
 Region without_arc_slivers(const Region& region, const Drawn& a, const Drawn& b);
 

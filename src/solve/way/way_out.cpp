@@ -23,6 +23,8 @@ constexpr Length sticks_out = 4_in;
 constexpr Length arc_error = Length::from_ticks(ticks_per_mm / 20);
 // Places of a pinch are rounded, and so is the border on which they lie.
 constexpr Length beside = Length::from_ticks(4);
+// Half the side of the mark in the middle of a place to stand, on whose border a disc begins. 1/32 in.
+constexpr Length mark = Length::inches(1, 32);
 
 Region square(Length half_side) { return Region(Rect{{-half_side, -half_side}, {half_side, half_side}}); }
 
@@ -40,7 +42,9 @@ bool opens(const Opening& door) {
   return door.kind == Opening::Kind::door && door.swing != Opening::Swing::fixed;
 }
 
-/// What stands round a bed in one configuration, and where a person may walk.
+bool is_in_the_way(const Placed& thing) { return stands_in_the_way(thing.solid) && !thing.is_curtain(); }
+
+/// What stands round a bed, or a person, at one time, and where a person may walk.
 class Floor {
  public:
   Floor(const Plan& plan, const Arrangement& arrangement, const Bed& bed, const Mattress& mattress)
@@ -51,9 +55,7 @@ class Floor {
     for (const Placed& thing : arrangement.things) {
       const bool of_bed = std::ranges::find(bed.pieces, PieceId(thing.id)) != bed.pieces.end();
       if (of_bed && thing.piece != nullptr) pieces.push_back(thing.solid.outline());
-      const bool in_the_way =
-          thing.solid.base() < highest && thing.solid.top() > lowest && !thing.is_curtain();
-      if (!in_the_way && !(of_bed && thing.piece != nullptr)) continue;
+      if (!is_in_the_way(thing) && !(of_bed && thing.piece != nullptr)) continue;
       obstacles_.push_back(&thing);
       solids.push_back(thing.solid.outline());
       if (thing.solid.top() <= mattress.level) low.push_back(thing.solid.outline());
@@ -64,6 +66,29 @@ class Floor {
     edge_ = united(bed_itself, common(united(low), grown_squarely(bed_itself, sticks_out)));
   }
 
+  Floor(const Plan& plan, const Arrangement& arrangement, const Rect& standing)
+      : room_(plan->interior), walls_(room_between(room_, lowest, stooping)) {
+    std::vector<Region> solids;
+    for (const Placed& thing : arrangement.things) {
+      if (!is_in_the_way(thing)) continue;
+      obstacles_.push_back(&thing);
+      solids.push_back(thing.solid.outline());
+    }
+    taken_ = united(solids);
+    if (overlaps(taken_, Region(standing)) || !without(Region(standing), walls_).empty()) return;
+    const Point middle{half(standing.low.x + standing.high.x), half(standing.low.y + standing.high.y)};
+    edge_ = Region(Rect{middle - Vector{mark, mark}, middle + Vector{mark, mark}});
+    taken_ = united(taken_, edge_);
+  }
+
+  std::vector<WayOut> to_all_doors(const Plan& plan) const {
+    std::vector<WayOut> ways;
+    for (const Opening& opening : plan->openings)
+      if (opens(opening)) ways.push_back(to(opening));
+    return ways;
+  }
+
+ private:
   WayOut to(const Opening& door) const {
     WayOut way;
     way.door = door.id.text();
@@ -77,16 +102,19 @@ class Floor {
     }
     way.end = WayOut::End::reached;
     way.way = *widest;
-    const Pinch left = pinch_at(widest->left, door);
-    const Pinch right = pinch_at(widest->right, door);
+    if (way.way.width > door.width) {  // begun half in the doorway
+      const Edge line = threshold(room_, door);
+      way.way = {door.width, line.from, line.to, std::move(way.way.path)};
+    }
+    const Pinch left = pinch_at(way.way.left, door);
+    const Pinch right = pinch_at(way.way.right, door);
     way.left = left.name;
     way.right = right.name;
     const int arcs = (left.has_arcs ? 1 : 0) + (right.has_arcs ? 1 : 0);
-    way.width = std::max(widest->width - arcs * arc_error, Length{});
+    way.width = std::max(way.way.width - arcs * arc_error, Length{});
     return way;
   }
 
- private:
   struct Pinch {
     std::string name;
     bool has_arcs = false;
@@ -136,14 +164,17 @@ class Floor {
 
 }  // namespace
 
+bool stands_in_the_way(const Solid& solid) { return solid.base() < highest && solid.top() > lowest; }
+
 std::vector<WayOut> ways_out(const Plan& plan, const Arrangement& arrangement, const Bed& bed,
                              const Mattress& mattress) {
-  std::vector<WayOut> ways;
-  if (std::ranges::none_of(plan->openings, opens)) return ways;
-  const Floor floor(plan, arrangement, bed, mattress);
-  for (const Opening& opening : plan->openings)
-    if (opens(opening)) ways.push_back(floor.to(opening));
-  return ways;
+  if (std::ranges::none_of(plan->openings, opens)) return {};
+  return Floor(plan, arrangement, bed, mattress).to_all_doors(plan);
+}
+
+std::vector<WayOut> ways_out(const Plan& plan, const Arrangement& arrangement, const Rect& standing) {
+  if (std::ranges::none_of(plan->openings, opens)) return {};
+  return Floor(plan, arrangement, standing).to_all_doors(plan);
 }
 
 const WayOut* widest(std::span<const WayOut> ways) {

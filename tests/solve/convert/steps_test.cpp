@@ -135,6 +135,36 @@ TEST(Steps, ATableTooWideForItsPlaceIsStuckOnTheBenches) {
                std::ranges::none_of(found[1].stuck, [](const Stuck& s) { return !s.at_goal; }));
 }
 
+// A room 7 in longer at the front, and all that stands in it 7 in farther from there: the same steps, each 7
+// in farther along.
+TEST(Steps, AreShiftedWithTheirTrailer) {
+  const TrailerText text = dinette_with_cushions();
+  TrailerText shifted = text;
+  shifted.interior = R"({"length": 127, "width": 76, "height": 76})";
+  std::string& door = shifted.openings[0];
+  door.replace(door.find(R"("from_front": 40)"), 16, R"("from_front": 47)");
+  const Plan plan = text.plan();
+  const Plan farther = shifted.plan();
+  const std::vector<Conversion> here = conversions_of(plan);
+  const std::vector<Conversion> there = conversions_of(farther);
+  ASSERT_EQ(here.size(), there.size());
+  const Vector by{7_in, Length{}};
+  for (std::size_t way = 0; way < here.size(); ++way) {
+    ASSERT_EQ(pieces_of(here[way]), pieces_of(there[way]));
+    EXPECT_EQ(support::replayed(farther, there[way]), "");
+    for (std::size_t i = 0; i < here[way].steps.size(); ++i) {
+      const Step& a = here[way].steps[i];
+      const Step& b = there[way].steps[i];
+      EXPECT_EQ(a.to.kind, b.to.kind);
+      EXPECT_EQ(a.to.carried_by, b.to.carried_by);
+      EXPECT_EQ(a.to.base, b.to.base);
+      if (a.to.stands_in_room()) {
+        EXPECT_EQ(a.to.pose.outline.bounds().low + by, b.to.pose.outline.bounds().low);
+      }
+    }
+  }
+}
+
 // Mirrored, told in another order: as many steps.
 TEST(Steps, DoNotDependOnMirrorOrOrder) {
   const auto count = [](const TrailerText& text) {

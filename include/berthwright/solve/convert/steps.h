@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
+#include <berthwright/solve/convert/meanwhile.h>
 #include <berthwright/solve/convert/motion.h>
-#include <berthwright/solve/finding.h>
 #include <berthwright/solve/room/arrangement.h>
 
 namespace berthwright {
@@ -74,8 +74,9 @@ struct Conversion {
   bool least_burden = true;  ///< of the orders as short one that carries least outside and over the floor
   /// No order has fewer steps, wherever pieces are put aside. None: that was not counted out.
   std::optional<std::size_t> at_least;
-  std::vector<Stuck> stuck;  ///< of "none": the pieces that do not come through, and why
-  std::size_t stages = 0;    ///< how many were looked at
+  std::vector<Stuck> stuck;          ///< of "none": the pieces that do not come through, and why
+  std::size_t stages = 0;            ///< how many were looked at
+  std::vector<Meanwhile> meanwhile;  ///< in the order in which they begin
 };
 
 /// Every ordered pair of configurations, in the order of the plan; the second of a pair is the first undone.
@@ -95,6 +96,9 @@ Result<std::vector<Conversion>> conversions(const Plan& plan);
 
 /// 0: each has an order; 1: one has none; 2: none has none, but one was not decided, or there is no pair.
 int exit_code(const std::vector<Conversion>& conversions);
+
+/// Where the piece is after so many steps; std::invalid_argument: there is no such piece.
+const PiecePlace& place_after(const Conversion& conversion, const PieceId& piece, std::size_t steps);
 
 /// Everything as it stands after so many steps (0: at the start; all: at the end); what is stowed or outside
 /// is absent. Points into `plan` and into the conversion, which must outlive it.
