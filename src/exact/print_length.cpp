@@ -96,6 +96,11 @@ std::string exact_text(Length length, Unit unit) {
 std::string area_text(Area area, Unit own) {
   constexpr Int128 foot = Int128{12} * ticks_per_inch;
   constexpr Int128 metre = Int128{1000} * ticks_per_mm;
+  if (area > Area{} && area < Area::rectangle(Length::inches(12), Length::inches(12))) {
+    constexpr Int128 centimetre = Int128{10} * ticks_per_mm;
+    return pair(own, fixed_decimals(floor_divided(area.doubled() * 1440, 2 * foot * foot), 1) + " sq in",
+                fixed_decimals(floor_divided(area.doubled() * 10, 2 * centimetre * centimetre), 1) + " cm²");
+  }
   const Int128 tenths = floor_divided(area.doubled() * 10, 2 * foot * foot);
   const Int128 hundredths = floor_divided(area.doubled() * 100, 2 * metre * metre);
   return pair(own, fixed_decimals(tenths, 1) + " sq ft", fixed_decimals(hundredths, 2) + " m²");

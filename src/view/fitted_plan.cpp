@@ -35,7 +35,7 @@ std::vector<Draft> fitted_drafts(const DrawnConfiguration& of, const std::vector
   Draft draft = draft_of(plan, title.drawing, std::string(chosen->scale.words), chosen->page);
   draft.subject = title.subject;
   draft.sheet.scale = chosen->scale.ratio;
-  draft.id = of.answer->configuration->id.text();
+  draft.id = title.id;
   draft.suffix = title.suffix;
   draft.sheet.description = description_of(title.told, drawn.notes);
   for (Group& group : drawn.groups) draft.sheet.groups.push_back(std::move(group));

@@ -13,6 +13,7 @@ namespace berthwright {
 struct FittedTitle {
   std::string drawing;
   std::string subject;
+  std::string id;      ///< of the file's stem: the configuration's
   std::string suffix;  ///< of the file's stem
   std::string told;    ///< what is drawn, for those who hear it
 };

@@ -261,7 +261,7 @@ Frame plan_frame(const FrameStep& of, const PlanView& view, const PaperBox& area
   for (const Point3& point : way_of(of)) way.push_back(view(point.plan));
   const std::vector<Path> arrow = arrow_along(way);
 
-  LabelField field{area, {}, {}, {}};
+  LabelField field{area, {}, {}, {}, {}};
   add_obstacles(field, marks);
   std::vector<PaperLine> arrow_lines;
   for (const Path& path : arrow)

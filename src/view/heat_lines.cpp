@@ -9,6 +9,13 @@
 namespace berthwright {
 namespace {
 
+// A line to what stands outside would run over the measures and notes around the room.
+bool is_in_the_room(const Plan& plan, const HeatLine& line) {
+  const Rect& room = plan->interior.outline.polygon().bounds();
+  const auto within = [&](Point p) { return Region(room).side_of(p) != Side::outside; };
+  return within(line.from.plan) && within(line.to.plan);
+}
+
 bool counts(const HeatDistance& distance) {
   return distance.made_up || distance.kind != HeatDistance::Kind::bed;
 }
@@ -90,6 +97,7 @@ std::vector<HeatLine> heat_lines(const DrawnConfiguration& of, NearestOf nearest
       lines.back().findings = {&finding};
     }
   }
+  std::erase_if(lines, [&](const HeatLine& line) { return !is_in_the_room(*of.plan, line); });
   return lines;
 }
 

@@ -77,7 +77,7 @@ std::vector<DrawnZone> zones_of(const DrawnConfiguration& of) {
                                                         : metric(three_feet, Rounding::up);
     const std::string name = name_of(plan, one.source);
     const Region& outline = of.answer->arrangement.find(one.source)->solid.outline();
-    if (one.published)
+    if (one.published && *one.published != outline)
       zones.push_back({name + ": published, " + figure, *one.published, outline, Ink::zone_published});
     const std::vector<std::string> missing = missing_faces(plan, one.source);
     if (one.plate && *one.plate != outline)
@@ -132,7 +132,7 @@ void lay_zones(const std::vector<DrawnZone>& zones, const DrawnConfiguration& of
 void lay_sources(const DrawnConfiguration& of, const PlanView& view, Laid& laid) {
   Group signs{"Heat sources", {}, 0};
   for (const Placed& thing : of.answer->arrangement.things) {
-    if (!gives_heat(thing)) continue;
+    if (!gives_heat(thing) || is_outside(*of.plan, thing)) continue;
     laid.named.insert(thing.id);
     const PaperPoint at = clear_of(laid.signs, sign_place(thing, view), Wall::rear);
     add(signs.marks, heat_sign(at));
@@ -157,7 +157,7 @@ void lay_cords(const DrawnConfiguration& of, const PlanView& view, Laid& laid) {
     add_wordings(wish, words, lettering::label);
     wish.key = words;
     wish.may_touch = true;
-    wish.weight = weight_of_figures;
+    wish.weight = weight_of_figures - 1;  // distances first
     laid.wishes.push_back(std::move(wish));
   }
   for (const Fixture& fixture : (*of.plan)->fixtures) {

@@ -211,7 +211,7 @@ MapAttempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& 
   Group outline{"Bed", {}, 0};
   for (Path& path : paths_of(view, map.bed->mattress.closed, {}, Ink::bed_outline))
     outline.marks.emplace_back(std::move(path));
-  LabelField field{page.drawing, {}, {}, {}};
+  LabelField field{page.drawing, {}, {}, {}, {}};
   std::vector<LabelWish> wishes;
   for (const ClearHeight& part : map.parts) {
     for (const Path& path : paths_of(view, part.region, {}, Ink::seen_behind))

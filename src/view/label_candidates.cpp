@@ -50,7 +50,7 @@ PaperBox box_at(PaperPoint centre, PaperPoint size) {
 
 // What of the field can matter within `reach`.
 LabelField within(const LabelField& field, const PaperBox& reach) {
-  LabelField near{field.area, {}, {}, {}};
+  LabelField near{field.area, {}, {}, {}, {}};
   for (const PaperBox& box : field.taken)
     if (overlaps(box, reach)) near.taken.push_back(box);
   for (const PaperLine& line : field.heavy)
@@ -73,7 +73,8 @@ std::int64_t crossings(const LabelField& field, const PaperBox& box) {
 }
 
 bool leader_is_free(const LabelField& field, const PaperLine& leader) {
-  return std::ranges::none_of(field.taken, [&](const PaperBox& taken) { return crosses(leader, taken); });
+  const auto in_its_way = [&](const PaperBox& box) { return crosses(leader, box); };
+  return std::ranges::none_of(field.taken, in_its_way) && std::ranges::none_of(field.signs, in_its_way);
 }
 
 bool at_home(const LabelWish& wish, const PaperBox& box) {

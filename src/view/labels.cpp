@@ -27,7 +27,12 @@ PaperPoint size_of(const Wording& wording) {
   return wording.upward ? PaperPoint{height, width} : PaperPoint{width, height};
 }
 
-std::vector<PlacedLabel> placed_labels(const LabelField& field, const std::vector<LabelWish>& wishes) {
+std::vector<PlacedLabel> placed_labels(const LabelField& field, const std::vector<LabelWish>& wished) {
+  std::vector<LabelWish> wishes = wished;
+  // A leader to what lies beyond the area points its way and ends with it.
+  for (LabelWish& wish : wishes)
+    wish.target = {std::clamp(wish.target.x, field.area.low.x, field.area.high.x),
+                   std::clamp(wish.target.y, field.area.low.y, field.area.high.y)};
   LabelChoices choices;
   choices.reserve(wishes.size());
   for (const LabelWish& wish : wishes) choices.push_back(candidates_of(field, wish));

@@ -48,6 +48,7 @@ struct LabelField {
   std::vector<PaperBox> taken;   ///< lettering that is already placed
   std::vector<PaperLine> heavy;  ///< never crossed by lettering
   std::vector<PaperLine> light;  ///< crossed only where nothing better is left
+  std::vector<PaperBox> signs;   ///< no leader runs through them
 };
 
 /// One label for each wish, in their order; no two blocks meet, none leaves the area, lies over a heavy line

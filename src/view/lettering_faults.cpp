@@ -77,6 +77,7 @@ bool is_heavy(Ink ink) {
     case Ink::zone_hatch:
     case Ink::cord:
     case Ink::site_region:
+    case Ink::site_taken:
     case Ink::site_hatch:
     case Ink::site_place:
     case Ink::way_band:

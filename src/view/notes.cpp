@@ -79,8 +79,12 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::section_cut:
     case Ink::wall:
     case Ink::cord:
+      marks.emplace_back(straight(ink, left, right));
+      return;
     case Ink::pinch:
       marks.emplace_back(straight(ink, left, right));
+      marks.emplace_back(arrow_head(left, right));
+      marks.emplace_back(arrow_head(right, left));
       return;
     case Ink::ridge:
       marks.emplace_back(ridge_sign(box.centre()));
@@ -120,6 +124,10 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
       }
       marks.emplace_back(ink == Ink::site_region ? closed_path(ink, box)
                                                  : straight(ink, left_foot, box.high));
+      return;
+    case Ink::site_taken:
+      marks.emplace_back(closed_path(ink, box));
+      add(marks, diagonals_in({corners_of(box)}, pitch_of(ink), Diagonal::falling, {}));
       return;
     case Ink::site_place:
       marks.emplace_back(closed_path(ink, grown(box, -paper_mm(3, 10))));

@@ -135,7 +135,7 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
                             std::move(heat),
                             dimension_group(of, view, around),
                             std::move(cuts)};
-  LabelField field{area, {}, {}, {}};
+  LabelField field{area, {}, {}, {}, {}};
   add_obstacles(field, groups.front().marks);
   add_obstacles(field, solid.marks);
   for (const Group& group : others) add_obstacles(field, group.marks);

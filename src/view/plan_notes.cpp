@@ -226,7 +226,12 @@ std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<P
     if (!pose.stowed_in.empty()) words += " (" + name_of(*of.plan, pose.stowed_in) + ")";
     stowed.push_back(words);
   }
-  if (!hidden.empty() || !stowed.empty() || !untold.empty()) add_heading(notes, "Not on the drawing");
+  std::vector<std::string> outside;
+  for (const Placed& placed : of.answer->arrangement.things)
+    if (is_outside(*of.plan, placed)) outside.push_back(name_of(placed));
+  if (!hidden.empty() || !stowed.empty() || !outside.empty() || !untold.empty())
+    add_heading(notes, "Not on the drawing");
+  if (!outside.empty()) add_text(notes, "Outside the room: " + listed(outside) + ".");
   if (!hidden.empty()) add_text(notes, "Beneath other things: " + listed(hidden) + ".");
   if (!stowed.empty()) add_text(notes, "Stowed: " + listed(stowed) + ".");
   for (const std::string& measure : untold) add_text(notes, measure);
@@ -271,6 +276,7 @@ std::vector<Note> legend_notes(const std::vector<Group>& groups) {
                              Sign{Ink::cord, "cord, over the floor"},
                              Sign{Ink::sign_outlet, "outlet"},
                              Sign{Ink::site_region, "the heater's corner may stand here"},
+                             Sign{Ink::site_taken, "the rule takes these places"},
                              Sign{Ink::site_place, "the heater there, arrow at its front"},
                              Sign{Ink::way_band, "widest way out, as wide as it is"},
                              Sign{Ink::pinch, "where it is narrowest"},

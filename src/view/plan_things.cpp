@@ -116,9 +116,14 @@ const std::string& name_of(const Placed& placed) {
   return name.empty() ? placed.id : name;
 }
 
+bool is_outside(const Plan& plan, const Placed& placed) {
+  return !overlaps(placed.solid.outline().bounds(), plan->interior.outline.polygon().bounds());
+}
+
 std::vector<PlanThing> plan_things(const PlanView& view, const Plan& plan, const Arrangement& arrangement) {
   std::vector<PlanThing> things;
   for (const Placed& placed : arrangement.things) {
+    if (is_outside(plan, placed)) continue;
     PlanThing thing;
     thing.placed = &placed;
     thing.overhead = hangs(arrangement, placed);

@@ -25,7 +25,10 @@ bool is_alarm(const Placed& placed);
 /// What the thing is called on paper: its name, else its id.
 const std::string& name_of(const Placed& placed);
 
-/// All things in the order they are painted: from the floor up, overhead ones last. Alarms are drawn as signs
+/// Nothing of it is in the room: told in words, never drawn.
+bool is_outside(const Plan& plan, const Placed& placed);
+
+/// All things in the room in the order they are painted: from the floor up, overhead ones last. Alarms are drawn as signs
 /// of one size, within the room.
 std::vector<PlanThing> plan_things(const PlanView& view, const Plan& plan, const Arrangement& arrangement);
 

@@ -80,6 +80,7 @@ void keep_off(LabelField& field, const PaperBox& sign) {
                                 {sign.low, low},
                                 {high, sign.high}})
     field.heavy.push_back(line);
+  field.signs.push_back(sign);
 }
 
 PlanDrawing laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
@@ -99,7 +100,7 @@ PlanDrawing laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, cons
   const std::size_t hatching_at = groups.size();
   groups.insert(groups.end(), laid.above.begin(), laid.above.end());
 
-  LabelField field{area, {}, {}, {}};
+  LabelField field{area, {}, {}, {}, {}};
   for (const Group& group : groups) add_obstacles(field, group.marks);
   for (const PaperBox& sign : laid.signs) keep_off(field, sign);
   std::vector<LabelWish> wishes = laid.wishes;
@@ -140,11 +141,21 @@ std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& 
   const std::vector<Layout> layouts =
       layouts_of(of, [&](std::int64_t ratio) { return bare_surroundings(*of.plan, ratio); });
   const std::string first_word = sheet.kind.substr(0, sheet.kind.find(' '));
+  const std::string when = sheet.when.empty() ? name_of(*of.answer->configuration) : sheet.when;
   return fitted_drafts(
       of, layouts,
-      {name_of(*of.answer->configuration) + ", " + sheet.kind, sheet.subject, "-" + first_word,
+      {when + ", " + sheet.kind, sheet.subject,
+       sheet.id.empty() ? of.answer->configuration->id.text() : sheet.id, "-" + first_word,
        "Plan seen from above, front at the left. " + sheet.told},
       [&](const Layout& layout) { return laid_out(of, sheet, layout.view, layout.page.drawing); });
+}
+
+Group quiet_plan(const DrawnConfiguration& of, const PlanView& view) {
+  Group group{"Plan", room_marks(view, (*of.plan)->interior), 0};
+  for (const PlanThing& thing : quiet_things(of, view, {})) add(group.marks, thing.paths);
+  for (const Opening& opening : (*of.plan)->openings)
+    add(group.marks, opening_marks(view, *of.plan, opening));
+  return group;
 }
 
 std::vector<Note> warning_notes(const Plan& plan, const std::vector<std::string>& warnings) {

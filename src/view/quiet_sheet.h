@@ -30,6 +30,8 @@ struct Laid {
 /// A sheet over a thin grey plan: what it is about stands out from it.
 struct QuietSheet {
   std::string kind;              ///< "ways out": of its title; of its file the first word
+  std::string when;              ///< before it in the title; empty: the configuration's name
+  std::string id;                ///< of its file; empty: the configuration's
   std::string subject;           ///< a line more of the title; may be empty
   std::string told;              ///< what is drawn, for those who hear it
   std::vector<Note> notes;       ///< before the key and the signs
@@ -38,6 +40,9 @@ struct QuietSheet {
 };
 /// With pages for those of its notes that find no room beside it.
 std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& sheet);
+
+/// The thin grey plan by itself.
+Group quiet_plan(const DrawnConfiguration& of, const PlanView& view);
 
 /// The heading with a triangle, what it warns of, and who comes before any figure.
 std::vector<Note> warning_notes(const Plan& plan, const std::vector<std::string>& warnings);

@@ -27,15 +27,24 @@ void add_openings(std::vector<Ranked>& out, const Plan& plan, const CutLine& lin
   }
 }
 
-void add_thing(std::vector<Ranked>& out, const Placed& placed, const CutLine& line) {
-  const std::vector<Rect> faces = cut(placed.solid, line);
+// What reaches out of the room ends at its wall: beyond it stand the heights.
+std::optional<Rect> within_walls(const Rect& box, const Rect& room, const CutLine& line) {
+  const Length low = std::max(box.low.x, is_long(line) ? room.low.x : room.low.y);
+  const Length high = std::min(box.high.x, is_long(line) ? room.high.x : room.high.y);
+  return low < high ? std::optional(Rect{{low, box.low.y}, {high, box.high.y}}) : std::nullopt;
+}
+
+void add_thing(std::vector<Ranked>& out, const Placed& placed, const Rect& room, const CutLine& line) {
+  std::vector<Rect> faces;
+  for (const Rect& face : cut(placed.solid, line))
+    if (const std::optional<Rect> inside = within_walls(face, room, line)) faces.push_back(*inside);
   const Region outline = placed.solid.outline();
   for (const Interval& part : behind(outline, line)) {
-    const Rect box{{part.from, placed.solid.base()}, {part.to, placed.solid.top()}};
-    const bool same = std::ranges::any_of(faces, [&](const Rect& face) { return face == box; });
-    if (!same)
-      out.push_back({{SectionShape::Kind::seen, &placed, nullptr, box},
-                     {1, -distance_behind(outline, line), Area{} - area_of(box)}});
+    const std::optional<Rect> box =
+        within_walls({{part.from, placed.solid.base()}, {part.to, placed.solid.top()}}, room, line);
+    if (!box || std::ranges::find(faces, *box) != faces.end()) continue;
+    out.push_back({{SectionShape::Kind::seen, &placed, nullptr, *box},
+                   {1, -distance_behind(outline, line), Area{} - area_of(*box)}});
   }
   for (const Rect& face : faces)
     out.push_back({{SectionShape::Kind::cut, &placed, nullptr, face}, {2, {}, Area{} - area_of(face)}});
@@ -71,7 +80,8 @@ Region room_in(const Interior& interior, const CutLine& line) {
 Section section_of(const Plan& plan, const Arrangement& arrangement, const CutLine& line) {
   std::vector<Ranked> ranked;
   add_openings(ranked, plan, line);
-  for (const Placed& placed : arrangement.things) add_thing(ranked, placed, line);
+  const Rect& room = plan->interior.outline.polygon().bounds();
+  for (const Placed& placed : arrangement.things) add_thing(ranked, placed, room, line);
   std::ranges::stable_sort(ranked, {}, &Ranked::rank);
   Section section{line, room_in(plan->interior, line), {}};
   for (Ranked& one : ranked) section.shapes.push_back(one.shape);

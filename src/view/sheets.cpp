@@ -7,6 +7,7 @@
 #include "view/fitted_plan.h"
 #include "view/heat_sheet.h"
 #include "view/height_map.h"
+#include "view/rule_plans.h"
 #include "view/section_lines.h"
 #include "view/section_sheet.h"
 #include "view/site_sheet.h"
@@ -17,12 +18,12 @@ namespace berthwright {
 namespace {
 
 std::vector<Draft> plan_drafts(const DrawnConfiguration& of) {
-  return fitted_drafts(
-      of, layouts_of(of),
-      {name_of(*of.answer->configuration), "", "", "Plan seen from above, front at the left."},
-      [&](const Layout& layout) {
-        return plan_drawing(of, layout.view, layout.around, layout.page.drawing);
-      });
+  return fitted_drafts(of, layouts_of(of),
+                       {name_of(*of.answer->configuration), "", of.answer->configuration->id.text(), "",
+                        "Plan seen from above, front at the left."},
+                       [&](const Layout& layout) {
+                         return plan_drawing(of, layout.view, layout.around, layout.page.drawing);
+                       });
 }
 
 void add_all(std::vector<Draft>& drafts, std::vector<Draft> more) {
@@ -44,8 +45,10 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
   for (const DrawnConfiguration& one : drawn) add_all(drafts, height_drafts(one));
   for (const DrawnConfiguration& one : drawn)
     if (const std::optional<QuietSheet> sheet = heat_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
-  for (const DrawnConfiguration& one : drawn)
-    for (const QuietSheet& sheet : site_sheets(one, heaters)) add_all(drafts, quiet_drafts(one, sheet));
+  for (const SitedScope& of : sited_scopes(drawn, heaters)) {
+    add_all(drafts, quiet_drafts(*of.in.front(), site_sheet(of)));
+    add_all(drafts, rule_drafts(of));
+  }
   for (const DrawnConfiguration& one : drawn)
     if (const std::optional<QuietSheet> sheet = way_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
   for (const Conversion& conversion : conversions) add_all(drafts, story_drafts(plan, conversion));

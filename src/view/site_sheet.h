@@ -1,15 +1,14 @@
 #pragma once
 
-#include <span>
-
-#include <berthwright/solve/site/siting.h>
-
-#include "view/quiet_sheet.h"
+#include "view/site_places.h"
 
 namespace berthwright {
 
-/// Where each heater may stand in a configuration, a sheet for each surface: the regions of its corner, the
-/// place with most to spare, or the best that can be had where no place is left; the outlets and its cord.
-std::vector<QuietSheet> site_sheets(const DrawnConfiguration& of, std::span<const HeaterPlaces> heaters);
+/// Where a heater may stand: the regions of its corner, the place with most to spare, or the best that can be
+/// had where no place is left; the outlets and its cord.
+QuietSheet site_sheet(const SitedScope& of);
+
+/// What is warned of beside any drawing of such places.
+std::vector<Note> site_warning(const SitedScope& of);
 
 }  // namespace berthwright

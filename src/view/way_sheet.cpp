@@ -23,6 +23,7 @@ constexpr std::array measured_ways{std::string_view{"way.aisle"}, std::string_vi
 constexpr std::array all_else{std::string_view{"way.none"},       std::string_view{"way.sill"},
                               std::string_view{"way.swing"},      std::string_view{"way.dwelling-window"},
                               std::string_view{"way.not-stated"}, std::string_view{"alarm."}};
+constexpr Length thinnest = 1_in;  // half of what is left off
 // Corners that stray less on paper are not seen.
 constexpr std::int64_t seen_bend_um = 60;
 
@@ -104,13 +105,20 @@ std::vector<Path> pinch_marks(const WayOut& way, const PlanView& view) {
   return {straight(Ink::pinch, left, right), arrow_head(left, right), arrow_head(right, left)};
 }
 
+// Less what is as narrow as a line on paper: beyond a core that keeps off the border, no more than a corner.
+Region without_slivers(const Region& floor) {
+  const Region core = shrunk(floor, thinnest);
+  return common(floor, grown(core, 2 * thinnest));
+}
+
 // Where a person who goes stands, and no more: the disc begins with its middle on the edge of the bed.
 Region without_things(const Region& band, const DrawnConfiguration& of) {
   std::vector<Region> things;
   for (const Placed& thing : of.answer->arrangement.things)
     if (thing.solid.base() < 72_in && thing.solid.top() > 4_in && !thing.is_curtain())
       things.push_back(thing.solid.outline());
-  return without(common(band, Region((*of.plan)->interior.outline.polygon())), united(things));
+  return without_slivers(
+      without(common(band, Region((*of.plan)->interior.outline.polygon())), united(things)));
 }
 
 void lay_ways(const DrawnConfiguration& of, const PlanView& view, Laid& laid) {

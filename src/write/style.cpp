@@ -113,11 +113,12 @@ Style style_of(Ink ink) {
     case Ink::cord:
       return {medium, black, {}, short_dashes(medium), false};
     case Ink::site_region:
+    case Ink::site_place:
       return line(medium, blue);
     case Ink::site_hatch:
       return line(fine, blue);
-    case Ink::site_place:
-      return {medium, blue, white, {}, false};
+    case Ink::site_taken:
+      return line(narrow, black);
     case Ink::way_band:
       return {narrow, green, green_tint, {}, false};
     case Ink::way_path:

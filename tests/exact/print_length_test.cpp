@@ -130,6 +130,9 @@ TEST(PrintArea, RoundsDownAndPutsTheOwnUnitFirst) {
   EXPECT_EQ(area_text(Area::rectangle(1000_mm, 1000_mm - one_tick), Unit::millimetre),
             "0.99 m² (10.7 sq ft)");
   EXPECT_EQ(area_text(Area{}, Unit::inch), "0.0 sq ft (0.00 m²)");
+  // 2 1/2 x 3 in: 7.5 sq in; 6.35 cm * 7.62 cm = 48.387 cm².
+  EXPECT_EQ(area_text(Area::rectangle(Length::inches(5, 2), 3_in), Unit::inch), "7.5 sq in (48.3 cm²)");
+  EXPECT_EQ(area_text(Area::rectangle(12_in, 12_in), Unit::inch), "1.0 sq ft (0.09 m²)");
 }
 
 }  // namespace

@@ -44,7 +44,7 @@ void expect_clean(const LabelField& field, const std::vector<PlacedLabel>& label
 }
 
 TEST(Labels, AWordThatFitsStandsInTheMiddleOfItsThing) {
-  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}};
+  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}, {}};
   const auto labels = placed_labels(field, {named("galley", box_mm(20, 40, 60, 60))});
   ASSERT_EQ(labels.size(), 1U);
   EXPECT_EQ(labels[0].number, 0);
@@ -53,8 +53,24 @@ TEST(Labels, AWordThatFitsStandsInTheMiddleOfItsThing) {
   EXPECT_NEAR(static_cast<double>(labels[0].box.centre().y.micrometres()), 50'000, 2'000);
 }
 
+// A sign stands between the thing and the free side of the page: every leader goes round it.
+TEST(Labels, NoLeaderRunsThroughASign) {
+  LabelField field{box_mm(0, 0, 60, 60), {}, {}, {}, {}};
+  LabelWish wish = named("heater", box_mm(28, 28, 32, 32));
+  wish.may_stand_off = true;
+  const auto free = placed_labels(field, {wish});
+  ASSERT_TRUE(free[0].leader.has_value());
+  const PaperPoint middle{(free[0].leader->from.x + free[0].leader->to.x) / 2,
+                          (free[0].leader->from.y + free[0].leader->to.y) / 2};
+  field.signs.push_back(grown({middle, middle}, paper_mm(1, 2)));
+  const auto round = placed_labels(field, {wish});
+  ASSERT_TRUE(round[0].leader.has_value());
+  EXPECT_FALSE(crosses(*round[0].leader, field.signs.front()));
+  EXPECT_EQ(round[0].wording.lines, std::vector<std::string>{"heater"});
+}
+
 TEST(Labels, AWordTooLongForItsThingBecomesANumber) {
-  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}};
+  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}, {}};
   const auto labels = placed_labels(
       field, {named("a name far longer than the little thing it is for", box_mm(20, 40, 30, 50))});
   EXPECT_EQ(labels[0].number, 1);
@@ -63,7 +79,7 @@ TEST(Labels, AWordTooLongForItsThingBecomesANumber) {
 }
 
 TEST(Labels, AThingTooSmallForANumberGetsALeader) {
-  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}};
+  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}, {}};
   const auto labels = placed_labels(field, {named("hook", box_mm(50, 50, 51, 51))});
   ASSERT_TRUE(labels[0].leader);
   EXPECT_EQ(labels[0].leader->to, box_mm(50, 50, 51, 51).centre());
@@ -75,6 +91,7 @@ TEST(Labels, KeepOffHeavyLinesAndOtherLettering) {
   const LabelField field{box_mm(0, 0, 100, 100),
                          {box_mm(20, 40, 50, 60)},
                          {{{paper_mm(65), paper_mm(30)}, {paper_mm(65), paper_mm(70)}}},
+                         {},
                          {}};
   const auto labels = placed_labels(field, {named("seat", home)});
   EXPECT_EQ(labels[0].number, 0);
@@ -84,7 +101,7 @@ TEST(Labels, KeepOffHeavyLinesAndOtherLettering) {
 TEST(Labels, KeepOffWhatLiesOverTheirThing) {
   LabelWish wish = named("bench", box_mm(20, 40, 80, 60));
   wish.covers.push_back({ring(box_mm(20, 40, 80, 54))});
-  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}};
+  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}, {}};
   const auto labels = placed_labels(field, {wish});
   EXPECT_GE(labels[0].box.low.y, paper_mm(54));
 }
@@ -93,7 +110,7 @@ TEST(Labels, KeepOffWhatLiesOverTheirThing) {
 TEST(Labels, TheSearchFindsRoomThatTakingTurnsWouldMiss) {
   LabelWish wide = named("seat", box_mm(10, 40, 22, 46));
   LabelWish narrow = named("seat", box_mm(10, 40, 34, 46));
-  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}};
+  const LabelField field{box_mm(0, 0, 100, 100), {}, {}, {}, {}};
   const auto labels = placed_labels(field, {narrow, wide});
   EXPECT_EQ(labels[0].number, 0);
   EXPECT_EQ(labels[1].number, 0);
@@ -103,7 +120,7 @@ TEST(Labels, TheSearchFindsRoomThatTakingTurnsWouldMiss) {
 TEST(Labels, NothingIsLostWhereThereIsNoRoomAtAll) {
   std::vector<LabelWish> wishes;
   for (int i = 0; i < 60; ++i) wishes.push_back(named("thing " + std::to_string(i), box_mm(1, 1, 29, 14)));
-  const LabelField field{box_mm(0, 0, 30, 15), {}, {}, {}};
+  const LabelField field{box_mm(0, 0, 30, 15), {}, {}, {}, {}};
   const auto labels = placed_labels(field, wishes);
   ASSERT_EQ(labels.size(), wishes.size());
   expect_clean(field, labels);
@@ -122,7 +139,7 @@ TEST(Labels, AnyRoomIsLeftClean) {
     SCOPED_TRACE(seed);
     std::mt19937 random(seed);
     const auto upto = [&](unsigned n) { return static_cast<std::int64_t>(random() % n); };
-    LabelField field{box_mm(0, 0, 160, 100), {}, {}, {}};
+    LabelField field{box_mm(0, 0, 160, 100), {}, {}, {}, {}};
     for (int i = 0; i < 5; ++i) {
       const std::int64_t x = upto(140);
       const std::int64_t y = upto(95);

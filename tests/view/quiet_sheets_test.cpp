@@ -171,6 +171,22 @@ TEST(WaySheet, TheBandIsAsWideAsTheWay) {
   EXPECT_NE(noted(sheet).find("widest way out"), std::string::npos);
 }
 
+// Between the dinette bed and the wardrobe there is 1 in: the disc's edge reaches 2 1/4 in down there, and
+// nobody walks in it. At most the 1 in that a core keeps off the border is drawn of it.
+TEST(WaySheet, LeavesOffWhatIsAsNarrowAsALine) {
+  const SitedPlan plan = SitedPlan::demo("dunnock");
+  const Sheet& sheet = plan.of("night-ways");
+  const Placed& wardrobe = *plan.answer("night").arrangement.find("wardrobe");
+  const Rect box = wardrobe.solid.outline().bounds();
+  const PaperBox room = reach_of(laid_paths(sheet, Ink::wall).at(0));
+  const PaperLength top = room.high.y - on_paper(box.high.y, sheet.scale);
+  const PaperLength left = room.low.x + on_paper(box.low.x, sheet.scale);
+  PaperLength lowest;
+  for (const PaperLine& line : lines(laid_paths(sheet, Ink::way_band).at(0)))
+    if (line.to.x <= left) lowest = std::max(lowest, line.to.y);
+  EXPECT_LE(natural(sheet, lowest - top), 25'400 + 2.0 * static_cast<double>(sheet.scale));
+}
+
 TEST(WaySheet, BedsPinchedAtOnePlaceShareOneFigure) {
   const SitedPlan plan = SitedPlan::demo("sanderling");
   const Sheet& sheet = plan.of("night-ways");
@@ -294,8 +310,8 @@ TEST(SiteSheet, IsOnlyDrawnOfHeatersThatWereSited) {
   const std::vector<Sheet> unsited = sheets(plan.made.plan, plan.made.answer);
   EXPECT_TRUE(
       std::ranges::none_of(unsited, [](const Sheet& sheet) { return sheet.file.ends_with("-site"); }));
-  EXPECT_EQ(unsited.size() + 2, plan.drawn.size())
-      << "by day and by night; nobody stands a heater on the road";
+  EXPECT_EQ(unsited.size() + 4, plan.drawn.size())
+      << "by day and by night, each with its rules; nobody stands a heater on the road";
 }
 
 // Every sign on these sheets has its words in the legend, none says what is not there, each warns and defers.

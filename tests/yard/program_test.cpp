@@ -232,9 +232,10 @@ TEST_F(Program, DrawsEveryConfigurationAndNamesTheFiles) {
     EXPECT_TRUE(bytes.ends_with("</svg>\n")) << name;
   }
   EXPECT_EQ(draw.out, names);
-  EXPECT_EQ(files_in(drawings).size(), 8U) << "two plans, the sections by night, where the heater may stand "
-                                              "by day and night, the ways out by night, the steps to "
-                                              "night and back";
+  EXPECT_EQ(files_in(drawings).size(), 12U)
+      << "two plans, the sections by night, where the heater may stand by day, by night and at both, each "
+         "with "
+         "its rules, the ways out by night, the steps to night and back";
 }
 
 TEST_F(Program, DrawsWhatIsNotMetAndSaysSo) {

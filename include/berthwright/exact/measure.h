@@ -44,7 +44,8 @@ std::string both(Length length, Unit own, LengthStyle style = {});
 /// "0.703 in", "1892.3 mm". Where no finite inch decimal exists, millimetres under either unit.
 std::string exact_text(Length length, Unit unit);
 
-/// "19.8 sq ft (1.84 m²)", own unit first, both rounded down to these decimals.
+/// "19.8 sq ft (1.84 m²)", own unit first, both rounded down to these decimals; under a square foot
+/// "7.5 sq in (48.3 cm²)".
 std::string area_text(Area area, Unit own);
 
 }  // namespace berthwright

@@ -86,6 +86,7 @@ enum class Ink {
   site_region,     ///< where the corner of a heater may stand
   site_hatch,
   site_place,  ///< a heater at one such place
+  site_taken,  ///< where a rule lets that corner not be
   way_band,    ///< the floor that the widest disc sweeps on its way out
   way_path,    ///< of its middle
   pinch,       ///< where it is narrowest

@@ -60,25 +60,16 @@ class ScopeSearch {
     return found;
   }
 
-  // The frame less what the rules forbid, but for those set aside.
-  Region left(const SiteRegions& regions, std::span<const SiteRule> aside) const {
-    const std::optional<Rect> frame = forbidden_.frame(regions.faces);
-    if (!frame) return {};
-    std::vector<Region> taken;
-    for (const auto& [rule, region] : regions.forbidden)
-      if (!holds(aside, rule)) taken.push_back(region);
-    return without(*frame, united(taken));
-  }
-
   SiteRegions regions(Wall way) const {
     SiteRegions regions;
     regions.faces = way;
+    regions.frame = forbidden_.frame(way);
     for (const SiteRule rule : all_site_rules)
       regions.forbidden.emplace_back(rule, forbidden_.region(rule, way));
-    regions.standing = left(regions, yardsticks);
-    regions.three_feet = left(regions, std::array{SiteRule::data_plate});
-    regions.data_plate = left(regions, std::array{SiteRule::three_feet});
-    regions.free = left(regions, {});
+    regions.standing = left_without(regions, yardsticks);
+    regions.three_feet = left_without(regions, std::array{SiteRule::data_plate});
+    regions.data_plate = left_without(regions, std::array{SiteRule::three_feet});
+    regions.free = left_without(regions, {});
     return regions;
   }
 
@@ -107,8 +98,7 @@ class ScopeSearch {
     const Point corner = scene.now->solid.outline().bounds().low;
     StandsNow now{place_at(corner, *faces), {}};
     const auto way = std::ranges::find(ways, *faces, &SiteRegions::faces);
-    const std::optional<Rect> frame = forbidden_.frame(*faces);
-    const bool inside = frame && Region(*frame).side_of(corner) != Side::outside;
+    const bool inside = way->frame && Region(*way->frame).side_of(corner) != Side::outside;
     for (const auto& [rule, region] : way->forbidden) {
       const auto margin = std::ranges::find(now.place.margins, rule, &SiteMargin::yardstick);
       const bool broken = rule == SiteRule::cord ? !is_plugged_in()
@@ -131,7 +121,7 @@ class ScopeSearch {
   std::vector<OutletSite> outlets(const std::array<SiteRegions, 4>& ways) const {
     constexpr std::array aside{SiteRule::cord, SiteRule::three_feet, SiteRule::data_plate};
     std::vector<Region> standing;
-    for (const SiteRegions& way : ways) standing.push_back(left(way, aside));
+    for (const SiteRegions& way : ways) standing.push_back(left_without(way, aside));
     std::vector<OutletSite> sites;
     const std::vector<OutletReach>& reaches = scenes_.front()->parts.outlets;
     for (std::size_t i = 0; i < reaches.size(); ++i) {
@@ -172,7 +162,7 @@ class ScopeSearch {
 
   std::optional<SiteRelief> relief(const std::array<SiteRegions, 4>& ways, const Rules& aside) const {
     std::vector<PlacesLeft> places;
-    for (const SiteRegions& way : ways) places.push_back({way.faces, left(way, aside)});
+    for (const SiteRegions& way : ways) places.push_back({way.faces, left_without(way, aside)});
     Rules raised;
     std::ranges::copy_if(aside, std::back_inserter(raised), is_yardstick);
     const bool of_yardsticks = !raised.empty();
@@ -202,6 +192,14 @@ class ScopeSearch {
 };
 
 }  // namespace
+
+Region left_without(const SiteRegions& regions, std::span<const SiteRule> aside) {
+  if (!regions.frame) return {};
+  std::vector<Region> taken;
+  for (const auto& [rule, region] : regions.forbidden)
+    if (!holds(aside, rule)) taken.push_back(region);
+  return without(*regions.frame, united(taken));
+}
 
 SiteScope scope_of(const Plan& plan, const Appliance& appliance,
                    const std::vector<const SceneWithParts*>& scenes) {

@@ -60,12 +60,17 @@ struct StandsNow {
 /// rounding of corners to the tick, and a place into which it fits to the tick is none.
 struct SiteRegions {
   Wall faces = Wall::rear;
-  std::vector<std::pair<SiteRule, Region>> forbidden;  ///< by each rule, of the places within the room
+  std::optional<Rect>
+      frame;  ///< all places within the room's length and width; none: it is longer than those
+  std::vector<std::pair<SiteRule, Region>> forbidden;  ///< by each rule, of the places in the frame
   Region standing;                                     ///< what no rule but the yardsticks forbids
   Region three_feet;                                   ///< of these where the published distance is kept
   Region data_plate;                                   ///< and where the maker's are
   Region free;                                         ///< where both are
 };
+
+/// The places that every rule but those set aside leaves.
+Region left_without(const SiteRegions& regions, std::span<const SiteRule> aside);
 
 /// How an outlet of the plan does: whether the heater's own cord comes to it, and the best place from which
 /// it does.
