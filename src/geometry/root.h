@@ -13,4 +13,11 @@ inline double root(double square) {
   return above;
 }
 
+/// Length of the vector (x, y), exact along an axis, where the root may miss the last digit.
+inline double length_of(double x, double y) {
+  if (x == 0) return y < 0 ? -y : y;
+  if (y == 0) return x < 0 ? -x : x;
+  return root(x * x + y * y);
+}
+
 }  // namespace berthwright

@@ -8,15 +8,15 @@ namespace {
 
 // A corner of a figure, in hundredths of the sign's reach; `on` is the way it points, `aside` a quarter turn
 // with the clock from there.
-struct Corner {
+struct SignCorner {
   int on = 0;
   int aside = 0;
 };
 
 Path figure(Ink ink, PaperPoint centre, Wall toward, PaperLength reach,
-            std::initializer_list<Corner> corners) {
+            std::initializer_list<SignCorner> corners) {
   PaperRing ring;
-  for (const Corner& corner : corners) {
+  for (const SignCorner& corner : corners) {
     const PaperPoint on = outward(toward, centre, reach * corner.on / 100);
     const PaperLength x = on.x - centre.x;
     const PaperLength y = on.y - centre.y;

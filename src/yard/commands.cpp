@@ -5,6 +5,7 @@
 #include <ostream>
 
 #include <berthwright/view/sheets.h>
+#include <berthwright/write/cut_list.h>
 #include <berthwright/write/outputs.h>
 
 #include "exact/code_points.h"
@@ -106,6 +107,18 @@ int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err)
   });
   out << (request.json ? steps_json(plan, shown) : steps_text(plan, shown));
   return exit_code(shown);
+}
+
+int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err) {
+  int code = exit_fine;
+  const std::optional<PlanFile> file = plan_file_of(request.plan, request.json, out, err, code);
+  if (!file) return code;
+  const Plan& plan = file->plan;
+  const Sewing sewing;
+  const Result<std::vector<Cover>> cut = covers(plan, sewing);
+  if (!cut) return told(request.plan, cut.problems(), request.json, out, err);
+  out << (request.json ? cut_json(plan, sewing, *cut) : cut_text(plan, sewing, *cut));
+  return exit_code(plan, *cut);
 }
 
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err) {

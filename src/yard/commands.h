@@ -52,6 +52,10 @@ struct SplitRequest {
   bool force = false;
   bool json = false;
 };
+struct CutRequest {
+  std::string plan;
+  bool json = false;
+};
 struct ExplainRequest {
   std::string rule;  ///< empty: list all
   bool json = false;
@@ -62,6 +66,7 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err);
 int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& err);
 int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err);
 int run_split(const SplitRequest& request, std::ostream& out, std::ostream& err);
+int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err);
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
 
 }  // namespace berthwright

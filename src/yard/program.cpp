@@ -19,6 +19,7 @@ struct Asked {
   HeaterRequest heater;
   StepsRequest steps;
   SplitRequest split;
+  CutRequest cut;
   ExplainRequest explain;
 };
 
@@ -117,6 +118,19 @@ CLI::App* define_split(CLI::App& app, SplitRequest& split) {
   return verb;
 }
 
+CLI::App* define_cut(CLI::App& app, CutRequest& cut) {
+  CLI::App* verb = app.add_subcommand("cut", "List what is cut for every cushion: foam, panels, border, zip");
+  verb->add_option("PLAN", cut.plan, plan_help)->required();
+  verb->add_flag("--json", cut.json,
+                 "one JSON object instead of text (plans/cut.schema.json), with outlines");
+  verb->footer(
+      "Example:\n  berthwright cut plans/dunnock.json\n\n"
+      "Exit code: 0 every cushion is told whole; 2 the grade of a foam is unknown, a bolster is not "
+      "reckoned,\n"
+      "or there is no cushion; 65 the plan is wrong; 66 it cannot be read.");
+  return verb;
+}
+
 CLI::App* define_explain(CLI::App& app, ExplainRequest& explain) {
   CLI::App* verb = app.add_subcommand("explain", "Tell what a rule measures, its number and who says so");
   verb->add_option("RULE", explain.rule, "name of a rule; without it all rules are listed");
@@ -137,12 +151,13 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* heater = define_heater(app, asked.heater);
   const CLI::App* steps = define_steps(app, asked.steps);
   const CLI::App* split = define_split(app, asked.split);
+  const CLI::App* cut = define_cut(app, asked.cut);
   const CLI::App* explain = define_explain(app, asked.explain);
   if (!arguments.empty() && !arguments.front().starts_with('-') &&
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are check, draw, heater, steps, split and explain\n";
+        << "; the verbs are check, draw, heater, steps, split, cut and explain\n";
     return exit_usage;
   }
   try {
@@ -160,6 +175,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (heater->parsed()) return run_heater(asked.heater, out, err);
   if (steps->parsed()) return run_steps(asked.steps, out, err);
   if (split->parsed()) return run_split(asked.split, out, err);
+  if (cut->parsed()) return run_cut(asked.cut, out, err);
   return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
 }
 

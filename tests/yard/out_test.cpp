@@ -15,12 +15,12 @@ namespace {
 
 constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
 
-// What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, the steps
-// and the cushions proposed.
+// What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, the steps,
+// the cushions proposed and what is cut.
 std::map<std::string, std::string> made_now(const std::string& name) {
   const TemporaryFolder folder;
   const std::string plan = repository_path("plans/" + name + ".json");
-  std::ostringstream drawn, checked, sited, stepped, err;
+  std::ostringstream drawn, checked, sited, stepped, cut, err;
   EXPECT_EQ(run({"draw", plan, "--out", folder.path()}, drawn, err), 0) << err.str();
   EXPECT_LE(run({"check", plan}, checked, err), 2) << err.str();
   std::ostringstream split;
@@ -34,6 +34,8 @@ std::map<std::string, std::string> made_now(const std::string& name) {
   EXPECT_LE(run({"steps", plan}, stepped, err), 2) << err.str();
   files["steps.txt"] = stepped.str();
   files["split.txt"] = split.str();
+  EXPECT_LE(run({"cut", plan}, cut, err), 2) << err.str();
+  files["cut.txt"] = cut.str();
   return files;
 }
 

@@ -77,16 +77,17 @@ TEST_F(BuiltProgram, DrawsIntoAFolderNamedForThePlan) {
   folder.put("plans/linnet.json", plan_that_meets());
   EXPECT_EQ(code({"draw", "plans/linnet.json"}), 0);
   EXPECT_EQ(code({"draw", "-"}, {.input = plan_that_meets()}), 0);
-  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 8U)
-      << "two plans, the sections by night, where the heater may stand by day and night, the ways out by "
-         "night, the steps there and back";
+  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 12U)
+      << "two plans, the sections by night, where the heater may stand by day, by night and at both, each "
+         "with "
+         "its rules, the ways out by night, the steps there and back";
   EXPECT_EQ(files_in(folder.path("out/plan")), files_in(folder.path("out/linnet")));
 }
 
 // Each help ends in an example; a newcomer types it in the folder with plans/.
 TEST_F(BuiltProgram, DoesWhatTheExampleOfEachHelpSays) {
   fs::create_directory_symlink(repository_path("plans"), folder.path("plans"));
-  for (const char* verb : {"", "check", "draw", "heater", "steps", "split", "explain"}) {
+  for (const char* verb : {"", "check", "draw", "heater", "steps", "split", "cut", "explain"}) {
     SCOPED_TRACE(verb);
     const auto help = *verb == '\0' ? started({"--help"}) : started({verb, "--help"});
     ASSERT_EQ(help->code(), 0);

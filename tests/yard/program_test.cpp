@@ -122,6 +122,22 @@ TEST_F(Program, FindsTheStepsBetweenConfigurations) {
   EXPECT_EQ(told({"steps", plan(plan_that_is_broken())}).code, 65);
 }
 
+TEST_F(Program, ListsWhatIsCut) {
+  const std::string file = plan(dinette_with_cushions().json());
+  const Told cut = told({"cut", file});
+  EXPECT_EQ(cut.code, 2) << "no grade of foam";
+  EXPECT_EQ(cut.err, "");
+  EXPECT_NE(cut.out.find("\nleft seat: 38\" x 22\" x 4\" (965.2 mm x 558.8 mm x 101.6 mm) finished\n"),
+            std::string::npos)
+      << cut.out;
+  const auto json = nlohmann::json::parse(told({"cut", file, "--json"}).out);
+  EXPECT_EQ(json["exit_code"], 2);
+  EXPECT_EQ(json["cushions"].size(), 4U);
+  EXPECT_EQ(told({"cut", plan(dinette().json())}).code, 2) << "no cushion";
+  EXPECT_EQ(told({"cut", plan(plan_that_is_broken())}).code, 65);
+  EXPECT_EQ(told({"cut", "nowhere.json"}).code, 66);
+}
+
 TEST_F(Program, RefusesACommandItDoesNotKnow) {
   const std::string file = plan(plan_that_meets());
   for (const std::vector<std::string>& arguments :
