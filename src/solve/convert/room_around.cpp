@@ -1,5 +1,7 @@
 #include "solve/convert/room_around.h"
 
+#include <berthwright/solve/open/leaves.h>
+
 #include "solve/convert/sliding_plane.h"
 #include "solve/room/room_shape.h"
 #include "solve/way/wall_frame.h"
@@ -42,6 +44,12 @@ const std::vector<Rect>& RoomAround::beyond(Length low, Length high) const {
     if (is_way_out(opening) && opening.sill <= low && high <= opening.sill + opening.height)
       open.emplace_back(outside_door(plan_->interior, opening, -thick_of_wall, outside));
   known->second = rectangles_over(without(Region(range_), united(open)));
+  return known->second;
+}
+
+const Region& RoomAround::sweep(const Fixture& fixture, const Leaf& leaf, Length low, Length high) const {
+  const auto [known, fresh] = sweeps_.try_emplace({&leaf, low, high});
+  if (fresh) known->second = leaf_sweep(fixture, leaf, low, high);
   return known->second;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <map>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -25,6 +26,8 @@ class RoomAround {
   const std::vector<Rect>& beyond(Length low, Length high) const;
   /// Where the room is clear from `low` to `high`.
   const Region& room(Length low, Length high) const;
+  /// What the leaf sweeps between the two heights.
+  const Region& sweep(const Fixture& fixture, const Leaf& leaf, Length low, Length high) const;
   const Rect& range() const { return range_; }
   const std::vector<Hindrance>& built_in() const { return built_in_; }
   const Plan& plan() const { return plan_; }
@@ -38,6 +41,7 @@ class RoomAround {
   std::vector<Hindrance> built_in_;
   mutable std::map<std::pair<Length, Length>, Region> rooms_;
   mutable std::map<std::pair<Length, Length>, std::vector<Rect>> beyond_;
+  mutable std::map<std::tuple<const Leaf*, Length, Length>, Region> sweeps_;
 };
 
 /// Doors that open.

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include <berthwright/solve/open/leaves.h>
-
 #include "plan/box_sides.h"
 #include "solve/convert/motion_room.h"
 #include "solve/room/outlines_met.h"
@@ -203,7 +201,7 @@ class WaysOfSpot {
     for (std::size_t other = 0; other < entries_.size(); ++other) {
       const StandingThing& thing = overlaps_.standing(other);
       if (entries_[other].piece == entries_[at_].piece || thing.outline == nullptr) continue;
-      const Region sweep = leaf_sweep(fixture, leaf, thing.base, thing.top);
+      const Region& sweep = surroundings_.sweep(fixture, leaf, thing.base, thing.top);
       if (!sweep.empty() && overlap_in_plan(thing, {&sweep, &none, thing.base, thing.top, false}) > Length{})
         barred_by.set(other);
     }
