@@ -7,6 +7,7 @@
 #include <berthwright/geometry/region.h>
 
 #include "geometry/root.h"
+#include "plan/box_sides.h"
 
 namespace berthwright {
 namespace {
@@ -15,20 +16,6 @@ using Kind = EdgeSight::Kind;
 using Sights = std::vector<std::vector<EdgeSight>>;
 
 constexpr const char* the_room = "room";
-
-Vector ahead(Wall way) {
-  switch (way) {
-    case Wall::front:
-      return {-one_tick, Length{}};
-    case Wall::rear:
-      return {one_tick, Length{}};
-    case Wall::left:
-      return {Length{}, -one_tick};
-    case Wall::right:
-      return {Length{}, one_tick};
-  }
-  return {};
-}
 
 // The strip in plan that lies before one straight piece of an edge, and the heights that it has to cover half
 // of. The cushion lies to the left of the way from `from` to `to`.
@@ -137,7 +124,7 @@ EdgeSight sight_of(const Plan& plan, const Arrangement& arrangement, const Place
 bool looks_that_way(const std::vector<Facing>& faces, Wall way) {
   const Vector edge = faces.back().to - faces.front().from;
   const Vector out{edge.y, -edge.x};
-  const Vector want = ahead(way);
+  const Vector want = outward(way);
   const Int128 toward = Int128{out.x.ticks()} * want.x.ticks() + Int128{out.y.ticks()} * want.y.ticks();
   const Int128 aside = Int128{out.x.ticks()} * want.y.ticks() - Int128{out.y.ticks()} * want.x.ticks();
   return toward > (aside < 0 ? -aside : aside);
@@ -177,7 +164,7 @@ Upright upright(const Pose& pose, Wall side, bool low_side_down) {
 
 // The way the end looks: x, y and the top panel are a right-handed frame, and the panel looks to `faces`.
 Vector way_of_end(const Pose& pose, Upright end, bool low_side_down) {
-  const Vector f = ahead(*pose.faces);
+  const Vector f = outward(*pose.faces);
   const bool on_length = pose.manner == Pose::Manner::on_length;
   // On its length, low side down: x = up x f = (-fy, fx). On its width, low side down: y = f x up = (fy,
   // -fx).
