@@ -214,7 +214,8 @@ SplitLayout layout_for(const Plan& plan, const std::vector<ProposalRow>& rows, c
   throw std::logic_error("no scale is small enough for a bay");
 }
 
-Draft bay_draft(const Plan& plan, const BaySplits& splits, std::size_t number, std::size_t taken) {
+Draft bay_draft(const Plan& plan, const BaySplits& splits, std::size_t number,
+                const std::vector<std::string>& others) {
   const NightBay& bay = splits.bay;
   const Rect bounds = bay.bounds();
   const Page page = strip_page(plan, false);
@@ -228,7 +229,7 @@ Draft bay_draft(const Plan& plan, const BaySplits& splits, std::size_t number, s
       {box});
   std::vector<ProposalRow> rows;
   for (std::size_t i = 0; i < splits.best.size(); ++i)
-    rows.push_back({&splits, i, cushion_names(plan, bay, splits.best[i], taken)});
+    rows.push_back({&splits, i, cushion_names(plan, bay, splits.best[i], others)});
   const PaperPoint under{box.low.x, bottom_of(over.marks, box.low.y) + paper_mm(3)};
   SplitLayout layout = layout_for(plan, rows, {under, box.high});
   const std::int64_t ratio = layout.scale.ratio;
@@ -263,13 +264,13 @@ Draft bay_draft(const Plan& plan, const BaySplits& splits, std::size_t number, s
 
 std::vector<Sheet> split_sheets(const Plan& plan, const std::vector<BaySplits>& bays) {
   std::vector<Draft> drafts;
-  std::size_t taken = 0;
+  std::vector<std::string> others;
   std::size_t number = 0;
   for (const BaySplits& splits : bays) {
     ++number;
     if (splits.best.empty()) continue;
-    drafts.push_back(bay_draft(plan, splits, number, taken));
-    taken += splits.best.front().pieces.size();
+    drafts.push_back(bay_draft(plan, splits, number, others));
+    add_ids(others, plan, splits);
   }
   return finished(plan, std::move(drafts));
 }

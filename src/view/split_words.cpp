@@ -80,14 +80,14 @@ std::string manner_text(const Plan& plan, const NightBay& bay, const Split& spli
 }  // namespace
 
 std::vector<CushionName> cushion_names(const Plan& plan, const NightBay& bay, const Split& split,
-                                       std::size_t taken) {
+                                       const std::vector<std::string>& others) {
   std::vector<CushionName> result;
   std::size_t next = 0;
   const auto next_id = [&] {
-    while (is_used(plan, bay, letter(next))) ++next;
+    while (is_used(plan, bay, letter(next)) || std::ranges::find(others, letter(next)) != others.end())
+      ++next;
     return letter(next++);
   };
-  for (; taken > 0; --taken) next_id();
   for (const SplitPiece& piece : split.pieces) {
     const auto alike = std::ranges::count_if(split.pieces, [&](const SplitPiece& other) {
       return other.use == piece.use && other.bench == piece.bench;
@@ -99,6 +99,12 @@ std::vector<CushionName> cushion_names(const Plan& plan, const NightBay& bay, co
     result.push_back({next_id(), name});
   }
   return result;
+}
+
+void add_ids(std::vector<std::string>& others, const Plan& plan, const BaySplits& splits) {
+  const std::vector<std::string> before = others;
+  for (const Split& split : splits.best)
+    for (const CushionName& name : cushion_names(plan, splits.bay, split, before)) others.push_back(name.id);
 }
 
 std::string bay_heading(const Plan& plan, const NightBay& bay) {

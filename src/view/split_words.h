@@ -13,10 +13,12 @@ struct CushionName {
   std::string name;  ///< "Left seat", "Left back", "Filler"
 };
 
-/// For the pieces of the split, in their order. Letters begin after `taken` others, so that several bays of
-/// one plan have different ones.
+/// For the pieces of the split, in their order. `others` are ids that other bays' cushions take.
 std::vector<CushionName> cushion_names(const Plan& plan, const NightBay& bay, const Split& split,
-                                       std::size_t taken = 0);
+                                       const std::vector<std::string>& others = {});
+/// Adds the ids that any proposal for the bay takes, so that those for other bays leave them alone whichever
+/// is chosen.
+void add_ids(std::vector<std::string>& others, const Plan& plan, const BaySplits& splits);
 
 /// "Left bench, Right bench and Table, by night 6' 4" x 3' 2" at 14"…"
 std::string bay_heading(const Plan& plan, const NightBay& bay);

@@ -40,8 +40,9 @@ std::string_view change_word(SplitCure::Kind kind) {
   return "";
 }
 
-SplitJson split_in(const Plan& plan, const NightBay& bay, const Split& split, std::size_t taken) {
-  const std::vector<CushionName> names = cushion_names(plan, bay, split, taken);
+SplitJson split_in(const Plan& plan, const NightBay& bay, const Split& split,
+                   const std::vector<std::string>& others) {
+  const std::vector<CushionName> names = cushion_names(plan, bay, split, others);
   SplitJson cushions = SplitJson::array();
   for (std::size_t i = 0; i < names.size(); ++i) {
     const SplitPiece& piece = split.pieces[i];
@@ -78,12 +79,12 @@ SplitJson split_in(const Plan& plan, const NightBay& bay, const Split& split, st
 std::string split_json(const Plan& plan, const std::vector<ProposedSplits>& bays,
                        const std::vector<OffLevel>& off_level) {
   SplitJson all = SplitJson::array();
-  std::size_t taken = 0;
+  std::vector<std::string> others;
   for (const ProposedSplits& of : bays) {
     const NightBay& bay = of.splits.bay;
     SplitJson proposals = SplitJson::array();
     for (std::size_t i = 0; i < of.splits.best.size(); ++i) {
-      proposals.push_back(split_in(plan, bay, of.splits.best[i], taken));
+      proposals.push_back(split_in(plan, bay, of.splits.best[i], others));
       proposals.back()["unmet"] = i < of.unmet.size() ? of.unmet[i] : std::vector<std::string>{};
     }
     SplitJson changes = SplitJson::array();
@@ -106,7 +107,7 @@ std::string split_json(const Plan& plan, const std::vector<ProposedSplits>& bays
                    {"laid_on_trial", of.splits.stages},
                    {"given_up_early", of.splits.pruned},
                    {"complete", of.splits.complete}});
-    if (!of.splits.best.empty()) taken += of.splits.best.front().pieces.size();
+    add_ids(others, plan, of.splits);
   }
   SplitJson off = SplitJson::array();
   for (const OffLevel& one : off_level)

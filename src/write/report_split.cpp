@@ -15,13 +15,13 @@ constexpr Indent of_proposal{"  ", "     "};
 constexpr Indent under_proposal{"     ", "       "};
 
 std::string proposal_lines(const Plan& plan, const ProposedSplits& bay, std::size_t index,
-                           std::size_t taken) {
+                           const std::vector<std::string>& others) {
   const Split& split = bay.splits.best[index];
   std::string text =
       "\n" +
       wrapped(std::to_string(index + 1) + ". " + split_heading(plan, bay.splits.bay, split), of_proposal);
   text += wrapped(split_reasons(plan, split), under_proposal);
-  const std::vector<CushionName> names = cushion_names(plan, bay.splits.bay, split, taken);
+  const std::vector<CushionName> names = cushion_names(plan, bay.splits.bay, split, others);
   for (std::size_t i = 0; i < names.size(); ++i)
     text += wrapped(piece_sentence(plan, split.pieces[i], names[i]), under_proposal);
   if (index < bay.unmet.size()) {
@@ -48,15 +48,15 @@ std::string split_text(const Plan& plan, const std::vector<ProposedSplits>& bays
   std::string text = heading(plan);
   if (bays.empty())
     text += "\nThe plan has no bay to cover: no bench and board side by side at one height by night.\n";
-  std::size_t taken = 0;
+  std::vector<std::string> others;
   for (const ProposedSplits& bay : bays) {
     text += "\n" + wrapped(bay_heading(plan, bay.splits.bay), {});
     if (bay.splits.best.empty()) text += wrapped("Nothing closes within these limits.", item);
-    for (std::size_t i = 0; i < bay.splits.best.size(); ++i) text += proposal_lines(plan, bay, i, taken);
+    for (std::size_t i = 0; i < bay.splits.best.size(); ++i) text += proposal_lines(plan, bay, i, others);
     for (const SplitCure& cure : bay.splits.cures)
       text += wrapped(split_cure_sentence(plan, bay.splits.bay, cure), item);
     text += "\n" + wrapped(split_effort_sentence(bay.splits), item);
-    if (!bay.splits.best.empty()) taken += bay.splits.best.front().pieces.size();
+    add_ids(others, plan, bay.splits);
   }
   for (const OffLevel& off : off_level) text += "\n" + wrapped(off_level_sentence(plan, off), {});
   text += "\n";

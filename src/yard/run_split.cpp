@@ -97,7 +97,7 @@ bool choose(const SplitRequest& request, const std::vector<ProposedSplits>& bays
           << " proposals, so there is no number " << number << "; 0 leaves the bay as it is\n";
       return false;
     }
-    chosen.push_back({&splits.bay, &splits.best[number - 1], splits.limits.thickness});
+    chosen.push_back({&splits, number - 1});
   }
   if (request.choose.size() > bays.size()) {
     err << "berthwright: --choose was given " << request.choose.size() << " times; the plan has "
@@ -146,9 +146,8 @@ int run_split(const SplitRequest& request, std::ostream& out, std::ostream& err)
   std::vector<ProposedSplits> bays;
   for (const NightBay& bay : found->bays) {
     ProposedSplits proposed{splits_of(bay, limits), {}};
-    for (const Split& split : proposed.splits.best)
-      proposed.unmet.push_back(
-          unmet_of(plan_text_with(plan, file->text, {{&bay, &split, limits.thickness}})));
+    for (std::size_t i = 0; i < proposed.splits.best.size(); ++i)
+      proposed.unmet.push_back(unmet_of(plan_text_with(plan, file->text, {{&proposed.splits, i}})));
     bays.push_back(std::move(proposed));
   }
   std::vector<ChosenSplit> chosen;

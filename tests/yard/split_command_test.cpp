@@ -43,6 +43,20 @@ TEST_F(SplitCommand, WritesAPlanThatTheCheckReadsAndThatClosesAgain) {
       << again.str();
 }
 
+// A filler of one bay once took the letter that a cushion of the other had.
+TEST_F(SplitCommand, WritesAPlanWhicheverProposalsOfTwoBaysAreChosen) {
+  const std::string file = folder.path("chosen.json");
+  for (const char* first : {"0", "1", "2", "3", "4"})
+    for (const char* second : {"1", "4"}) {
+      SCOPED_TRACE(first + std::string(second));
+      ASSERT_EQ(
+          split({"--write", file, "--force", "--choose", first, "--choose", second}, "plans/sanderling.json"),
+          0);
+      const Result<Plan> written = read_plan(bytes_of(file));
+      EXPECT_TRUE(written.ok()) << listed(written.problems());
+    }
+}
+
 TEST_F(SplitCommand, ReplacesNoFileUnasked) {
   const std::string file = folder.put("mine.json", "mine");
   EXPECT_EQ(split({"--write", file}), 73);

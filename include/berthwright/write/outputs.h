@@ -53,11 +53,11 @@ std::string split_text(const Plan& plan, const std::vector<ProposedSplits>& bays
 std::string split_json(const Plan& plan, const std::vector<ProposedSplits>& bays,
                        const std::vector<OffLevel>& off_level);
 
-/// A bay and the proposal chosen for it.
+/// One of the proposals for a bay.
 struct ChosenSplit {
-  const NightBay* bay = nullptr;
-  const Split* split = nullptr;
-  Length thickness;
+  const BaySplits* splits = nullptr;
+  std::size_t index = 0;  ///< into `splits->best`
+  const Split& split() const { return splits->best[index]; }
 };
 /// The plan of `text` with the chosen cushions in place of those that lay in their bays: as pieces, in every
 /// configuration and in the beds. Comments are lost; a first line says so. `text` must be that of `plan`.
