@@ -237,6 +237,14 @@ void check_bed(const Bed& bed, const PlanParts& parts, Reading& faults) {
                                                 .found = "[ ]",
                                                 .allowed = "the ids of cushions, bolsters and boards",
                                                 .cure = "name what people lie on, or take the bed away"});
+  if (bed.linen) {
+    std::vector<std::string> places = ids_of(parts.fixtures);
+    for (const Fixture& fixture : parts.fixtures)
+      for (const Leaf& leaf : fixture.leaves) places.push_back(leaf.id.text());
+    if (std::ranges::find(places, bed.linen->kept_in) == places.end() && !bed.linen->kept_in.empty())
+      unknown(field_of(bed.linen->origin, "kept_in"), bed.linen->kept_in, "fixture, door, lid or drawer",
+              places, faults);
+  }
   std::set<PieceId> seen;
   for (std::size_t i = 0; i < bed.pieces.size(); ++i) {
     const Origin origin = field_of(bed.origin, "pieces/" + std::to_string(i));
@@ -260,6 +268,14 @@ void check_panels(const PlanParts& parts, Reading& faults) {
     if (!piece.panel.empty() && std::ranges::find(names, piece.panel) == names.end())
       unknown(field_of(piece.origin, "panel"), piece.panel, "panel", names, faults,
               "use one of these, or take it away: of no other panel the values are known");
+}
+
+void check_hinges(const PlanParts& parts, Reading& faults) {
+  const std::vector<std::string> fixtures = ids_of(parts.fixtures);
+  for (const Piece& piece : parts.pieces)
+    if (!piece.hinged_to.empty() && std::ranges::find(fixtures, piece.hinged_to) == fixtures.end())
+      unknown(field_of(piece.origin, "hinged_to"), piece.hinged_to, "fixture", fixtures, faults,
+              "name the fixture that bears the hinge; at a wall, the ledge that it is screwed to");
 }
 
 void check_overrides(const PlanParts& parts, Reading& faults) {
@@ -292,6 +308,7 @@ void check_overrides(const PlanParts& parts, Reading& faults) {
 void check_references(const PlanParts& parts, const std::vector<std::string>& unsound, Reading& faults) {
   check_ids(parts, faults);
   check_panels(parts, faults);
+  check_hinges(parts, faults);
   PoseCheck poses(parts, faults);
   for (const Configuration& configuration : parts.configurations)
     poses.check(configuration, std::ranges::find(unsound, configuration.origin.pointer) == unsound.end());

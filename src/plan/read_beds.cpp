@@ -1,3 +1,4 @@
+#include <array>
 #include <utility>
 
 #include <berthwright/exact/measure.h>
@@ -26,6 +27,23 @@ std::vector<Person> read_people(const Node* node, Reading& reading) {
   return people;
 }
 
+std::optional<BedLinen> read_linen(const Node* node, Reading& reading) {
+  if (node == nullptr) return std::nullopt;
+  Fields fields(node, reading, "bedding");
+  BedLinen bedding;
+  bedding.origin = node->origin();
+  bedding.kept_in = fields.required("kept_in", as_reference).value_or("");
+  const bool sized = fields.has("length") || fields.has("width") || fields.has("height");
+  std::array<Length, 3> sides{};
+  for (std::size_t i = 0; i < sides.size(); ++i) {
+    constexpr std::array<std::string_view, 3> names{"length", "width", "height"};
+    sides[i] = (sized ? fields.required(names[i], as_size) : fields.optional(names[i], as_size)).value_or(1_in);
+  }
+  if (sized) bedding.sides = sides;
+  fields.finish();
+  return bedding;
+}
+
 Bed read_bed(const Node& node, Reading& reading) {
   Fields fields(&node, reading, "a bed");
   Bed bed;
@@ -36,6 +54,7 @@ Bed read_bed(const Node& node, Reading& reading) {
   for (std::string& id : fields.required("pieces", as_references).value_or(std::vector<std::string>{}))
     bed.pieces.emplace_back(std::move(id));
   bed.people = read_people(fields.find("people"), reading);
+  bed.linen = read_linen(fields.find("bedding"), reading);
   fields.finish();
   return bed;
 }

@@ -42,11 +42,13 @@ void read_panel(Fields& fields, Piece& piece) {
   if (piece.kind != Piece::Kind::board && piece.kind != Piece::Kind::table) {
     for (const std::string_view name : {"panel", "plies", "grain"})
       fields.refuse(name, "only boards and tables are cut from a panel", "take it away");
+    fields.refuse("hinged_to", "only boards and tables are hinged", "take it away");
     return;
   }
   piece.panel = fields.optional("panel", as_name).value_or("");
   piece.plies = fields.optional("plies", as_count);
   piece.grain = fields.optional("grain", one_of(grains));
+  piece.hinged_to = fields.optional("hinged_to", as_id).value_or("");
 }
 
 std::optional<Cord> read_cord(Fields& piece, Wall front) {
@@ -85,7 +87,7 @@ Piece read_piece(const Node& node, Reading& reading) {
   if (!kind) {
     for (const std::string_view name_of_some :
          {"thickness", "height", "material", "foam", "faces", "data_plate", "panel", "plies", "grain", "cord",
-          "held_by", "weight"})
+          "held_by", "weight", "hinged_to"})
       fields.find(name_of_some);
     fields.finish();
     return piece;

@@ -63,6 +63,10 @@ void add_way_findings(const Plan& plan, const ConfigurationAnswer& answer, std::
 /// Sills of the openings marked as ways out; and that the plan shows no way out at all.
 void add_way_findings_of_trailer(const Plan& plan, std::vector<Finding>& findings);
 
+/// Whether the bedding of each bed goes into the place where it is kept while the bed is not made, all other
+/// things there left out; one for all beds of which the plan does not say where that is.
+void add_bedding_findings(const Plan& plan, std::vector<Finding>& findings);
+
 /// Alarms that the plan shows, and where they hang; nothing for a plan without beds.
 void add_alarm_findings(const Plan& plan, const Answer& answer, std::vector<Finding>& findings);
 

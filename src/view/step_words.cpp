@@ -76,6 +76,67 @@ std::string let_go(const Plan& plan, const Step& step) {
   throw std::logic_error("PiecePlace::Kind out of range");
 }
 
+const Motion* find_motion(const Step& step, Motion::Kind kind) {
+  const auto found = std::ranges::find(step.motions, kind, &Motion::kind);
+  return found == step.motions.end() ? nullptr : &*found;
+}
+
+std::string folded_sentence(const Plan& plan, const Step& step, const Motion& fold) {
+  const std::string way = step.to.pose.manner != step.from.pose.manner
+                              ? fold.after.top() > fold.before.top() ? " up" : " down"
+                              : " over";
+  const std::string carriers = carriers_text(plan, step.to);
+  return "Fold " + name_of(plan, step.piece.text()) + way + " at its hinge on " +
+         name_of(plan, plan.piece(step.piece.text())->hinged_to) +
+         (step.to.pose.manner == Pose::Manner::flat ? ", till it lies flat" : ", till it hangs or stands upright") +
+         (carriers.empty() ? "" : " on " + carriers) + ".";
+}
+
+std::string tilts_told(const Plan& plan, const Step& step) {
+  std::string text;
+  for (const Motion& motion : step.motions) {
+    if (motion.kind != Motion::Kind::tilt) continue;
+    const bool up = motion.after.base() > motion.before.base();
+    const Wall low = low_side(*motion.swing);
+    text += " Level it does not pass: on its way " + std::string(up ? "up" : "down") + " tilt it by " +
+            std::to_string(motion.swing->degrees) + "°, its side to the " +
+            std::string(word(term_of(low), plan->english)) + " down.";
+  }
+  return text;
+}
+
+std::string held_by_what(Hold hold) {
+  switch (hold) {
+    case Hold::lip:
+      return "a lip";
+    case Hold::snap:
+      return "a snap";
+    case Hold::hook_and_loop:
+      return "hook and loop";
+    case Hold::strap:
+      return "a strap";
+    case Hold::block:
+      return "a block";
+    case Hold::latch:
+      return "a latch";
+    case Hold::hook:
+      return "a hook";
+    case Hold::screws:
+      return "screws";
+  }
+  throw std::logic_error("Hold out of range");
+}
+
+std::string undone(const Plan& plan, const Step& step) {
+  const std::optional<Hold> hold = fastened_at(plan, step.from);
+  return hold ? "Undo what holds " + name_of(plan, step.piece.text()) + ", " + held_by_what(*hold) + ". " : "";
+}
+
+std::string fastened(const Plan& plan, const Step& step) {
+  const std::optional<Hold> hold = fastened_at(plan, step.to);
+  return hold ? " Fasten it: it is held by " + held_by_what(*hold) + "." : "";
+}
+
 std::string steps_counted(std::size_t count) {
   return count == 0 ? "nothing moves" : count == 1 ? "1 step" : std::to_string(count) + " steps";
 }
@@ -113,6 +174,10 @@ std::string_view word(Motion::Kind kind) {
       return "turn";
     case Motion::Kind::tip:
       return "tip";
+    case Motion::Kind::tilt:
+      return "tilt";
+    case Motion::Kind::fold:
+      return "fold";
   }
   throw std::logic_error("Motion::Kind out of range");
 }
@@ -132,12 +197,28 @@ std::string_view word(PiecePlace::Kind kind) {
 }
 
 std::string step_sentence(const Plan& plan, const Step& step) {
+  if (const Motion* fold = find_motion(step, Motion::Kind::fold)) return folded_sentence(plan, step, *fold);
   const bool goes_off =
       step.from.pose.state == Pose::State::running && step.to.pose.state != Pose::State::running;
   const std::string name = name_of(plan, step.piece.text());
   return (goes_off ? "Switch " + name + " off, unplug it and let it cool. " : "") + opened(plan, step) +
-         taken_up(plan, step) + (step.flipped ? ", turn it over" : "") + " and " + let_go(plan, step) + "." +
-         (step.bent ? " It must be bent or pressed past what is near: no straight way is free." : "");
+         undone(plan, step) + taken_up(plan, step) + (step.flipped ? ", turn it over" : "") + " and " + let_go(plan, step) + "." +
+         (step.bent ? " It must be bent or pressed past what is near: no straight way is free." : "") +
+         tilts_told(plan, step) + fastened(plan, step);
+}
+
+std::vector<std::string> bedding_sentences(const Plan& plan, const Conversion& conversion) {
+  std::vector<std::string> sentences;
+  if (conversion.verdict != Conversion::Verdict::order) return sentences;
+  for (const bool at_end : {false, true})
+    for (const Bed& bed : plan->beds) {
+      const bool made = bed.configuration == (at_end ? conversion.to : conversion.from)->id;
+      if (!made || !bed.linen) continue;
+      const std::string place = name_of(plan, bed.linen->kept_in);
+      sentences.push_back(at_end ? "After the last step take the bedding out of " + place + " and make " + bed.name + "."
+                                 : "Before the first step put the bedding of " + bed.name + " into " + place + ".");
+    }
+  return sentences;
 }
 
 std::string conversion_heading(const Conversion& conversion) {
@@ -206,37 +287,35 @@ std::string drop_in_sentence(const Plan& plan, const DropIn& board, const DropIn
   return text + "It is larger than the " + wide + " there are, at any tilt.";
 }
 
+std::vector<std::string> leg_sentences(const Plan& plan, const Arrangement& arrangement) {
+  std::vector<std::string> sentences;
+  for (const Pose& pose : arrangement.configuration->poses) {
+    const std::string id = pose.piece.text();
+    if (plan.piece(id)->kind != Piece::Kind::leg) continue;
+    const Placed* placed = arrangement.find(id);
+    std::vector<std::string> carried;
+    for (const Placed& thing : arrangement.things)
+      if (std::ranges::find(thing.carried_by, id) != thing.carried_by.end()) carried.push_back(thing.id);
+    sentences.push_back(name_of(plan, id) +
+                        (placed == nullptr ? " is kept in " + name_of(plan, pose.stowed_in)
+                         : carried.empty() ? " stands under nothing"
+                                           : " stands under " + names_with_and(plan, carried)) +
+                        ".");
+  }
+  return sentences;
+}
+
 std::string held_sentence(const Plan& plan, const DropIn& board) {
   const std::string name = name_of(plan, board.board);
   if (!board.held_by)
     return "What keeps " + name + " from being lifted out or kicked back the plan does not say (held_by).";
-  const auto by = [&]() -> std::string {
-    switch (*board.held_by) {
-      case Hold::lip:
-        return "a lip";
-      case Hold::snap:
-        return "a snap";
-      case Hold::hook_and_loop:
-        return "hook and loop";
-      case Hold::strap:
-        return "a strap";
-      case Hold::block:
-        return "a block";
-      case Hold::latch:
-        return "a latch";
-      case Hold::hook:
-        return "a hook";
-      case Hold::screws:
-        return "screws";
-    }
-    throw std::logic_error("Hold out of range");
-  };
-  return name + " is held by " + by() + ".";
+  return name + " is held by " + held_by_what(*board.held_by) + ".";
 }
 
 std::string_view moves_tried() {
   return "Moves tried: lifted straight up, carried level along and across, turned by quarters, tipped over a "
-         "lower edge, lowered straight down. While it is carried a piece counts as its box and keeps clear "
+         "lower edge, lowered straight down; boards that do not pass so tilted by steps of 4 degrees; what is hinged "
+         "only folded at its hinge. While it is carried a piece counts as its box and keeps clear "
          "of "
          "every place that others may have at that height. Cushions give 1/2 in. Places tried: those of both "
          "configurations, tops of furniture, cushions and boards that have at least two thirds of the piece "

@@ -2,6 +2,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include <berthwright/solve/convert/drop_in.h>
 #include <berthwright/solve/convert/steps.h>
@@ -11,6 +12,10 @@ namespace berthwright {
 /// As a machine reads it: "order", "none", "undecided"; "lift"…; "posed"…
 std::string_view word(Conversion::Verdict verdict);
 std::string_view word(Motion::Kind kind);
+/// Where each leg of the plan is then.
+std::vector<std::string> leg_sentences(const Plan& plan, const Arrangement& arrangement);
+/// What is done with the bedding of the beds of either configuration, before the first step or after the last.
+std::vector<std::string> bedding_sentences(const Plan& plan, const Conversion& conversion);
 std::string_view word(PiecePlace::Kind kind);
 
 /// What a person does in one step, as one or two plain sentences.

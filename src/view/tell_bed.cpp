@@ -90,6 +90,15 @@ std::string sitting_up(const Telling& t) {
          both(1_in, t.unit(), {.feet = false}) + "): upright under it sit " + t.upright_under_measured() +
          " (" + t.source() + ").";
 }
+std::string bedding(const Telling& t) {
+  if (t.variant() == "unsaid")
+    return "Where the bedding of " + t.subjects(0) + " is kept by day the plan does not say (bedding).";
+  const std::string place = "The bedding of " + t.subject(0) + " is kept in " + t.subject(1);
+  if (!t.is_measured()) return place + "; the plan does not give the " + t.variant() + ".";
+  if (t.is_negative()) return place + ", where its bundle is " + t.magnitude() + " too large.";
+  return place + ": its bundle has " + t.measured() + " to spare there where it is tightest.";
+}
+
 std::string no_cushion(const Telling& t) {
   if (!t.is_measured()) return t.bed() + " has no cushion: all of it is stowed.";
   return t.bed() + " has no cushion: " + t.subject(1) + " lies bare, " + t.measured() + " above the floor" +
@@ -147,6 +156,7 @@ std::span<const Teller> bed_tellers() {
       Teller{"bed.rail-height", rail_height},
       Teller{"bed.overhead", overhead},
       Teller{"bed.sitting-up", sitting_up},
+      Teller{"bed.bedding-locker", bedding},
       Teller{"bed.no-cushion", no_cushion},
       Teller{"bed.side-by-side", side_by_side},
       Teller{"bed.head-to-foot", head_to_foot},

@@ -42,6 +42,7 @@ StepJson motion_json(const Motion& motion) {
   StepJson sweep = StepJson::array();
   for (const Solid& solid : motion.sweep) sweep.push_back(solid_json(solid));
   return {{"kind", word(motion.kind)},
+          {"degrees", motion.swing ? StepJson(motion.swing->degrees) : StepJson(nullptr)},
           {"before", solid_json(motion.before)},
           {"after", solid_json(motion.after)},
           {"sweep", sweep}};
@@ -116,6 +117,7 @@ StepJson conversion_json(const Plan& plan, const Conversion& conversion) {
   json["meanwhile"] = StepJson::array();
   for (const Meanwhile& one : conversion.meanwhile)
     json["meanwhile"].push_back(meanwhile_json(plan, conversion, one));
+  json["bedding"] = bedding_sentences(plan, conversion);
   json["sentence"] = conversion_heading(conversion) + ". " + conversion_bound(conversion);
   return json;
 }

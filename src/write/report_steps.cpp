@@ -25,6 +25,7 @@ std::string conversion_lines(const Plan& plan, const Conversion& conversion) {
   }
   for (const Stuck& stuck : conversion.stuck) text += wrapped(stuck_sentence(plan, conversion, stuck), item);
   text += wrapped(conversion_bound(conversion), item);
+  for (const std::string& told : bedding_sentences(plan, conversion)) text += wrapped(told, item);
   for (std::size_t i = 0; i < conversion.steps.size(); ++i)
     for (const std::string& asked : effort_sentences(plan, conversion.steps[i]))
       text += wrapped("Step " + std::to_string(i + 1) + ": " + asked, item);
@@ -49,6 +50,8 @@ std::string drop_in_lines(const Plan& plan, const std::vector<Conversion>& shown
         lines += wrapped(drop_in_sentence(plan, board, direction), item);
       lines += wrapped(held_sentence(plan, board), item);
     }
+    if (!lines.empty())
+      for (const std::string& leg : leg_sentences(plan, *end)) lines += wrapped(leg, item);
     if (!lines.empty()) text += "\n" + wrapped("Boards on their ledges, " + conversion.to->name, {}) + lines;
   }
   return text;

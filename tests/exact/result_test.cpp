@@ -3,6 +3,9 @@
 #include <gtest/gtest.h>
 
 #include <memory>
+#include <string>
+#include <type_traits>
+#include <utility>
 
 namespace berthwright {
 namespace {
@@ -36,6 +39,14 @@ TEST(Result, HoldsAProblemAsAValueOnlyWhenAsked) {
 }
 
 TEST(Result, RefusesToFailWithoutAReason) { EXPECT_THROW(Result<int>(Problems{}), std::logic_error); }
+
+// A reference would dangle in a loop over the value of a temporary.
+TEST(Result, GivesTheValueOfATemporaryByValue) {
+  static_assert(std::is_same_v<decltype(std::declval<Result<std::string>>().value()), std::string>);
+  std::string all;
+  for (const char c : Result<std::string>("some text longer than fits into the string itself").value()) all += c;
+  EXPECT_EQ(all, "some text longer than fits into the string itself");
+}
 
 TEST(Result, LetsItsValueMoveOut) {
   Result<std::unique_ptr<int>> owner(std::make_unique<int>(5));

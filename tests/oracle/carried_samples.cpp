@@ -109,7 +109,27 @@ Carried rotation(int u, int v, double cu, double cv, double angle) {
   return {turn(angle), turn(-angle)};
 }
 
+// Evenly from key to key.
+Carried swung(const PlainMotion& motion, double part) {
+  const double along = part * static_cast<double>(motion.keys.size() - 1);
+  const auto from = std::min(static_cast<std::size_t>(along), motion.keys.size() - 2);
+  const double share = along - static_cast<double>(from);
+  const PlainMotion::Key &a = motion.keys[from], &b = motion.keys[from + 1];
+  const double radians = a.radians + share * (b.radians - a.radians);
+  const auto u = static_cast<std::size_t>(motion.axis);
+  const double du = a.at + share * (b.at - a.at) - motion.pivot[0];
+  const double dz = a.height + share * (b.height - a.height) - motion.pivot[1];
+  const Carried turned = rotation(motion.axis, 2, motion.pivot[0], motion.pivot[1], radians);
+  const auto moved = [u](Sample p, double by_u, double by_z) {
+    p[u] += by_u, p[2] += by_z;
+    return p;
+  };
+  return {[=](const Sample& p) { return moved(turned.there(p), du, dz); },
+          [=](const Sample& p) { return turned.back(moved(p, -du, -dz)); }};
+}
+
 Carried at_part(const PlainMotion& motion, double part) {
+  if (motion.kind == PlainMotion::Kind::swing) return swung(motion, part);
   const double quarter = std::numbers::pi / 2 * part;
   const SampledReach a = box_of(motion.before), b = box_of(motion.after);
   switch (motion.kind) {
@@ -118,6 +138,7 @@ Carried at_part(const PlainMotion& motion, double part) {
     case PlainMotion::Kind::turn:
       return rotation(0, 1, (a.low[0] + a.high[0]) / 2, (a.low[1] + a.high[1]) / 2, quarter);
     case PlainMotion::Kind::tip:
+    case PlainMotion::Kind::swing:
       break;
   }
   // Over the lower edge that both places share.
@@ -130,6 +151,17 @@ Carried at_part(const PlainMotion& motion, double part) {
 }
 
 int samples_of(const PlainMotion& motion) {
+  if (motion.kind == PlainMotion::Kind::swing) {
+    double most = 0;  // from one key to the next
+    const SampledReach box = box_of(motion.before);
+    const double arm = std::hypot(box.high[0] - box.low[0], box.high[1] - box.low[1], box.high[2] - box.low[2]);
+    for (std::size_t i = 1; i < motion.keys.size(); ++i) {
+      const PlainMotion::Key &a = motion.keys[i - 1], &b = motion.keys[i];
+      most = std::max(most, std::hypot(b.at - a.at, b.height - a.height) + arm * std::abs(b.radians - a.radians));
+    }
+    const int between = static_cast<int>(most / sample_advance) + 1;
+    return between * static_cast<int>(motion.keys.size() - 1);
+  }
   const SampledReach a = box_of(motion.before), b = box_of(motion.after);
   double farthest = 0;
   for (int k : {0, 1, 2})

@@ -17,10 +17,19 @@ struct PlainPrism {
 
 /// One movement, told by where the thing is before and after it.
 struct PlainMotion {
-  enum class Kind { straight, turn, tip };
+  enum class Kind { straight, turn, tip, swing };
+  /// Of a swing: the box `before` turned in its upright section about a pivot, which is then at `at`, `height`.
+  struct Key {
+    double radians = 0;
+    double at = 0;
+    double height = 0;
+  };
   Kind kind = Kind::straight;
   PlainPrism before;
   PlainPrism after;
+  int axis = 0;  ///< of a swing: 0 in the plane of x and z, 1 of y and z
+  std::array<double, 2> pivot{};
+  std::vector<Key> keys{};
 };
 
 /// Walls: an outline, a profile along x and z, and openings as boxes (x, y, z from and to) that lead out.

@@ -27,7 +27,7 @@ TEST(Rules, EveryRuleIsWrittenOutAndNamedOnce) {
     EXPECT_TRUE(rule.source.kind == Source::Kind::common_practice || !rule.source.text.empty());
     EXPECT_TRUE(rule.source.kind != Source::Kind::published || !rule.source.address.empty());
   }
-  EXPECT_EQ(ids.size(), 101U);
+  EXPECT_EQ(ids.size(), 102U);
 }
 
 TEST(Rules, AnUnknownNameIsNoRule) { EXPECT_EQ(find_rule("bed.gaps"), nullptr); }

@@ -223,6 +223,7 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
   expect({"heat.shield"}, {met});
   expect({"leaf.opens"}, {met, close, not_met, unknown});
   expect({"leaf.opens-by-bed"}, {close, not_met});
+  expect({"bed.bedding-locker"}, {met, not_met, unknown});
   expect({"leaf.under-pieces", "road.hold"}, {met});
   expect({"road.hold", "road.on-edge", "road.heater", "road.unchecked"}, {unknown});
   std::set<std::string> produced;

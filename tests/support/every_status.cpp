@@ -124,6 +124,13 @@ std::vector<TrailerText> plans_of_every_status() {
   overlapping.night[1] =
       R"({"piece": "B", "at": {"front": 0, "left": "20"}, "on": ["left bench", "right bench"]})";
   plans.push_back(overlapping);
+  for (const char* height : {"10", "13"}) {
+    TrailerText text = two_benches("0", "14");
+    text.fixtures[0].insert(1, R"("inside": {"length": 22, "width": 18, "height": 12}, )");
+    text.beds[0].insert(1, R"("bedding": {"kept_in": "left bench", "length": 20, "width": 16, "height": )" +
+                               std::string(height) + "}, ");
+    plans.push_back(text);
+  }
   for (TrailerText& text : seats_of_every_status()) plans.push_back(std::move(text));
   for (TrailerText& text : ways_of_every_status()) plans.push_back(std::move(text));
   for (TrailerText& text : cords_of_every_status()) plans.push_back(std::move(text));

@@ -1,6 +1,7 @@
 #include "support/replay.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace berthwright::support {
 namespace {
@@ -114,6 +115,27 @@ oracle::PlainPrism plain(const std::string& name, const Solid& solid, double giv
   return {name, ring(solid.outline().faces().front().outer), mm(solid.base()), mm(solid.top()), gives};
 }
 
+oracle::PlainMotion plain_motion(const Motion& motion, double gives) {
+  using Kind = oracle::PlainMotion::Kind;
+  if (motion.swing) {
+    const Swing& swing = *motion.swing;
+    oracle::PlainMotion plainly{Kind::swing,
+                                plain("", swing.upright, gives),
+                                plain("", motion.after, gives),
+                                swing.along ? 0 : 1,
+                                {mm(swing.pivot.x), mm(swing.pivot.y)},
+                                {}};
+    for (const Swing::Key& key : swing.keys)
+      plainly.keys.push_back({std::atan2(static_cast<double>(key.turn.sine()), static_cast<double>(key.turn.cosine())),
+                              mm(key.pivot.x), mm(key.pivot.y)});
+    return plainly;
+  }
+  const Kind kind = motion.kind == Motion::Kind::turn  ? Kind::turn
+                    : motion.kind == Motion::Kind::tip ? Kind::tip
+                                                       : Kind::straight;
+  return {kind, plain("", motion.before, gives), plain("", motion.after, gives)};
+}
+
 std::string replayed(const Plan& plan, const Conversion& conversion) {
   const oracle::PlainRoom room = plain_room(plan);
   for (std::size_t i = 0; i < conversion.steps.size(); ++i) {
@@ -126,12 +148,7 @@ std::string replayed(const Plan& plan, const Conversion& conversion) {
         standing(stage_after(plan, conversion, i), step.piece.text());
     const double gives = plan.piece(step.piece.text())->is_soft() ? foam_gives : 0;
     for (const Motion& motion : step.motions) {
-      using Kind = oracle::PlainMotion::Kind;
-      const Kind kind = motion.kind == Motion::Kind::turn  ? Kind::turn
-                        : motion.kind == Motion::Kind::tip ? Kind::tip
-                                                           : Kind::straight;
-      const std::string met = oracle::first_overlap(
-          {kind, plain("", motion.before, gives), plain("", motion.after, gives)}, others, room);
+      const std::string met = oracle::first_overlap(plain_motion(motion, gives), others, room);
       if (!met.empty()) return name + "meets " + met;
     }
   }

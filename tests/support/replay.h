@@ -10,6 +10,8 @@ namespace berthwright::support {
 
 oracle::PlainPrism plain(const std::string& name, const Solid& solid, double gives);
 
+oracle::PlainMotion plain_motion(const Motion& motion, double gives);
+
 /// Follows every step of the conversion with the slow oracle: each movement begins where the one before it
 /// ended, meets nothing and stays inside the room; at the end everything stands as the configuration says.
 /// The first fault in words; empty: none.

@@ -40,7 +40,8 @@ class [[nodiscard]] Result {
   const T& value() const& {
     return ok() ? std::get<T>(state_) : throw std::logic_error("Result has no value");
   }
-  T&& value() && {
+  /// By value, so that a loop over the value of a temporary is sound.
+  T value() && {
     return ok() ? std::get<T>(std::move(state_)) : throw std::logic_error("Result has no value");
   }
   const T* operator->() const { return &value(); }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -28,6 +29,13 @@ struct Person {
   std::optional<Mass> weight{};
 };
 
+/// Pillows, blankets and sheets of a bed: where they are kept while it is not made, and how large a bundle.
+struct BedLinen {
+  std::string kept_in;                         ///< id of a fixture or of a leaf of one
+  std::optional<std::array<Length, 3>> sides;  ///< length, width, height; none: the plan does not say
+  Origin origin;
+};
+
 /// Pieces that people sleep on in one configuration.
 struct Bed {
   BedId id;
@@ -35,6 +43,7 @@ struct Bed {
   ConfigurationId configuration;
   std::vector<PieceId> pieces;
   std::vector<Person> people;
+  std::optional<BedLinen> linen{};  ///< none: the plan does not say
   Origin origin;
 };
 

@@ -94,6 +94,7 @@ struct Piece {
   std::optional<int> plies{};
   std::optional<Grain> grain{};  ///< of the panel's face; along its strong direction
   std::optional<Hold> held_by{};
+  std::string hinged_to{};  ///< boards and tables: id of the fixture that bears the hinge; empty: loose
   std::optional<Mass> weight{};    ///< of all that is moved with it; none: unknown
   std::optional<Cord> cord{};      ///< heaters
   std::optional<HeatSource> heat;  ///< portable heaters; `faces` is the way the front looks unturned

@@ -1,6 +1,7 @@
 #include <berthwright/solve/convert/drop_in.h>
 
 #include <algorithm>
+#include <stdexcept>
 
 #include "solve/convert/sliding_plane.h"
 
@@ -69,6 +70,32 @@ DropIn::Direction direction_of(const Plan& plan, const Arrangement& arrangement,
 
 std::optional<Length> DropIn::Direction::gap() const {
   return before && behind ? std::optional(size + *before + *behind) : std::nullopt;
+}
+
+std::optional<Hold> fastened_at(const Plan& plan, const PiecePlace& place) {
+  if (place.kind != PiecePlace::Kind::posed) return std::nullopt;
+  const Piece& piece = *plan.piece(place.pose.piece.text());
+  const bool on_ledges = std::ranges::any_of(place.carried_by, [&](const std::string& carrier) {
+    const Fixture* fixture = plan.fixture(carrier);
+    return fixture != nullptr && fixture->kind == Fixture::Kind::ledge;
+  });
+  const bool is_board = piece.kind == Piece::Kind::table || piece.kind == Piece::Kind::board;
+  const bool is_leg = piece.kind == Piece::Kind::leg;
+  if (!piece.held_by || !((is_board && on_ledges) || is_leg)) return std::nullopt;
+  switch (*piece.held_by) {
+    case Hold::lip:
+    case Hold::block:
+      return std::nullopt;
+    case Hold::strap:
+      return is_leg ? std::nullopt : piece.held_by;
+    case Hold::snap:
+    case Hold::hook_and_loop:
+    case Hold::latch:
+    case Hold::hook:
+    case Hold::screws:
+      return piece.held_by;
+  }
+  throw std::logic_error("Hold out of range");
 }
 
 std::optional<int> least_tilt(Length length, Length thickness, Length gap) {

@@ -4,6 +4,7 @@
 
 #include "plan/box_sides.h"
 #include "solve/convert/motion_room.h"
+#include "solve/convert/spot_swings.h"
 #include "solve/room/outlines_met.h"
 #include "solve/room/rest.h"
 #include "solve/room/rows.h"
@@ -43,6 +44,10 @@ class WaysOfSpot {
   }
 
   SpotWays gathered() {
+    if (!piece_.hinged_to.empty()) {
+      fold();
+      return std::move(ways_);
+    }
     switch (spot_.kind) {
       case PiecePlace::Kind::posed:
       case PiecePlace::Kind::parked:
@@ -60,7 +65,7 @@ class WaysOfSpot {
 
  private:
   void add(std::size_t level, const HeldAt& held, std::size_t realm, const SpotSet& barred_by,
-           const std::string& leaf) {
+           const std::string& leaf, const std::optional<Tilt>& tilt = std::nullopt) {
     // What can be turned over, or end for end, on its way may come to lie any way; else each is apart.
     const std::size_t joins = 4 * (level * realms + realm);
     std::vector<std::size_t> faces{0};
@@ -76,7 +81,7 @@ class WaysOfSpot {
       const OpenWay way{joins + face, barred_by | put_aside_above(carrying_.heights()[level]), false};
       if (std::ranges::find(ways_.ways, way) != ways_.ways.end()) continue;
       ways_.ways.push_back(way);
-      ways_.anchors.push_back({level, held, leaf});
+      ways_.anchors.push_back({level, held, leaf, tilt});
     }
   }
 
@@ -139,7 +144,7 @@ class WaysOfSpot {
       const Length height = carrying_.heights()[level];
       if (height < spot_.base) continue;
       SpotSet barred_by;
-      if (!opens_upward(height, barred_by)) return;
+      if (!opens_upward(height, barred_by)) return tilt_upward(level);
       HeldAt held{Carrying::hold_of(spot_.pose), bounds.low};
       if (!quarter) {
         const auto side = carrying_.sides(held.hold);
@@ -150,6 +155,42 @@ class WaysOfSpot {
       if (const auto realm = carrying_.realm(level, held)) add(level, held, *realm, barred_by, {});
     }
     if (ways_.ways.empty() && ways_.shut.empty()) shut("room", {});
+  }
+
+  // Past what bars the way straight up, a board that lies square goes to the next level where it can be.
+  void tilt_upward(std::size_t level) {
+    const bool is_board = piece_.kind == Piece::Kind::board || piece_.kind == Piece::Kind::table;
+    if (!is_board || !lies_flat(spot_) || !spot_.pose.placement.turn.is_quarter()) return;
+    for (; level < carrying_.heights().size(); ++level) {
+      const Length height = carrying_.heights()[level];
+      const std::optional<Tilt> tilt = tilt_out(surroundings_, spot_, height);
+      if (!tilt) continue;
+      const Motion motion = tilted(spot_.solid(), height, *tilt);
+      const HeldAt held{Carrying::hold_of(spot_.pose), motion.after.outline().bounds().low};
+      const auto realm = carrying_.realm(level, held);
+      if (!realm) continue;
+      return add(level, held, *realm, spots_met(entries_, at_, overlaps_, motion.sweep), {}, tilt);
+    }
+  }
+
+  // What is hinged goes from one of its places to another by its hinge, or not at all.
+  void fold() {
+    for (std::size_t other = 0; other < entries_.size(); ++other) {
+      if (other == at_ || entries_[other].piece != entries_[at_].piece) continue;
+      const PiecePlace& there = entries_[other].spot;
+      const std::optional<Motion> motion = spot_.stands_in_room() && there.stands_in_room()
+                                               ? folded(spot_.solid(), there.solid())
+                                               : std::nullopt;
+      std::string met = piece_.hinged_to;
+      if (!motion || !is_clear_of_fixtures(surroundings_, motion->sweep, &met)) {
+        shut(met, {});
+        continue;
+      }
+      const std::size_t pair = std::min(at_, other) * entries_.size() + std::max(at_, other);
+      ways_.ways.push_back(
+          {fold_ways + pair, spots_met(entries_, at_, overlaps_, motion->sweep), false});
+      ways_.anchors.push_back({});
+    }
   }
 
   void leave() {

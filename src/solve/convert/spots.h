@@ -32,6 +32,7 @@ struct WayAnchor {
   std::size_t level = 0;
   HeldAt held;
   std::string leaf;
+  std::optional<Tilt> tilt{};  ///< it comes to the level tilted
 };
 
 /// A bar that stays: what is built in, or the room.
@@ -58,5 +59,7 @@ SpotTable spot_table(const RoomAround& surroundings, const std::vector<SpotEntry
 
 /// The number that joins the bent ways of a piece.
 inline constexpr std::size_t bent_ways = static_cast<std::size_t>(-1);
+/// From here on: the numbers that join two spots of a hinged piece.
+inline constexpr std::size_t fold_ways = std::size_t{1} << 62U;
 
 }  // namespace berthwright

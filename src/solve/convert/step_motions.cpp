@@ -26,6 +26,10 @@ void take_up(std::vector<Motion>& motions, const Carrying& carrying, const Piece
   if (!spot.stands_in_room()) return;
   const Length height = carrying.heights()[anchor.level];
   Solid solid = spot.solid();
+  if (anchor.tilt) {
+    motions.push_back(tilted(solid, height, *anchor.tilt));
+    return;
+  }
   if (height != solid.base()) {
     motions.push_back(raised(solid, height));
     solid = motions.back().after;
@@ -56,6 +60,7 @@ Carrying::Detour detour_between(const Step& step) {
 
 Motion backwards(Motion motion) {
   std::swap(motion.before, motion.after);
+  if (motion.swing) std::ranges::reverse(motion.swing->keys);
   if (motion.kind == Motion::Kind::lift)
     motion.kind = Motion::Kind::lower;
   else if (motion.kind == Motion::Kind::lower)
@@ -81,6 +86,10 @@ Step step_of(const Searched& searched, const TableMove& move, const SpotSet& tak
                  step.to.pose.manner == Pose::Manner::flat &&
                  step.from.pose.placement.flipped != step.to.pose.placement.flipped;
   if (step.bent) return step;
+  if (*joins >= fold_ways) {
+    step.motions.push_back(*folded(step.from.solid(), step.to.solid()));
+    return step;
+  }
   const Carrying& carrying = *searched.carrying[move.piece];
   take_up(step.motions, carrying, step.from, from);
   for (Motion& motion : carrying.route(from.level, from.held, to.held, detour_between(step)))

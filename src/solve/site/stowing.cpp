@@ -6,9 +6,11 @@
 namespace berthwright {
 namespace {
 
+using BoxSides = std::array<Length, 3>;
+
 // Upright first, so that of ways with equal room it is the one that is told.
-std::array<LaidBox, 6> ways_to_lay(const Piece& heater) {
-  const Length a = heater.length, b = heater.width, c = heater.thickness;
+std::array<LaidBox, 6> ways_to_lay(const BoxSides& sides) {
+  const auto [a, b, c] = sides;
   return {LaidBox{a, b, c}, {b, a, c}, {a, c, b}, {c, a, b}, {b, c, a}, {c, b, a}};
 }
 
@@ -22,10 +24,10 @@ std::array<Length, 3> ascending(std::array<Length, 3> lengths) {
   return lengths;
 }
 
-void lay(StowFit& fit, const Piece& heater) {
+void lay(StowFit& fit, const BoxSides& sides) {
   if (!fit.inside) return;
   bool first = true;
-  for (const LaidBox& laid : ways_to_lay(heater)) {
+  for (const LaidBox& laid : ways_to_lay(sides)) {
     const std::array<Length, 3> clearance = clearances(*fit.inside, laid);
     if (!first && ascending(clearance) <= ascending(fit.clearance)) continue;
     fit.laid = laid;
@@ -34,16 +36,16 @@ void lay(StowFit& fit, const Piece& heater) {
   }
 }
 
-bool passes(const Piece& heater, const Rect& opening) {
-  return std::ranges::any_of(ways_to_lay(heater), [&](const LaidBox& laid) {
+bool passes(const BoxSides& sides, const Rect& opening) {
+  return std::ranges::any_of(ways_to_lay(sides), [&](const LaidBox& laid) {
     return laid.along <= opening.width() && laid.across <= opening.height();
   });
 }
 
-void try_openings(StowFit& fit, const Fixture& fixture, const Piece& heater) {
+void try_openings(StowFit& fit, const Fixture& fixture, const BoxSides& sides) {
   for (const Leaf& leaf : fixture.leaves)
     if (leaf.kind != Leaf::Kind::drawer)
-      (passes(heater, leaf.outline) ? fit.through : fit.too_small).push_back(leaf.id.text());
+      (passes(sides, leaf.outline) ? fit.through : fit.too_small).push_back(leaf.id.text());
 }
 
 // A door or a lid leads into its fixture; a drawer is a place of its own.
@@ -54,7 +56,7 @@ std::string place_of(const Plan& plan, const std::string& written) {
 
 class Places {
  public:
-  Places(const Plan& plan, const Piece& heater) : heater_(heater) {
+  Places(const Plan& plan, const Piece& heater) : sides_{heater.length, heater.width, heater.thickness} {
     for (const Configuration& configuration : plan->configurations)
       for (const Pose& pose : configuration.poses)
         if (pose.piece == heater.id && pose.manner == Pose::Manner::stowed)
@@ -82,12 +84,12 @@ class Places {
       return true;
     });
     if (!inside && fit.stowed_in.empty()) return;
-    lay(fit, heater_);
-    if (openings_of != nullptr) try_openings(fit, *openings_of, heater_);
+    lay(fit, sides_);
+    if (openings_of != nullptr) try_openings(fit, *openings_of, sides_);
     fits_.push_back(std::move(fit));
   }
 
-  const Piece& heater_;
+  BoxSides sides_;
   std::vector<std::pair<std::string, std::string>> stowed_;  // place and configuration, not yet told
   std::vector<StowFit> fits_;
 };
@@ -98,6 +100,19 @@ bool StowFit::fits() const { return inside && std::ranges::min(clearance) >= Len
 
 std::vector<StowFit> stow_fits(const Plan& plan, const Piece& heater) {
   return Places(plan, heater).in(plan);
+}
+
+StowFit stow_fit(const Plan& plan, const std::string& place, const std::array<Length, 3>& sides) {
+  StowFit fit;
+  fit.place = place_of(plan, place);
+  if (const Leaf* drawer = plan.leaf(fit.place)) {
+    fit.inside = drawer->inside;
+  } else if (const Fixture* fixture = plan.fixture(fit.place)) {
+    fit.inside = fixture->inside;
+    try_openings(fit, *fixture, sides);
+  }
+  lay(fit, sides);
+  return fit;
 }
 
 }  // namespace berthwright

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <berthwright/plan/leaf.h>
+#include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/room/arrangement.h>
 
 namespace berthwright {
@@ -40,6 +41,11 @@ struct DropIn {
 
 /// Boards and tables that fixtures of kind ledge carry, in the order of the arrangement.
 std::vector<DropIn> drop_ins(const Plan& plan, const Arrangement& arrangement);
+
+/// What holds a piece where it stands in a configuration and is undone before it is taken up: a board or
+/// table that fixtures of kind ledge carry, and a leg under what it carries, each by its own `held_by` if that
+/// is a snap, hook and loop, a strap (not of a leg: straps hold legs on the road), a latch, a hook or screws.
+std::optional<Hold> fastened_at(const Plan& plan, const PiecePlace& place);
 
 /// The least whole degrees, at most 90, by which a slab of this length and thickness must be tilted so that
 /// it is no wider than the gap: length x cosine + thickness x sine. None: not at any. Decided on the rational

@@ -37,4 +37,8 @@ struct StowFit {
 /// the plan.
 std::vector<StowFit> stow_fits(const Plan& plan, const Piece& heater);
 
+/// A box of these sides, by itself, in the inside of one place, a fixture or a leaf of one: a door or a lid
+/// leads into its fixture.
+StowFit stow_fit(const Plan& plan, const std::string& place, const std::array<Length, 3>& sides);
+
 }  // namespace berthwright

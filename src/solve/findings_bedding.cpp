@@ -1,0 +1,35 @@
+#include <algorithm>
+
+#include <berthwright/solve/site/stowing.h>
+
+#include "solve/comparing.h"
+#include "solve/findings.h"
+
+namespace berthwright {
+
+void add_bedding_findings(const Plan& plan, std::vector<Finding>& findings) {
+  Finding unsaid = finding_of(plan, "bed.bedding-locker");
+  unsaid.variant = "unsaid";
+  for (const Bed& bed : plan->beds) {
+    if (!bed.linen) {
+      unsaid.subjects.push_back(bed.id.text());
+      continue;
+    }
+    Finding finding = finding_of(plan, "bed.bedding-locker");
+    finding.subjects = {bed.id.text(), bed.linen->kept_in};
+    const StowFit fit =
+        stow_fit(plan, bed.linen->kept_in, bed.linen->sides.value_or(std::array<Length, 3>{}));
+    if (!bed.linen->sides)
+      finding.variant = "size of the bundle";
+    else if (!fit.inside)
+      finding.variant = "inside of the place";
+    else
+      compare(plan, finding, std::ranges::min(fit.clearance));
+    if (finding.status == Status::unknown)
+      finding.cure = Cure{Cure::Kind::state_measure, finding.subjects[fit.inside ? 0 : 1], {}};
+    findings.push_back(std::move(finding));
+  }
+  if (!unsaid.subjects.empty()) findings.push_back(std::move(unsaid));
+}
+
+}  // namespace berthwright
