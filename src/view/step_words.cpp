@@ -253,6 +253,12 @@ std::string conversion_bound(const Conversion& conversion) {
 
 std::string stuck_sentence(const Plan& plan, const Conversion& conversion, const Stuck& stuck) {
   const std::string when = (stuck.at_goal ? conversion.to : conversion.from)->name;
+  const std::string& hinge = plan.piece(stuck.piece)->hinged_to;
+  if (!hinge.empty() && stuck.by == std::vector{hinge})
+    return name_of(plan, stuck.piece) + ": its hinge on " + name_of(plan, hinge) + " does not lead from its place of " +
+           conversion.from->name + " to that of " + conversion.to->name +
+           ". A hinge takes a board by a quarter or half a turn about one of its ends; look at both places and "
+           "heights (base).";
   std::vector<std::string> names;
   for (const std::string& id : stuck.by)
     names.push_back(id == "room" ? "the walls or the roof" : name_of(plan, id));

@@ -94,6 +94,18 @@ TEST(Swings, ALeafIsFoldedAtItsHinge) {
   }
 }
 
+// An inch too low to hang from the same hinge.
+TEST(Swings, WhatNoHingeDoesIsToldOfTheHinge) {
+  TrailerText text = with_a_leaf();
+  text.night = {
+      R"({"piece": "leaf", "at": {"front": 24, "left": 0}, "stands_on": "width", "faces": "rear", "base": 13})"};
+  const Plan plan = text.plan();
+  const std::vector<Conversion> found = conversions(plan).value();
+  EXPECT_EQ(found[0].verdict, Decision::none);
+  ASSERT_FALSE(found[0].stuck.empty());
+  EXPECT_EQ(found[0].stuck.front().by, std::vector<std::string>{"galley"});
+}
+
 // A box stands where the leaf swings, with its top at 30: the leaf's edge comes by there, 20 in from the hinge.
 TEST(Swings, WhatStandsInTheFoldKeepsTheLeafWhereItIs) {
   TrailerText text = with_a_leaf();

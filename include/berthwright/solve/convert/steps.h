@@ -83,7 +83,10 @@ struct Conversion {
 ///
 /// Moves: a piece is lifted straight up, carried level, slid along x and y, turned by quarters, tipped over a
 /// lower edge, and lowered straight down; while it is carried it counts as its box, and keeps clear of every
-/// place where another piece may be at any stage. A portable heater is never tipped. Nothing moves while it
+/// place where another piece may be at any stage. A board or table that lies square and does not come straight
+/// up is tilted, by the least of 4, 8, ... 88 degrees, and laid level again above what barred it. What is
+/// hinged to a fixture goes from one place to another by a fold about its hinge, or not at all. A portable
+/// heater is never tipped. Nothing moves while it
 /// carries something, or is laid down before all that carries it is there. Foam gives up to 1/2 in; a soft
 /// piece that no straight way takes is bent past what is near, but never out from under what it carries. A
 /// locker is opened whole: whatever stands in the sweep of its lid, door or drawer must be moved first.
