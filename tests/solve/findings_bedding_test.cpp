@@ -15,7 +15,7 @@ TrailerText with_bedding(const std::string& bundle, const std::string& inside =
 }
 
 // 20 x 16 x 10 laid any way but so is too large: 22 - 20, 18 - 16, 12 - 10.
-TEST(Bedding, GoesIntoItsPlaceTheWayThatLeavesMost) {
+TEST(BedLinenPlace, GoesIntoItsPlaceTheWayThatLeavesMost) {
   for (const char* bundle : {R"(, "length": 20, "width": 16, "height": 10)", R"(, "length": 10, "width": 20, "height": 16)"}) {
     const Finding found = Answered(with_bedding(bundle)).one("bed.bedding-locker");
     EXPECT_EQ(found.status, Status::met);
@@ -24,14 +24,14 @@ TEST(Bedding, GoesIntoItsPlaceTheWayThatLeavesMost) {
   }
 }
 
-TEST(Bedding, TooLargeABundleIsToldByHowMuch) {
+TEST(BedLinenPlace, TooLargeABundleIsToldByHowMuch) {
   const Finding found =
       Answered(with_bedding(R"(, "length": 20, "width": 16, "height": "12 1/2")")).one("bed.bedding-locker");
   EXPECT_EQ(found.status, Status::not_met);
   EXPECT_EQ(std::get<Length>(*found.measured), -Length::inches(1, 2));
 }
 
-TEST(Bedding, WhatThePlanDoesNotSayIsUnknown) {
+TEST(BedLinenPlace, WhatThePlanDoesNotSayIsUnknown) {
   const Finding no_size = Answered(with_bedding("")).one("bed.bedding-locker");
   EXPECT_EQ(no_size.status, Status::unknown);
   EXPECT_EQ(no_size.variant, "size of the bundle");

@@ -153,7 +153,7 @@ const Plan& DrawnRoom::plan() {
     }
     parts.configurations.push_back(configuration);
     for (const auto& [id, pieces] : layout.beds) {
-      Bed bed{BedId(id), id, ConfigurationId(layout.id), {}, {}, {}};
+      Bed bed{BedId(id), id, ConfigurationId(layout.id), {}, {}, {}, {}};
       for (const std::string& piece : pieces) bed.pieces.emplace_back(piece);
       parts.beds.push_back(bed);
     }

@@ -52,11 +52,14 @@ std::optional<int> least_degrees(const RoomAround& surroundings, const Solid& so
     part.keys = {whole.keys[from], whole.keys[to]};
     return is_clear_of_fixtures(surroundings, swept_by(part));
   };
-  // Keys: where it lies, 0, 2, ... degrees, and back.
-  for (int degrees = 0; degrees <= at_most.degrees; degrees += 2) {
-    const std::size_t here = 1 + static_cast<std::size_t>(degrees) / 2, there = whole.keys.size() - here;
-    if (!is_clear(here - 1, here) || (degrees > 0 && !is_clear(there, there + 1))) return std::nullopt;
-    if (degrees > 0 && degrees % degrees_tried == 0 && is_clear(here, there)) return degrees;
+  const auto key = [](int degrees) { return static_cast<std::size_t>(degrees); };
+  const std::size_t last = whole.keys.size() - 1;
+  if (!is_clear(0, 1)) return std::nullopt;
+  for (int degrees = 2; degrees <= at_most.degrees; degrees += 2) {
+    const std::size_t here = 1 + key(degrees), there = last - key(degrees);
+    if (!is_clear(here - 2, here - 1) || !is_clear(here - 1, here)) return std::nullopt;
+    if (!is_clear(there, there + 1) || !is_clear(there + 1, there + 2)) return std::nullopt;
+    if (degrees % degrees_tried == 0 && is_clear(here, there)) return degrees;
   }
   return std::nullopt;
 }

@@ -162,16 +162,21 @@ Swing tilting(const Solid& piece, Length to_base, const Tilt& tilt) {
               {edge, piece.base()},
               {{Turn(), {edge, piece.base()}}},
               tilt.degrees};
-  const auto key = [&](int degrees, Length height) {
-    const Turn turn = whole_degrees(low_first ? degrees : -degrees);
+  const auto turn_by = [&](int degrees) { return whole_degrees(low_first ? degrees : -degrees); };
+  // Where its low corner is so that the side that stays down does not go beyond its line.
+  const auto corner = [&](int degrees) {
+    const Turn turn = turn_by(degrees);
     const Length inward = divided_up(Int128{piece.height().ticks()} * std::abs(turn.sine()), turn.unit());
-    const Length line = low_first ? edge - tilt.shift : edge + tilt.shift;
-    return Swing::Key{turn, {low_first ? line + inward : line - inward, height}};
+    return low_first ? edge - tilt.shift + inward : edge + tilt.shift - inward;
   };
-  for (int degrees = 0; degrees <= tilt.degrees; degrees += degrees_a_key)
-    swing.keys.push_back(key(degrees, piece.base()));
-  for (int degrees = tilt.degrees; degrees >= 0; degrees -= degrees_a_key)
-    swing.keys.push_back(key(degrees, to_base));
+  swing.keys.push_back({turn_by(0), {corner(0), piece.base()}});
+  for (int degrees = degrees_a_key; degrees <= tilt.degrees; degrees += degrees_a_key)
+    for (const int turned : {degrees - degrees_a_key, degrees})  // first shifted, then turned
+      swing.keys.push_back({turn_by(turned), {corner(degrees), piece.base()}});
+  swing.keys.push_back({turn_by(tilt.degrees), {corner(tilt.degrees), to_base}});
+  for (int degrees = tilt.degrees; degrees > 0; degrees -= degrees_a_key)
+    for (const int at : {degrees, degrees - degrees_a_key})  // and back
+      swing.keys.push_back({turn_by(degrees - degrees_a_key), {corner(at), to_base}});
   return swing;
 }
 

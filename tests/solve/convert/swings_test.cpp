@@ -13,12 +13,12 @@ namespace {
 using Decision = Conversion::Verdict;
 
 // The ledges' table is 31 3/4 in between benches 32 in apart. A lip on the right bench reaches 1/2 in over it,
-// from 20 to 21 in above the floor: level it does not come up.
+// some inches higher: level it does not come up.
 TrailerText under_a_lip(const std::string& base, const std::string& top) {
   TrailerText text = dinette();
   text.fixtures.push_back(R"({"id": "lip", "kind": "protrusion", "length": 38, "width": "1/2",
-      "at": {"rear": 0, "left": "53 1/2"}, "base": )" +
-                          base + R"(, "top": )" + top + "}");
+      "at": {"rear": 0, "left": "53 1/2"}, "base": ")" +
+                          base + R"(", "top": ")" + top + R"("})");
   return text;
 }
 
@@ -30,10 +30,10 @@ const Motion* tilt_in(const Conversion& conversion) {
 }
 
 // Its low side stays at 22 1/8, so 31 3/8 in are left beside the lip. Tilted by 8 degrees it takes 31.75 x
-// 0.9903 + 0.75 x 0.1392 = 31.546, by 12 degrees 31.75 x 0.9781 + 0.75 x 0.2079 = 31.212. The edge that
-// rises is then under the lip by 13.25 + 31.75 x 0.1736 + 0.75 x 0.9848 = 19.50 at 10 degrees.
+// 0.9903 + 0.75 x 0.1392 = 31.546, by 12 degrees 31.75 x 0.9781 + 0.75 x 0.2079 = 31.212. Its upper edge
+// is then 13.25 + 31.75 x 0.2079 + 0.75 x 0.9781 = 20.585 above the floor, still below the lip at 20.75.
 TEST(Swings, ATableIsTiltedPastALip) {
-  const Plan plan = under_a_lip("20", "21").plan();
+  const Plan plan = under_a_lip("20 3/4", "21 3/4").plan();
   const std::vector<Conversion> found = conversions(plan).value();
   for (const Conversion& one : found) {
     ASSERT_EQ(one.verdict, Decision::order);
@@ -49,7 +49,7 @@ TEST(Swings, ATableIsTiltedPastALip) {
 }
 
 TEST(Swings, TheTiltIsTheSameInTheMirror) {
-  const Plan plan = under_a_lip("20", "21").mirrored().plan();
+  const Plan plan = under_a_lip("20 3/4", "21 3/4").mirrored().plan();
   for (const Conversion& one : conversions(plan).value()) {
     ASSERT_NE(tilt_in(one), nullptr);
     EXPECT_EQ(tilt_in(one)->swing->degrees, 12);

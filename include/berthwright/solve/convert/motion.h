@@ -69,7 +69,9 @@ struct Tilt {
 };
 
 /// The box of the solid shifted, tilted, raised or lowered so, and laid level again at another height. While
-/// it turns, nothing of it goes beyond the line on which its low side then lies. The sweep is a row of boxes:
+/// it turns, nothing of it goes beyond the line on which its low side then lies: for every 2 degrees it first goes
+/// inward and then turns, so that it needs at most its thickness times the sine of 2 degrees more than its
+/// length, or its diagonal. The sweep is a row of boxes:
 /// of every 4 in of its length in every 2 degrees, each exact along its axes but for two ticks.
 /// std::invalid_argument: it is at that height already, or the tilt is none.
 Motion tilted(const Solid& piece, Length to_base, const Tilt& tilt);
