@@ -9,6 +9,7 @@
 #include <berthwright/exact/mass.h>
 #include <berthwright/plan/interior.h>
 #include <berthwright/plan/rules.h>
+#include <berthwright/plan/sewing.h>
 #include <berthwright/plan/things.h>
 
 namespace berthwright {
@@ -81,6 +82,7 @@ struct PlanParts {
   std::vector<Bed> beds{};
   std::vector<Override> overrides{};
   Lifting lifting{};
+  Sewing sewing{};
   std::vector<std::string> notes{};
   std::vector<AppliedDefault> defaults{};
 };
