@@ -116,7 +116,10 @@ std::vector<Mark> place_marks(const CushionKey& key, const Cover& cover, const A
       for (const Path& path : thing.paths) add_quiet(path, thing.overhead);
   for (const Opening& opening : plan->openings) add(marks, opening_marks(view, plan, opening));
   const Placed* self = stood.find(cover.piece->id.text());
-  if (self != nullptr) add(marks, paths_of(view, self->pose->outline, self->pose->arcs, Ink::moved_piece));
+  // What reaches out of the room would lie over the words.
+  if (self != nullptr)
+    add(marks, paths_of(view, common(self->pose->outline, Region(plan->interior.outline.polygon())),
+                        self->pose->arcs, Ink::moved_piece));
   const std::string words = when_of(*stood.configuration) + (self == nullptr ? ", kept away" : "");
   marks.emplace_back(Text{Ink::note,
                           {corner.x, corner.y + lettering::note},
@@ -157,7 +160,8 @@ std::vector<Note> key_legend(const CushionKey& key, const PlacesGrid& grid) {
     notes.push_back({Note::Kind::text, words, 0, false, ink});
   };
   sign(Ink::cushion, "finished outline, seam to seam, as it lies unturned: front at the left");
-  sign(Ink::zip_run, std::string(terms.zip) + ", with what reaches round the corners");
+  if (std::ranges::any_of(key.covers, has_zip_edge))
+    sign(Ink::zip_run, std::string(terms.zip) + ", with what reaches round the corners");
   if (std::ranges::any_of(key.covers, [](const Cover& cover) { return cover.up.has_value(); }))
     sign(Ink::direction, "up: the way that nap and pattern point");
   if (grid.count > 0)

@@ -232,6 +232,18 @@ TEST(CushionKey, IsDrawnOfWhateverCushionsThereAre) {
   EXPECT_EQ(Keyed(huge.plan()).drawn.size(), 2U);
 }
 
+// A cushion that reaches out of the room is drawn as far as the wall: beyond stand the words.
+TEST(CushionKey, SmallPlansEndAtTheWalls) {
+  TrailerText text;
+  text.pieces = {
+      R"({"id": "C", "name": "Long", "kind": "cushion", "length": 20, "width": 90, "thickness": 4})"};
+  text.day = {R"({"piece": "C", "at": {"front": 10, "left": 2}})"};
+  const Keyed keyed(text.plan());
+  const Group& day = keyed.group("C, Long, day");
+  const PaperBox room = box_of_path(drawn_in(day, Ink::wall).at(0));
+  EXPECT_EQ(box_of_path(drawn_in(day, Ink::moved_piece).at(0)).low.y, room.low.y);
+}
+
 TEST(CushionKey, ComesLastAmongAllSheets) {
   const Keyed keyed(dinette_with_cushions().plan());
   const Answer answer = answered(keyed.plan).value();
