@@ -238,6 +238,7 @@ void check_sizes(const PlanParts& parts, Reading& faults) {
   check_places(parts, faults);
   check_leaves(parts, faults);
   check_people(parts, faults);
+  check_sewing(parts, faults);
 }
 
 }  // namespace berthwright

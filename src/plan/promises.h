@@ -17,6 +17,8 @@ Problems broken_promises(const PlanParts& parts, const std::vector<std::string>&
 void check_sizes(const PlanParts& parts, Reading& faults);
 /// What opens keeps to its fixture, and turns or is pulled as it can (part of `check_sizes`).
 void check_leaves(const PlanParts& parts, Reading& faults);
+/// Seams, fabrics and repeats (part of `check_sizes`).
+void check_sewing(const PlanParts& parts, Reading& faults);
 /// Ids and references (second half).
 void check_references(const PlanParts& parts, const std::vector<std::string>& unsound, Reading& faults);
 

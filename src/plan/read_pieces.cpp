@@ -63,7 +63,7 @@ std::optional<Cord> read_cord(Fields& piece, Wall front) {
   return length ? std::optional(Cord{*length, side}) : std::nullopt;
 }
 
-Piece read_piece(const Node& node, Reading& reading) {
+Piece read_piece(const Node& node, const Sewing& usual, Reading& reading) {
   Fields fields(&node, reading, "a piece");
   const std::optional<std::string> id = fields.required("id", as_id);
   std::string name = read_name(fields, id.value_or(""));
@@ -87,7 +87,7 @@ Piece read_piece(const Node& node, Reading& reading) {
   if (!kind) {
     for (const std::string_view name_of_some :
          {"thickness", "height", "material", "foam", "faces", "data_plate", "panel", "plies", "grain", "cord",
-          "held_by", "weight", "hinged_to"})
+          "held_by", "weight", "hinged_to", "cover"})
       fields.find(name_of_some);
     fields.finish();
     return piece;
@@ -95,6 +95,9 @@ Piece read_piece(const Node& node, Reading& reading) {
   piece.thickness = read_thickness(fields, *kind == Piece::Kind::heater);
   piece.material = read_material(fields, piece.is_soft());
   read_panel(fields, piece);
+  if (const Node* cover = piece.is_soft() ? fields.find("cover") : nullptr)
+    piece.sewing = read_cover(*cover, usual, reading);
+  if (!piece.is_soft()) fields.refuse("cover", "only cushions and bolsters have one", "take it away");
   piece.held_by = fields.optional("held_by", as_hold);
   piece.weight = fields.optional("weight", as_mass);
   if (*kind == Piece::Kind::heater) {
@@ -116,10 +119,10 @@ std::string read_name(Fields& fields, const std::string& id) {
   return fields.with_default("name", as_name, id, id, "called by its id");
 }
 
-std::vector<Piece> read_pieces(const Node* node, Reading& reading) {
+std::vector<Piece> read_pieces(const Node* node, const Sewing& usual, Reading& reading) {
   std::vector<Piece> pieces;
   if (node == nullptr || !is_list(*node, reading, "a list of pieces")) return pieces;
-  for (const Node& child : node->children) pieces.push_back(read_piece(child, reading));
+  for (const Node& child : node->children) pieces.push_back(read_piece(child, usual, reading));
   return pieces;
 }
 

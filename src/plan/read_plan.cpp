@@ -18,12 +18,17 @@ PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string
   const RoomExtent room{parts.interior.length, parts.interior.width};
   parts.openings = read_openings(fields.find("openings"), reading);
   parts.fixtures = read_fixtures(fields.find("fixtures"), room, reading);
-  parts.pieces = read_pieces(fields.find("pieces"), reading);
+  parts.sewing = read_sewing(fields.find("sewing"), reading);
+  parts.pieces = read_pieces(fields.find("pieces"), parts.sewing, reading);
   parts.configurations = read_configurations(fields.find("configurations"), parts, reading, unsound);
   parts.beds = read_beds(fields.find("beds"), reading);
   parts.overrides = read_overrides(fields.find("rules"), reading);
   parts.lifting = read_lifting(fields.find("lifting"), reading);
   parts.notes = read_notes(fields.find("notes"), reading);
+  fill_foam(parts, reading);
+  if (!fields.has("sewing") && std::ranges::any_of(parts.pieces, &Piece::is_soft))
+    fields.note_default("sewing", "seams of 1/2 in, fabric 54 in wide, boxed, no welt, foam 1/2 in over",
+                        "usual ways of the trade");
   fields.finish();
   return parts;
 }

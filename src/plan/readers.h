@@ -24,7 +24,12 @@ Interior read_interior(const Node* node, Reading& reading);
 std::vector<Opening> read_openings(const Node* node, Reading& reading);
 /// Placed; the places of fixtures may lean on each other in any order of the file.
 std::vector<Fixture> read_fixtures(const Node* node, const RoomExtent& room, Reading& reading);
-std::vector<Piece> read_pieces(const Node* node, Reading& reading);
+/// What the plan says of all covers; of one cushion, `usual` standing in for what it does not say.
+Sewing read_sewing(const Node* node, Reading& reading);
+Sewing read_cover(const Node& node, const Sewing& usual, Reading& reading);
+std::vector<Piece> read_pieces(const Node* node, const Sewing& usual, Reading& reading);
+/// The plan's foam for cushions without a grade of their own: those that stand on edge somewhere are backs.
+void fill_foam(PlanParts& parts, Reading& reading);
 /// Poses of pieces that could not be read are left out, and the configuration's pointer put into `unsound`.
 std::vector<Configuration> read_configurations(const Node* node, const PlanParts& parts, Reading& reading,
                                                std::vector<std::string>& unsound);

@@ -32,6 +32,18 @@ std::string names_with_and(const Plan& plan, const std::vector<std::string>& ids
   return listed_with_and(names);
 }
 
+std::string capital_first(std::string_view words) {
+  std::string text(words);
+  if (!text.empty() && 'a' <= text[0] && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
+std::string small_first(std::string_view words) {
+  std::string text(words);
+  if (!text.empty() && 'A' <= text[0] && text[0] <= 'Z') text[0] = static_cast<char>(text[0] - 'A' + 'a');
+  return text;
+}
+
 std::string when_of(const Configuration& configuration) {
   if (is_on_the_road(configuration)) return "On the road";
   const std::string& id = configuration.id.text();

@@ -8,16 +8,12 @@
 
 #include "exact/spelling.h"
 #include "view/called.h"
+#include "view/shape_words.h"
 
 namespace berthwright {
 namespace {
 
 constexpr LengthStyle to_an_eighth{.rounding = Rounding::up, .feet = false, .parts = 8};
-
-std::string lower_first(std::string text) {
-  if (!text.empty() && 'A' <= text[0] && text[0] <= 'Z') text[0] = static_cast<char>(text[0] - 'A' + 'a');
-  return text;
-}
 
 std::string joined_sizes(std::initializer_list<Length> sides, bool inches) {
   std::string text;
@@ -63,7 +59,7 @@ std::string told_sights(const Plan& plan, const std::vector<EdgeSight>& sights) 
       if (sight_words(sights[j].kind) != sight_words(one.kind) || (hidden && sights[j].by != one.by))
         continue;
       done[j] = true;
-      when.push_back(lower_first(when_of(*sights[j].configuration)));
+      when.push_back(small_first(when_of(*sights[j].configuration)));
     }
     told.push_back(std::string(sight_words(one.kind)) + ' ' + listed_with_and(when) +
                    (hidden ? " (" + called(plan, one.by) + ")" : ""));
@@ -140,7 +136,15 @@ std::string zip_sentence(const Plan& plan, const Cover& cover) {
   if (!sights.empty()) text += ": " + told_sights(plan, sights);
   text += '.';
   const int seen = times_seen(sights);
-  if (is_front(sights))
+  const std::optional<Wall>& asked = cover.sewing.zip_edge;
+  if (cover.sewing.shape == CoverShape::waterfall && cover.up)
+    text += " The wrap goes round the front, so it is at the back.";
+  else if (asked && edge.looks == asked && edge.on_box)
+    text += " The plan asks for it there.";
+  else if (asked)
+    text += " The plan asks for the " + std::string(word(term_of(*asked), English::american)) +
+            " edge, which is nowhere straight.";
+  else if (is_front(sights))
     text += " Every edge long enough for a " + std::string(terms.zip) + " is looked at by who sits there.";
   else if (seen > 0)
     text += " No edge long enough for a " + std::string(terms.zip) + " is in sight less often.";
@@ -159,7 +163,9 @@ std::string boxing_sentence(const Plan& plan, const Cover& cover) {
   std::string text = std::to_string(strips.size()) + (strips.size() == 1 ? " strip" : " strips") + " of " +
                      listed_with_and(strips) + ", " + cut_size({boxing.width}, plan->unit) + " wide.";
   if (boxing.along_roll)
-    text += " Cut it along the roll: across it a join would fall where people look at it.";
+    text += cover.sewing.fabric.up_across
+                ? " Cut it along the roll, as its up lies across."
+                : " Cut it along the roll: across it a join would fall where people look at it.";
   if (boxing.joins_anywhere) return text + " Its corners leave no place for joins: all strips are alike.";
   std::vector<std::string> joins;
   for (const BoxingJoin& join : boxing.joins)
@@ -183,11 +189,13 @@ std::string marks_sentence(const Plan& plan, const Cover& cover) {
   return text;
 }
 
-std::string zip_strips_sentence(const Plan& plan, const Sewing& sewing, const Cover& cover) {
-  const RollStrips pieces =
-      roll_strips(cover.zip.cut_length, cover.zip.cut_width, sewing.fabric_width, sewing.seam_allowance * 2);
+std::string zip_strips_sentence(const Plan& plan, const Cover& cover) {
+  const RollStrips pieces = roll_strips(cover.zip.cut_length, cover.zip.cut_width, cover.sewing.fabric.width,
+                                        cover.sewing.seam_allowance * 2);
   std::string text = "2 strips of " + cut_size({cover.zip.cut_length, cover.zip.cut_width}, plan->unit);
-  if (pieces.count > 1)
+  if (cover.sewing.fabric.up_across)
+    text += ", cut along the roll";
+  else if (pieces.count > 1)
     text += ", each cut along the roll or joined from " + std::to_string(pieces.count) + " pieces";
   return text + ".";
 }
@@ -200,29 +208,23 @@ std::string foam_sentence(const Plan& plan, const Cover& cover) {
          (foam.weight ? foam_weight_text(*foam.weight, plan->unit) : std::string("weight unknown")) + ".";
 }
 
-std::string panel_sentence(const Plan& plan, const Sewing& sewing, const Cover& cover) {
+std::string panel_sentence(const Plan& plan, const Cover& cover) {
   const CoverPanel& panel = cover.panel;
-  std::string text = "2, cut " + cut_size({panel.length, panel.width}, plan->unit);
+  const bool one = cover.shaped && cover.shaped->shape == CoverShape::board_backed;
+  std::string text = (one ? "1, cut " : "2, cut ") + cut_size({panel.length, panel.width}, plan->unit);
   if (cover.piece->outline.polygon().size() != 4) text += " over all";
-  text += panel.symmetric ? "." : "; the bottom one is the mirror image of the top one.";
+  text += panel.symmetric || one ? "." : "; the bottom one is the mirror image of the top one.";
   if (!panel.sharp) text += " A slit is too narrow for the seam allowance: clip it by hand.";
   if (cover.up)
     text += " Nap and pattern point to the " + std::string(word(term_of(*cover.up), English::american)) +
             " edge.";
-  if (cover.fit == PanelFit::turned_only)
-    text += " Pointing along the roll it is wider than the fabric, " +
-            cut_size({sewing.fabric_width}, plan->unit) +
-            ": turn it by a quarter (railroad it) if the fabric may be, else it takes a seam.";
-  if (cover.fit == PanelFit::too_wide)
-    text += " Both its sides are wider than the fabric, " + cut_size({sewing.fabric_width}, plan->unit) +
-            ": it takes a seam, or wider fabric.";
-  return text;
+  return text + lay_sentence(plan, cover);
 }
 
 std::string welt_sentence(const Plan& plan, const Cover& cover) {
   if (!cover.welt) return {};
   return cut_size({cover.welt->length}, plan->unit) + ", from " + std::to_string(cover.welt->strips.count) +
-         " straight strips " + cut_size({welt_strip_width}, plan->unit) + " wide, which take " +
+         " straight strips " + cut_size({cover.welt->strip_width}, plan->unit) + " wide, which take " +
          cut_size({cover.welt->strips.of_roll}, plan->unit) + " of the roll.";
 }
 
@@ -236,12 +238,11 @@ std::vector<std::string> cutting_rules(const Plan& plan, const Sewing& sewing) {
   const CoverTerms terms = cover_terms(plan->english);
   const FoamRule& foam = foam_rule(sewing.foam_cut);
   const std::string boxing(terms.boxing), zip(terms.zip);
-  return {
-      "Seam allowance " + cut_size({sewing.seam_allowance}, plan->unit) + "; fabric " +
-          (sewing.fabric.empty() ? "unknown" : sewing.fabric) + ", " +
-          cut_size({sewing.fabric_width}, plan->unit) + " usable" +
-          (sewing.one_way ? ", one way up." : ", either way up."),
-      "Foam \"" + std::string(foam.name) + "\" (" + source_text(foam.source) + "; published ways disagree).",
+  std::vector<std::string> rules{
+      sewing_sentence(plan, sewing),
+      "Foam \"" + std::string(foam.name) +
+          (is_sewing_default(plan, "foam_cut") ? "\", by default (" : "\" (") + source_text(foam.source) +
+          "; published ways disagree).",
       "Strips of the " + zip + " as wide as half the " + boxing +
           " and 3/4 in each (somethingfortheroad.com; upholsteryresource.com); it reaches 3 in round each "
           "corner "
@@ -253,6 +254,10 @@ std::vector<std::string> cutting_rules(const Plan& plan, const Sewing& sewing) {
       "of its height (own choice).",
       "Shorten the stitches for 1 in on either side of a corner and clip the seam there by 3/8 in "
       "(pattern-making.com)."};
+  if (sewing.fabric.repeat)
+    rules.push_back("Panels are placed in the pattern; " + boxing + ", sides, strips of the " + zip +
+                    " and seams within a panel are not matched to it.");
+  return rules;
 }
 
 std::string_view cutting_notes() {

@@ -32,10 +32,10 @@ std::string zip_sentence(const Plan& plan, const Cover& cover);
 std::string boxing_sentence(const Plan& plan, const Cover& cover);
 /// Where boxing and zip strips meet the corners of the panels.
 std::string marks_sentence(const Plan& plan, const Cover& cover);
-std::string zip_strips_sentence(const Plan& plan, const Sewing& sewing, const Cover& cover);
+std::string zip_strips_sentence(const Plan& plan, const Cover& cover);
 std::string foam_sentence(const Plan& plan, const Cover& cover);
 /// Top and bottom panel, how they lie on the roll, which way nap and pattern point.
-std::string panel_sentence(const Plan& plan, const Sewing& sewing, const Cover& cover);
+std::string panel_sentence(const Plan& plan, const Cover& cover);
 std::string welt_sentence(const Plan& plan, const Cover& cover);     ///< empty: none
 std::string batting_sentence(const Plan& plan, const Cover& cover);  ///< empty: none
 /// The ways of cutting that hold for all covers, each with who says so.

@@ -17,7 +17,7 @@ constexpr PaperLength stroke = paper_mm(55, 10);
 constexpr PaperLength row_pitch = paper_mm(7);
 constexpr PaperLength arrow_at = paper_mm(32, 10);  // from the stroke's nearer end
 constexpr PaperLength arrow = paper_mm(5);
-constexpr PaperLength arrow_head = paper_mm(3);
+constexpr PaperLength tip_of_arrow = paper_mm(3);
 constexpr PaperLength half_head = paper_mm(8, 10);
 constexpr PaperLength letter_off = paper_mm(25, 10);  // from the arrow's tail to the middle of the letter
 constexpr PaperLength ahead = paper_mm(2);
@@ -112,10 +112,10 @@ std::vector<Mark> marks_of(const CutMark& mark, const PlanView& view, const Pape
   };
   std::vector<Mark> marks;
   marks.emplace_back(straight(Ink::section_cut, at({}, {}), at(stroke, {})));
-  marks.emplace_back(straight(Ink::leader, at(arrow_at, arrow), at(arrow_at, arrow_head)));
+  marks.emplace_back(straight(Ink::leader, at(arrow_at, arrow), at(arrow_at, tip_of_arrow)));
   marks.emplace_back(closed_path(
-      Ink::leader_dot, PaperRing{at(arrow_at, paper_mm(25, 100)), at(arrow_at - half_head, arrow_head),
-                                 at(arrow_at + half_head, arrow_head)}));
+      Ink::leader_dot, PaperRing{at(arrow_at, paper_mm(25, 100)), at(arrow_at - half_head, tip_of_arrow),
+                                 at(arrow_at + half_head, tip_of_arrow)}));
   return marks;
 }
 

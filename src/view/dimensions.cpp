@@ -24,8 +24,8 @@ bool is_level(Wall side) { return side == Wall::left || side == Wall::right; }
 // Figures stand above their line, or left of an upright one: that is toward the trailer on two sides.
 bool figure_is_inward(Wall side) { return side == Wall::left || side == Wall::rear; }
 
-std::string other_figure(Length length, Unit own) {
-  return "[" + (own == Unit::inch ? metric(length) : imperial(length)) + "]";
+std::string other_figure(Length length, Unit own, bool feet) {
+  return "[" + (own == Unit::inch ? metric(length) : imperial(length, {.feet = feet})) + "]";
 }
 
 constexpr PaperLength figure_height() { return lettering::label * ascent_thousandths / 1000; }
@@ -102,10 +102,10 @@ PaperLength baseline(Wall side, PaperLength away, bool outward) {
 
 }  // namespace
 
-std::string dimension_figure(Length length, Unit own) {
+std::string dimension_figure(Length length, Unit own, bool feet) {
   switch (own) {
     case Unit::inch:
-      return imperial(length);
+      return imperial(length, {.feet = feet});
     case Unit::millimetre: {
       std::string text = metric(length);
       if (text.ends_with(" mm")) text.resize(text.size() - 3);
@@ -121,8 +121,8 @@ ChainSetting set_chain(const DimensionChain& chain, std::int64_t ratio, Unit own
   std::vector<PaperLength> widths;
   for (std::size_t i = 0; i + 1 < chain.stops.size(); ++i) {
     const Length length = chain.stops[i + 1] - chain.stops[i];
-    set.figures.push_back(dimension_figure(length, own));
-    if (chain.both_units) set.others.push_back(other_figure(length, own));
+    set.figures.push_back(dimension_figure(length, own, chain.feet));
+    if (chain.both_units) set.others.push_back(other_figure(length, own, chain.feet));
     widths.push_back(text_width(set.figures.back(), lettering::label) + side_air * 2);
     const PaperLength from = on_paper(chain.stops[i], ratio);
     const PaperLength to = on_paper(chain.stops[i + 1], ratio);

@@ -17,6 +17,7 @@ struct DimensionChain {
   enum class Of { openings, things, whole };
   Of what = Of::things;
   bool left_out = false;  ///< stops that cannot be told apart at the scale are merged
+  bool feet = true;       ///< cushions are called by plain inches
 };
 
 /// How one chain is set, before its place is known.
@@ -40,7 +41,7 @@ ChainSetting set_chain(const DimensionChain& chain, std::int64_t ratio, Unit own
 void keep_off(ChainSetting& setting, std::span<const ChainSetting> beyond, std::int64_t ratio);
 
 /// A length as dimension chains print it: without the unit where the title block names it.
-std::string dimension_figure(Length length, Unit own);
+std::string dimension_figure(Length length, Unit own, bool feet = true);
 
 /// Distances of the lines of `chains` (nearest first) from the wall's face, and the room they need in all.
 struct Lanes {

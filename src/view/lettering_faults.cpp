@@ -45,6 +45,7 @@ bool is_heavy(Ink ink) {
     case Ink::cut_board:
     case Ink::pinch:
     case Ink::moved_piece:
+    case Ink::zip_run:
       return true;
     case Ink::rule:
     case Ink::floor:

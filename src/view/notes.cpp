@@ -79,7 +79,12 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::section_cut:
     case Ink::wall:
     case Ink::cord:
+    case Ink::zip_run:
       marks.emplace_back(straight(ink, left, right));
+      return;
+    case Ink::direction:
+      marks.emplace_back(straight(ink, left, {right.x - paper_mm(2), right.y}));
+      marks.emplace_back(arrow_head(right, left));
       return;
     case Ink::pinch:
       marks.emplace_back(straight(ink, left, right));
@@ -265,6 +270,28 @@ SetNotes set_notes(const std::vector<Note>& notes, const std::vector<PaperBox>& 
     if (set.rest.empty()) return set;
   }
   return filled(parts, columns);
+}
+
+NotesAcross set_across(const std::vector<Note>& notes, const PaperBox& box) {
+  const std::int64_t count = box.width() > paper_mm(200) ? 4 : 3;
+  const PaperLength gutter = paper_mm(5);
+  const PaperLength width = (box.width() - gutter * (count - 1)) / count;
+  const PaperLength most = box.height() / 2;
+  std::vector<PaperBox> columns;
+  for (std::int64_t i = 0; i < count; ++i) {
+    const PaperLength x = box.low.x + (width + gutter) * i;
+    columns.push_back({{x, box.low.y}, {x + width, box.low.y + most}});
+  }
+  SetNotes set = set_notes(notes, columns);
+  const PaperLength height = last_baseline(set.marks, box.low.y) - box.low.y;
+  return {std::move(set.marks), std::move(set.rest), height};
+}
+
+PaperLength last_baseline(const std::vector<Mark>& marks, PaperLength top) {
+  PaperLength bottom = top;
+  for (const Mark& mark : marks)
+    if (const Text* text = std::get_if<Text>(&mark)) bottom = std::max(bottom, text->at.y);
+  return bottom;
 }
 
 }  // namespace berthwright

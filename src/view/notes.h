@@ -28,4 +28,15 @@ struct SetNotes {
 /// a heading never stands alone at a foot.
 SetNotes set_notes(const std::vector<Note>& notes, const std::vector<PaperBox>& columns);
 
+/// Notes over the whole width of a box, in three or four columns, as low as they can be; at most half of it.
+struct NotesAcross {
+  std::vector<Mark> marks;
+  std::vector<Note> rest;
+  PaperLength height;  ///< from the top of the box to the last baseline; none where nothing is set
+};
+NotesAcross set_across(const std::vector<Note>& notes, const PaperBox& box);
+
+/// The lowest baseline of the lettering among `marks`, or `top` where none is lower.
+PaperLength last_baseline(const std::vector<Mark>& marks, PaperLength top);
+
 }  // namespace berthwright

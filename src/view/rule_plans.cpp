@@ -43,12 +43,6 @@ Region taken_by(const Ruled& ruled, SiteRule rule, const Region& region) {
   return common(rule == SiteRule::room ? united(region, beyond) : region, ruled.room);
 }
 
-std::string capitalized(std::string words) {
-  if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
-    words.front() = static_cast<char>(words.front() - 'a' + 'A');
-  return words;
-}
-
 std::vector<std::string> letters(const Ruled& ruled) {
   std::vector<std::string> all;
   for (const ShownPlace& shown : ruled.places) all.push_back(shown.letter);
@@ -70,7 +64,7 @@ std::vector<RuleCell> cells_of(const Ruled& ruled) {
     if (rule != SiteRule::room && rule != SiteRule::solids)
       words += " Without it all others would leave " +
                share_text(left_without(*ruled.way, std::array{rule}).area(), whole, Rounding::down) + ".";
-    cells.push_back({capitalized(rules_text(std::array{rule})), words, taken, false});
+    cells.push_back({capital_first(rules_text(std::array{rule})), words, taken, false});
   }
   const bool has_place = ruled.of.scope->has_place();
   cells.push_back({"All rules together",
@@ -120,13 +114,6 @@ struct Edging {
   PaperLength bottom;
 };
 
-PaperLength edge_beside(const Plan& plan, Wall wall, std::int64_t ratio) {
-  PaperLength depth = wall_band + paper_mm(5, 10);
-  for (const Opening& opening : plan->openings)
-    if (opening.wall == wall) depth = std::max(depth, reach_outside(opening, ratio) + paper_mm(5, 10));
-  return depth;
-}
-
 /// Where everything stands on its page.
 struct Grid {
   Scale scale{};
@@ -162,37 +149,13 @@ PaperLength height_of_words(const RuleCell& cell, PaperLength width) {
   return height;
 }
 
-/// Notes over the whole width, as low as they can be.
-struct TopNotes {
-  std::vector<Mark> marks;
-  std::vector<Note> rest;
-  PaperLength height;
-};
-TopNotes set_top(const std::vector<Note>& notes, const PaperBox& box) {
-  const std::int64_t count = box.width() > paper_mm(200) ? 4 : 3;
-  const PaperLength gutter = paper_mm(5);
-  const PaperLength width = (box.width() - gutter * (count - 1)) / count;
-  const PaperLength most = box.height() / 2;
-  std::vector<PaperBox> columns;
-  for (std::int64_t i = 0; i < count; ++i) {
-    const PaperLength x = box.low.x + (width + gutter) * i;
-    columns.push_back({{x, box.low.y}, {x + width, box.low.y + most}});
-  }
-  SetNotes set = set_notes(notes, columns);
-  TopNotes top{std::move(set.marks), std::move(set.rest), {}};
-  for (const Mark& mark : top.marks)
-    if (const Text* text = std::get_if<Text>(&mark))
-      top.height = std::max(top.height, text->at.y - box.low.y + between_cells);
-  return top;
-}
-
 std::optional<Grid> grid_at(const Plan& plan, const Scale& scale, bool landscape,
                             const std::vector<RuleCell>& cells) {
   Grid grid{scale, strip_page(plan, landscape), {}, {}, 0, {}, {}, {}};
   const std::int64_t ratio = scale.ratio;
   const Rect& room = plan->interior.outline.polygon().bounds();
-  grid.around = {edge_beside(plan, Wall::front, ratio), edge_beside(plan, Wall::rear, ratio),
-                 edge_beside(plan, Wall::right, ratio), edge_beside(plan, Wall::left, ratio)};
+  grid.around = {wall_depth(plan, Wall::front, ratio), wall_depth(plan, Wall::rear, ratio),
+                 wall_depth(plan, Wall::right, ratio), wall_depth(plan, Wall::left, ratio)};
   grid.plan = {on_paper(room.width(), ratio) + grid.around.left + grid.around.right,
                on_paper(room.height(), ratio) + grid.around.top + grid.around.bottom};
   const PaperLength width = grid.page.drawing.width();
@@ -214,7 +177,7 @@ Grid grid_of(const Plan& plan, const std::vector<RuleCell>& cells, const std::ve
       std::optional<Grid> grid = grid_at(plan, scale, landscape, cells);
       if (!grid) continue;
       const PaperBox& box = grid->page.drawing;
-      grid->top = set_top(notes, box).height;
+      grid->top = set_across(notes, box).height + between_cells;
       const std::int64_t rows = grid->rows_on(box.height() - grid->top);
       if (rows * grid->columns >= static_cast<std::int64_t>(cells.size())) return *grid;
       if (!some && rows > 0) some = std::move(grid);
@@ -328,7 +291,7 @@ std::vector<Draft> rule_drafts(const SitedScope& of) {
     PaperLength top = box.low.y;
     if (drafts.empty()) {
       told = description_of(told, notes);
-      TopNotes set = set_top(notes, box);
+      NotesAcross set = set_across(notes, box);
       draft.sheet.groups.push_back({"Notes", std::move(set.marks), 0});
       rest = std::move(set.rest);
       top = top + grid.top;

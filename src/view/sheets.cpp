@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "view/cushion_key.h"
 #include "view/draft.h"
 #include "view/fitted_plan.h"
 #include "view/heat_sheet.h"
@@ -33,7 +34,7 @@ void add_all(std::vector<Draft>& drafts, std::vector<Draft> more) {
 }  // namespace
 
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters,
-                          std::span<const Conversion> conversions) {
+                          std::span<const Conversion> conversions, const std::vector<Cover>& covers) {
   std::vector<Draft> drafts;
   std::vector<DrawnConfiguration> drawn;
   for (const ConfigurationAnswer& configuration : answer.configurations)
@@ -52,6 +53,14 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
   for (const DrawnConfiguration& one : drawn)
     if (const std::optional<QuietSheet> sheet = way_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
   for (const Conversion& conversion : conversions) add_all(drafts, story_drafts(plan, conversion));
+  add_all(drafts, key_drafts(plan, covers));
+  add_all(drafts, label_drafts(plan, covers));
+  return finished(plan, std::move(drafts));
+}
+
+std::vector<Sheet> cover_sheets(const Plan& plan, const std::vector<Cover>& covers) {
+  std::vector<Draft> drafts = key_drafts(plan, covers);
+  add_all(drafts, label_drafts(plan, covers));
   return finished(plan, std::move(drafts));
 }
 

@@ -140,6 +140,13 @@ std::vector<Mark> opening_marks(const PlanView& view, const Plan& plan, const Op
   return marks;
 }
 
+PaperLength wall_depth(const Plan& plan, Wall wall, std::int64_t ratio) {
+  PaperLength depth = wall_band + paper_mm(5, 10);
+  for (const Opening& opening : plan->openings)
+    if (opening.wall == wall) depth = std::max(depth, reach_outside(opening, ratio) + paper_mm(5, 10));
+  return depth;
+}
+
 PaperPoint tag_of(const PlanView& view, const Plan& plan, const Opening& opening) {
   const DrawnOpening at = laid(view, plan, opening);
   const PaperPoint middle{(at.near.x + at.far.x) / 2, (at.near.y + at.far.y) / 2};

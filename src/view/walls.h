@@ -21,6 +21,9 @@ std::vector<Mark> opening_marks(const PlanView& view, const Plan& plan, const Op
 /// How far a door's leaf reaches outside the wall, as it is drawn: ajar.
 PaperLength reach_outside(const Opening& opening, std::int64_t ratio);
 
+/// What a wall and what its doors reach outside of it take beside a small plan.
+PaperLength wall_depth(const Plan& plan, Wall wall, std::int64_t ratio);
+
 /// A point outside the wall at the middle of the opening, where its tag stands.
 PaperPoint tag_of(const PlanView& view, const Plan& plan, const Opening& opening);
 

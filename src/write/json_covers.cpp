@@ -5,6 +5,8 @@
 #include <berthwright/view/words.h>
 
 #include "view/cover_words.h"
+#include "view/cushion_words.h"
+#include "view/shape_words.h"
 #include "write/in_json.h"
 
 namespace berthwright {
@@ -16,6 +18,10 @@ CutJson lengths(const std::vector<Length>& all) {
   CutJson list = CutJson::array();
   for (const Length length : all) list.push_back(millimetres(length));
   return list;
+}
+
+CutJson length_or_null(const std::optional<Length>& length) {
+  return length ? CutJson(millimetres(*length)) : CutJson(nullptr);
 }
 
 CutJson side_json(const std::optional<Wall>& side) {
@@ -54,15 +60,56 @@ CutJson foam_json(const Cover& cover) {
                             : CutJson(nullptr)}};
 }
 
+CutJson lay_json(const PanelLay& lay) {
+  CutJson begins = nullptr;
+  if (lay.begins)
+    begins = {{"along_mm", millimetres(lay.begins->along)}, {"across_mm", millimetres(lay.begins->across)}};
+  return {{"turned", lay.turned},
+          {"along_mm", millimetres(lay.along)},
+          {"across_mm", millimetres(lay.across)},
+          {"widths_mm", lengths(lay.widths)},
+          {"takes_mm", millimetres(lay.takes)},
+          {"begins", begins}};
+}
+
 CutJson panel_json(const Cover& cover) {
-  return {{"count", 2},
+  return {{"count", cover.shaped && cover.shaped->shape == CoverShape::board_backed ? 1 : 2},
           {"outline", region_in<CutJson>(Region(cover.panel.outline))},
           {"length_mm", millimetres(cover.panel.length)},
           {"width_mm", millimetres(cover.panel.width)},
           {"sharp", cover.panel.sharp},
           {"bottom_is_mirror_image", !cover.panel.symmetric},
-          {"fit", word(cover.fit)},
-          {"up", side_json(cover.up)}};
+          {"fit", word(cover.lay.fit)},
+          {"up", side_json(cover.up)},
+          {"lay", lay_json(cover.lay)}};
+}
+
+CutJson shaped_json(const Plan& plan, const Cover& cover) {
+  if (!cover.shaped) return nullptr;
+  CutJson parts = CutJson::array();
+  for (const ShapedPart& part : cover.shaped->parts)
+    parts.push_back({{"what", word(part.what)},
+                     {"count", part.count},
+                     {"length_mm", millimetres(part.length)},
+                     {"width_mm", millimetres(part.width)}});
+  return {{"reckoned", cover.shaped->reckoned()},
+          {"parts", parts},
+          {"zip_mm", millimetres(cover.shaped->zip)},
+          {"zip_edge", cover.zip.place.edge},
+          {"sentences", shape_sentences(plan, cover)}};
+}
+
+CutJson glue_json(const Cover& cover) {
+  if (!cover.glued) return nullptr;
+  CutJson layers = CutJson::array();
+  for (const FoamLayer& layer : cover.glued->layers)
+    layers.push_back({{"sheet_length_mm", millimetres(layer.sheet.length)},
+                      {"sheet_width_mm", millimetres(layer.sheet.width)},
+                      {"thickness_mm", millimetres(layer.sheet.thickness)},
+                      {"turned", layer.turned},
+                      {"along_mm", lengths(layer.along)},
+                      {"across_mm", lengths(layer.across)}});
+  return layers;
 }
 
 CutJson boxing_json(const Cover& cover) {
@@ -95,25 +142,53 @@ CutJson zip_json(const Plan& plan, const Cover& cover) {
           {"sentence", zip_sentence(plan, cover)}};
 }
 
-CutJson cover_json(const Plan& plan, const Cover& cover) {
+CutJson sewing_json(const Sewing& sewing) {
+  const FoamRule& foam = foam_rule(sewing.foam_cut);
+  const Fabric& fabric = sewing.fabric;
+  CutJson repeat = nullptr;
+  if (fabric.repeat)
+    repeat = {{"along_mm", millimetres(fabric.repeat->along)},
+              {"across_mm", millimetres(fabric.repeat->across)},
+              {"half_drop", fabric.repeat->half_drop}};
+  return {{"fabric", fabric.name},
+          {"fabric_width_mm", millimetres(fabric.width)},
+          {"fabric_roll_mm", length_or_null(fabric.roll)},
+          {"one_way", fabric.one_way},
+          {"up", fabric.up_across ? "across" : "along"},
+          {"repeat", repeat},
+          {"seam_allowance_mm", millimetres(sewing.seam_allowance)},
+          {"welt_mm", length_or_null(sewing.welt)},
+          {"batting", sewing.batting},
+          {"shape", word(sewing.shape)},
+          {"zip_edge", side_json(sewing.zip_edge)},
+          {"foam_cut", foam.name},
+          {"foam_source", source_in<CutJson>(foam.source)}};
+}
+
+CutJson cover_json(const Plan& plan, const Cover& cover, const std::string& letter) {
   CutJson edges = CutJson::array();
   for (std::size_t e = 0; e < cover.rim.edges.size(); ++e) edges.push_back(edge_json(cover, e));
   const Piece& piece = *cover.piece;
   CutJson json{{"piece", piece.id.text()},
+               {"letter", letter},
                {"length_mm", millimetres(piece.length)},
                {"width_mm", millimetres(piece.width)},
                {"thickness_mm", millimetres(piece.thickness)},
                {"perimeter_mm", millimetres(cover.rim.perimeter)},
                {"edges", edges},
+               {"sewing", sewing_json(cover.sewing)},
                {"foam", foam_json(cover)},
-               {"panels", panel_json(cover)},
-               {"boxing", boxing_json(cover)},
-               {"zip", zip_json(plan, cover)}};
+               {"glue_up", glue_json(cover)},
+               {"panels", cover.has_panel() ? panel_json(cover) : CutJson(nullptr)},
+               {"boxing", cover.shaped ? CutJson(nullptr) : boxing_json(cover)},
+               {"zip", cover.shaped ? CutJson(nullptr) : zip_json(plan, cover)},
+               {"shaped", shaped_json(plan, cover)},
+               {"problems", cut_problems(plan, plan->sewing, cover)}};
   json["welt"] = nullptr;
   if (cover.welt)
     json["welt"] = {{"length_mm", millimetres(cover.welt->length)},
                     {"strips", cover.welt->strips.count},
-                    {"strip_width_mm", millimetres(welt_strip_width)},
+                    {"strip_width_mm", millimetres(cover.welt->strip_width)},
                     {"of_roll_mm", millimetres(cover.welt->strips.of_roll)}};
   json["batting"] = nullptr;
   if (cover.batting)
@@ -131,18 +206,11 @@ std::string cut_json(const Plan& plan, const Sewing& sewing, const std::vector<C
                {"title", plan->title.title},
                {"unit", plan->unit == Unit::inch ? "in" : "mm"},
                {"exit_code", exit_code(plan, covers)}};
-  const FoamRule& foam = foam_rule(sewing.foam_cut);
-  json["sewing"] = {{"fabric", sewing.fabric},
-                    {"fabric_width_mm", millimetres(sewing.fabric_width)},
-                    {"seam_allowance_mm", millimetres(sewing.seam_allowance)},
-                    {"one_way", sewing.one_way},
-                    {"foam_cut", foam.name},
-                    {"foam_source", source_in<CutJson>(foam.source)}};
+  json["sewing"] = sewing_json(sewing);
   json["cushions"] = CutJson::array();
-  for (const Cover& cover : covers) json["cushions"].push_back(cover_json(plan, cover));
-  json["bolsters_not_reckoned"] = CutJson::array();
-  for (const Piece& piece : plan->pieces)
-    if (piece.kind == Piece::Kind::bolster) json["bolsters_not_reckoned"].push_back(piece.id.text());
+  const std::vector<std::string> letters = cover_letters(plan, covers);
+  for (std::size_t i = 0; i < covers.size(); ++i)
+    json["cushions"].push_back(cover_json(plan, covers[i], letters[i]));
   json["rules"] = cutting_rules(plan, sewing);
   json["notes"] = cutting_notes();
   json["caution"] = caution_line(plan->english);

@@ -48,6 +48,11 @@ constexpr std::array<PaperLength, 6> short_dashes(PaperLength width) {
   return {width * 4, width * 3, width * 4, width * 3, width * 4, width * 3};
 }
 
+// Of a zip: teeth as wide as the gaps between them.
+constexpr std::array<PaperLength, 6> teeth(PaperLength width) {
+  return {width * 2, width * 2, width * 2, width * 2, width * 2, width * 2};
+}
+
 Style lettering() { return {{}, black, {}, {}, false}; }
 Style shape(PaperLength width, std::string_view fill) { return {width, black, fill, {}, false}; }
 Style line(PaperLength width, std::string_view colour) { return {width, colour, {}, {}, false}; }
@@ -145,6 +150,8 @@ Style style_of(Ink ink) {
       return line(medium, blue);
     case Ink::move_head:
       return {{}, blue, blue, {}, false};
+    case Ink::zip_run:
+      return {wider, black, {}, teeth(wider), false};
     case Ink::sign_exit:
       return {{}, black, sign_green, {}, false};
     case Ink::sign_alarm:

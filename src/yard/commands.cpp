@@ -34,6 +34,18 @@ void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& 
     stood.answer = std::move(answer).value();
 }
 
+/// One file a sheet; their names, sorted.
+int write_sheets(const std::string& folder, const std::vector<Sheet>& drawn, std::vector<std::string>& names,
+                 std::ostream& err) {
+  std::map<std::string, std::string> files;
+  for (const Sheet& sheet : drawn) files[sheet.file + ".svg"] = svg(sheet);
+  const Result<Written> written = write_files(folder, files);
+  for (const auto& [name, bytes] : files) names.push_back(name);
+  if (written) return exit_fine;
+  tell(written.problems(), err);
+  return written.problems().front().id == "output.create" ? exit_create : exit_write;
+}
+
 std::string default_folder(const std::string& plan) {
   const std::string stem = std::filesystem::path(plan).stem().string();
   return "out/" + (plan == "-" || stem.empty() ? "plan" : stem);
@@ -59,16 +71,14 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   if (!heaters) return told(request.plan, heaters.problems(), false, out, err);
   const Result<std::vector<Conversion>> steps = conversions(*stood.plan);
   if (!steps) return told(request.plan, steps.problems(), false, out, err);
-  std::map<std::string, std::string> files;
-  for (const Sheet& sheet : sheets(*stood.plan, *stood.answer, *heaters, *steps))
-    files[sheet.file + ".svg"] = svg(sheet);
+  const Result<std::vector<Cover>> cut = covers(*stood.plan, (*stood.plan)->sewing);
+  if (!cut) return told(request.plan, cut.problems(), false, out, err);
   const std::string folder = request.folder.empty() ? default_folder(request.plan) : request.folder;
-  const Result<Written> written = write_files(folder, files);
-  if (!written) {
-    tell(written.problems(), err);
-    return written.problems().front().id == "output.create" ? exit_create : exit_write;
-  }
-  for (const auto& [name, bytes] : files) out << folder << '/' << name << '\n';
+  std::vector<std::string> names;
+  const int code =
+      write_sheets(folder, sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut), names, err);
+  if (code != exit_fine) return code;
+  for (const std::string& name : names) out << folder << '/' << name << '\n';
   if (exit_code(*stood.answer) != 0)
     err << "Alerts are not met or unknown: berthwright check " << printable(request.plan, every_character)
         << '\n';
@@ -114,9 +124,14 @@ int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err) {
   const std::optional<PlanFile> file = plan_file_of(request.plan, request.json, out, err, code);
   if (!file) return code;
   const Plan& plan = file->plan;
-  const Sewing sewing;
+  const Sewing& sewing = plan->sewing;
   const Result<std::vector<Cover>> cut = covers(plan, sewing);
   if (!cut) return told(request.plan, cut.problems(), request.json, out, err);
+  if (!request.folder.empty()) {
+    std::vector<std::string> names;
+    const int drawn = write_sheets(request.folder, cover_sheets(plan, *cut), names, err);
+    if (drawn != exit_fine) return drawn;
+  }
   out << (request.json ? cut_json(plan, sewing, *cut) : cut_text(plan, sewing, *cut));
   return exit_code(plan, *cut);
 }

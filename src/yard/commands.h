@@ -54,6 +54,7 @@ struct SplitRequest {
 };
 struct CutRequest {
   std::string plan;
+  std::string folder;  ///< for drawings; empty: none
   bool json = false;
 };
 struct ExplainRequest {

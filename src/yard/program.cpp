@@ -121,13 +121,17 @@ CLI::App* define_split(CLI::App& app, SplitRequest& split) {
 CLI::App* define_cut(CLI::App& app, CutRequest& cut) {
   CLI::App* verb = app.add_subcommand("cut", "List what is cut for every cushion: foam, panels, border, zip");
   verb->add_option("PLAN", cut.plan, plan_help)->required();
+  verb->add_option("--out", cut.folder,
+                   "also draw the key to the cushions and their labels into this folder");
   verb->add_flag("--json", cut.json,
                  "one JSON object instead of text (plans/cut.schema.json), with outlines");
   verb->footer(
       "Example:\n  berthwright cut plans/dunnock.json\n\n"
-      "Exit code: 0 every cushion is told whole; 2 the grade of a foam is unknown, a bolster is not "
-      "reckoned,\n"
-      "or there is no cushion; 65 the plan is wrong; 66 it cannot be read.");
+      "Exit code: 0 every cushion is told whole; 1 one cannot be cut from the plan's own roll or foam "
+      "sheets;\n"
+      "2 the grade of a foam is unknown, a shape is not reckoned, or there is no cushion; 65 the plan is "
+      "wrong;\n"
+      "66 it cannot be read; 73, 74 the drawings cannot be made.");
   return verb;
 }
 

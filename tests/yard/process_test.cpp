@@ -77,10 +77,10 @@ TEST_F(BuiltProgram, DrawsIntoAFolderNamedForThePlan) {
   folder.put("plans/linnet.json", plan_that_meets());
   EXPECT_EQ(code({"draw", "plans/linnet.json"}), 0);
   EXPECT_EQ(code({"draw", "-"}, {.input = plan_that_meets()}), 0);
-  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 12U)
+  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 14U)
       << "two plans, the sections by night, where the heater may stand by day, by night and at both, each "
          "with "
-         "its rules, the ways out by night, the steps there and back";
+         "its rules, the ways out by night, the steps there and back, the key to the cushions, labels";
   EXPECT_EQ(files_in(folder.path("out/plan")), files_in(folder.path("out/linnet")));
 }
 
@@ -127,8 +127,8 @@ TEST_F(BuiltProgram, SaysWhenTheDiskIsFull) {
 TEST_F(BuiltProgram, SaysWhenAFileMayNotGrowAndKeepsTheOldOnes) {
   folder.put("plan.json", plan_that_meets());
   const auto old = drawn(plan_that_does_not(), "out");
-  ASSERT_EQ(old.size(), 7U)
-      << "two plans, two sheets of sections, the ways out by night, the steps there and back";
+  ASSERT_EQ(old.size(), 9U)
+      << "two plans, two sheets of sections, the ways out by night, the steps there and back, key, labels";
   EXPECT_EQ(code({"draw", "plan.json", "--out", "out"}, {.largest_file = 500}), 74);
   EXPECT_EQ(files_in(folder.path("out")), old);
   EXPECT_EQ(code({"check", "plan.json"}, {.output = folder.path("check.txt"), .largest_file = 100}), 74);

@@ -9,6 +9,7 @@
 #include <nlohmann/json.hpp>
 
 #include "support/convert_trailers.h"
+#include "support/plan_builder.h"
 #include "support/temporary_folder.h"
 #include "support/yard_plans.h"
 
@@ -127,7 +128,7 @@ TEST_F(Program, ListsWhatIsCut) {
   const Told cut = told({"cut", file});
   EXPECT_EQ(cut.code, 2) << "no grade of foam";
   EXPECT_EQ(cut.err, "");
-  EXPECT_NE(cut.out.find("\nleft seat: 38\" x 22\" x 4\" (965.2 mm x 558.8 mm x 101.6 mm) finished\n"),
+  EXPECT_NE(cut.out.find("\nA, left seat: 38\" x 22\" x 4\" (965.2 mm x 558.8 mm x 101.6 mm) finished\n"),
             std::string::npos)
       << cut.out;
   const auto json = nlohmann::json::parse(told({"cut", file, "--json"}).out);
@@ -248,10 +249,21 @@ TEST_F(Program, DrawsEveryConfigurationAndNamesTheFiles) {
     EXPECT_TRUE(bytes.ends_with("</svg>\n")) << name;
   }
   EXPECT_EQ(draw.out, names);
-  EXPECT_EQ(files_in(drawings).size(), 12U)
+  EXPECT_EQ(files_in(drawings).size(), 14U)
       << "two plans, the sections by night, where the heater may stand by day, by night and at both, each "
          "with "
-         "its rules, the ways out by night, the steps to night and back";
+         "its rules, the ways out by night, the steps to night and back, the key to the cushions, labels";
+}
+
+TEST_F(Program, DrawsTheKeyToTheCushionsAndTheirLabels) {
+  const std::string dunnock = repository_path("plans/dunnock.json");
+  const Told cut = told({"cut", dunnock, "--out", folder.path("key")});
+  EXPECT_EQ(cut.code, 0);
+  EXPECT_EQ(cut.out, told({"cut", dunnock}).out);
+  const auto drawn = files_in(folder.path("key"));
+  EXPECT_TRUE(drawn.contains("1-cushions-key.svg"));
+  EXPECT_TRUE(drawn.rbegin()->first.ends_with("-cushions-labels.svg"));
+  EXPECT_EQ(told({"cut", dunnock, "--out", folder.put("taken", "mine")}).code, 73);
 }
 
 TEST_F(Program, DrawsWhatIsNotMetAndSaysSo) {

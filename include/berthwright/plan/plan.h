@@ -10,6 +10,7 @@
 #include <berthwright/exact/mass.h>
 #include <berthwright/plan/interior.h>
 #include <berthwright/plan/rules.h>
+#include <berthwright/plan/sewing.h>
 #include <berthwright/plan/things.h>
 
 namespace berthwright {
@@ -90,6 +91,7 @@ struct PlanParts {
   std::vector<Bed> beds{};
   std::vector<Override> overrides{};
   Lifting lifting{};
+  Sewing sewing{};
   std::vector<std::string> notes{};
   std::vector<AppliedDefault> defaults{};
 };

@@ -10,6 +10,7 @@
 #include <berthwright/geometry/solid.h>
 #include <berthwright/plan/leaf.h>
 #include <berthwright/plan/names.h>
+#include <berthwright/plan/sewing.h>
 
 namespace berthwright {
 
@@ -97,6 +98,7 @@ struct Piece {
   std::string hinged_to{};  ///< boards and tables: id of the fixture that bears the hinge; empty: loose
   std::optional<Mass> weight{};    ///< of all that is moved with it; none: unknown
   std::optional<Cord> cord{};      ///< heaters
+  std::optional<Sewing> sewing{};  ///< of a cushion's own cover, whole; none: as the plan's
   std::optional<HeatSource> heat;  ///< portable heaters; `faces` is the way the front looks unturned
   Origin origin;
 

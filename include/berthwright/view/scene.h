@@ -85,11 +85,11 @@ enum class Ink {
   cord,            ///< led from an appliance to its outlet
   site_region,     ///< where the corner of a heater may stand
   site_hatch,
-  site_place,  ///< a heater at one such place
-  site_taken,  ///< where a rule lets that corner not be
-  way_band,    ///< the floor that the widest disc sweeps on its way out
-  way_path,    ///< of its middle
-  pinch,       ///< where it is narrowest
+  site_place,   ///< a heater at one such place
+  site_taken,   ///< where a rule lets that corner not be
+  way_band,     ///< the floor that the widest disc sweeps on its way out
+  way_path,     ///< of its middle
+  pinch,        ///< where it is narrowest
   still_piece,  ///< of a storyboard: lies as it lay before the step
   parked_piece,
   moved_piece,
@@ -97,9 +97,10 @@ enum class Ink {
   side_still,
   side_parked,
   side_moved,
-  ghost,      ///< where a piece was before it was moved
-  move_way,   ///< along which it is moved, and the place that is opened for it
-  move_head,  ///< of its arrow
+  ghost,       ///< where a piece was before it was moved
+  move_way,    ///< along which it is moved, and the place that is opened for it
+  move_head,   ///< of its arrow
+  zip_run,     ///< of a cushion's cover, along its edge
   sign_exit,   ///< green square: a way to get out
   sign_shut,   ///< an opening that does not serve
   sign_alarm,  ///< red square: an alarm

@@ -13,8 +13,8 @@ std::string cut_text(const Plan& plan, const Sewing& sewing, const std::vector<C
 /// The same as one JSON object (schema: plans/cut.schema.json), lengths exact.
 std::string cut_json(const Plan& plan, const Sewing& sewing, const std::vector<Cover>& covers);
 
-/// 0: every cushion is told whole; 2: of one the foam's grade or size is unknown, a bolster is not reckoned,
-/// or there is no cushion.
+/// 0: every cushion is told whole; 1: one cannot be cut from the fabric or the foam that the plan has; 2: of
+/// one the foam's grade or size is unknown or its shape is not reckoned, or there is no cushion.
 int exit_code(const Plan& plan, const std::vector<Cover>& covers);
 
 }  // namespace berthwright

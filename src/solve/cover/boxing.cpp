@@ -92,12 +92,13 @@ Boxing boxing_beside(const Rim& rim, const ZipStrips& zip, Length width, const S
   boxing.width = width;
   boxing.finished = rim.perimeter - zip.finished;
   const Length total = boxing.finished;
-  const Length longest = sewing.fabric_width - sewing.seam_allowance * 2;
+  const Length longest = sewing.fabric.width - sewing.seam_allowance * 2;
   const auto joins = best_joins(stretches(rim, place, along, total), total, shortest_strip, longest);
-  boxing.joins_anywhere = !joins;
-  boxing.along_roll =
-      joins && !sewing.one_way && std::ranges::find(*joins, true, &Join::front) != joins->end();
-  if (!joins) {
+  const Fabric& fabric = sewing.fabric;
+  boxing.along_roll = fabric.up_across || (joins && fabric.may_turn() &&
+                                           std::ranges::find(*joins, true, &Join::front) != joins->end());
+  boxing.joins_anywhere = !joins && !boxing.along_roll;
+  if (boxing.joins_anywhere) {
     boxing.joins = even_joins(rim, place, along, total, longest);
   } else if (!boxing.along_roll) {
     for (const Join& join : *joins)

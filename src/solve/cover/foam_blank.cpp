@@ -48,10 +48,23 @@ Length hundredth_up(Length a) { return Length::from_ticks((a.ticks() + 99) / 100
 
 // The parts that stay when an inset cuts an outline in two are not wanted: the largest is no cushion.
 std::optional<Polygon> offset(const Polygon& outline, Length by) {
+  if (by == Length{}) return outline;
   if (std::optional<Polygon> sharp = mitred(outline, by)) return sharp;
   const Region made = by < Length{} ? shrunk(Region(outline), -by) : grown(Region(outline), by);
   if (made.faces().size() != 1) return std::nullopt;
   return made.faces().front().outer;
+}
+
+std::optional<FoamBlank> blank_of(const Piece& piece, Length around, Length thickness) {
+  const std::optional<Polygon> outline = offset(piece.outline.polygon(), around);
+  if (!outline || thickness <= Length{}) return std::nullopt;
+  const Rect box = outline->bounds();
+  FoamBlank blank{*outline, box.width(), box.height(), thickness, std::nullopt, std::nullopt};
+  if (const std::optional<FoamGrade> grade = foam_grade(piece.material)) {
+    blank.density = grade->density;
+    blank.weight = foam_weight(outline->area(), thickness, grade->density);
+  }
+  return blank;
 }
 
 }  // namespace
@@ -70,20 +83,34 @@ Mass foam_weight(Area area, Length thickness, int density) {
   return Mass::from_units(static_cast<std::int64_t>((2 * product + whole) / (2 * whole)));
 }
 
+Area circle_area(Length diameter) {
+  // Twice the area is the square of the diameter by half of pi.
+  constexpr Int128 half_pi = 1'570'796'326'794'897;  // of 10^15
+  constexpr Int128 whole = 1'000'000'000'000'000;
+  const Int128 square = Int128{diameter.ticks()} * diameter.ticks();
+  return Area::from_doubled(square / whole * half_pi + square % whole * half_pi / whole);
+}
+
+bool is_round(const Piece& piece) {
+  return piece.thickness == std::min(piece.length, piece.width) &&
+         piece.outline.polygon() == Polygon::rectangle({{}, {piece.length, piece.width}});
+}
+
+std::optional<FoamBlank> foam_of(const Piece& piece, const Sewing& sewing) {
+  const bool round = sewing.shape == CoverShape::bolster && is_round(piece);
+  if (!round && sewing.shape != CoverShape::board_backed) return foam_blank(piece, sewing.foam_cut);
+  std::optional<FoamBlank> foam = blank_of(piece, {}, piece.thickness);
+  if (round && foam->density)
+    foam->weight =
+        foam_weight(circle_area(piece.thickness), std::max(piece.length, piece.width), *foam->density);
+  return foam;
+}
+
 std::optional<FoamBlank> foam_blank(const Piece& piece, FoamCut cut) {
   const FoamRule& rule = foam_rule(cut);
   const Length longest = std::max(piece.length, piece.width);
   const Length sides = rule.percent ? std::max(rule.sides, hundredth_up(longest)) : rule.sides;
-  const Length thickness = piece.thickness + rule.thickness;
-  const std::optional<Polygon> outline = offset(piece.outline.polygon(), half(sides));
-  if (!outline || thickness <= Length{}) return std::nullopt;
-  const Rect box = outline->bounds();
-  FoamBlank blank{*outline, box.width(), box.height(), thickness, std::nullopt, std::nullopt};
-  if (const std::optional<FoamGrade> grade = foam_grade(piece.material)) {
-    blank.density = grade->density;
-    blank.weight = foam_weight(outline->area(), thickness, grade->density);
-  }
-  return blank;
+  return blank_of(piece, half(sides), piece.thickness + rule.thickness);
 }
 
 }  // namespace berthwright

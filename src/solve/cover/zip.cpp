@@ -222,12 +222,15 @@ Sights edge_sights(const Plan& plan, const std::vector<SeenRoom>& stood, const P
   return sights;
 }
 
-ZipEdge zip_edge(const Plan& plan, const std::vector<SeenRoom>& stood, const Piece& piece, const Rim& rim) {
+ZipEdge zip_edge(const Plan& plan, const std::vector<SeenRoom>& stood, const Piece& piece, const Rim& rim,
+                 std::optional<Wall> side) {
   std::optional<bool> on_length;
   for (const SeenRoom& one : stood)
     if (const Placed* self = one.arrangement.find(piece.id.text()); self && stands_on_edge(*self->pose))
       on_length = self->pose->manner == Pose::Manner::on_length;
   const Length least = half(std::min(piece.length, piece.width));
+  const auto on_side = [&](const RimEdge& edge) { return edge.on_box && edge.looks == side; };
+  const bool asked = side && std::ranges::any_of(rim.edges, on_side);
   const bool some_long =
       std::ranges::any_of(rim.edges, [&](const RimEdge& edge) { return edge.length >= least; });
   using Rank = std::tuple<bool, int, bool, Length, std::size_t>;
@@ -238,7 +241,7 @@ ZipEdge zip_edge(const Plan& plan, const std::vector<SeenRoom>& stood, const Pie
     const Sights sights = edge_sights(plan, stood, piece, rim, low_side_down);
     for (std::size_t e = 0; e < rim.edges.size(); ++e) {
       const RimEdge& edge = rim.edges[e];
-      if (some_long && edge.length < least) continue;
+      if (asked ? !on_side(edge) : some_long && edge.length < least) continue;
       const Rank rank{is_front(sights[e]), times_seen(sights[e]), !edge.is_straight(), -edge.length, e};
       if (best && *best <= rank) continue;
       best = rank;

@@ -21,6 +21,9 @@ Cover stowed_cover(const Piece& piece, const Sewing& sewing = {}) {
   return cover_of(plan, sewing, {}, piece);
 }
 
+// With seams of 1/2 in it takes strips of 1 1/2 in, as the closed example has them.
+constexpr Length cord = Length::inches(5, 32);
+
 // By night the cushions are a bed, in which nobody sits.
 TrailerText made_up_dinette() {
   TrailerText text = dinette_with_cushions();
@@ -92,7 +95,7 @@ TEST(Cover, ZipStripsAreHalfTheBoxingAndThreeQuarters) {
 // boxing of 96 - 30 = 66.
 TEST(Cover, OfASquareCushionIsCutByTheFormulas) {
   Sewing sewing;
-  sewing.welt = true;
+  sewing.welt = cord;
   const Cover cover = stowed_cover(cushion(24_in, 24_in, 4_in), sewing);
   EXPECT_EQ(cover.panel.length, 25_in);
   EXPECT_EQ(cover.panel.width, 25_in);
@@ -111,8 +114,8 @@ TEST(Cover, OfASquareCushionIsCutByTheFormulas) {
 // 5 where the fabric is wide enough for one strip; welt 266 in: 5 strips of 54, 7 1/2 in of roll.
 TEST(Cover, OfTheClosedExampleIsCutAsThere) {
   Sewing sewing;
-  sewing.welt = true;
-  sewing.fabric_width = 84_in;
+  sewing.welt = cord;
+  sewing.fabric.width = 84_in;
   const Cover wide = stowed_cover(cushion(42_in, 23_in, 4_in), sewing);
   EXPECT_EQ(wide.panel.length, 43_in);
   EXPECT_EQ(wide.panel.width, 24_in);
@@ -121,7 +124,7 @@ TEST(Cover, OfTheClosedExampleIsCutAsThere) {
   ASSERT_EQ(wide.boxing.strips.size(), 1U);
   EXPECT_EQ(wide.boxing.strips[0].cut, 83_in);
   EXPECT_EQ(wide.boxing.width, 5_in);
-  sewing.fabric_width = 54_in;
+  sewing.fabric.width = 54_in;
   const Cover narrow = stowed_cover(cushion(42_in, 23_in, 4_in), sewing);
   EXPECT_EQ(narrow.welt->length, 266_in);
   EXPECT_EQ(narrow.welt->strips.count, 5);
@@ -201,7 +204,10 @@ TEST(Cover, ALongFrontIsCutAlongTheRoll) {
   EXPECT_TRUE(whole.along_roll);
   ASSERT_EQ(whole.strips.size(), 1U);
   EXPECT_EQ(whole.strips[0].cut, 116_in);
-  sewing.one_way = true;
+  sewing.fabric.up_across = true;  // woven railroaded: no strip lies across it
+  for (const Cover& cover : *covers(plan, sewing)) EXPECT_EQ(cover.boxing.strips.size(), 1U);
+  sewing.fabric.up_across = false;
+  sewing.fabric.one_way = true;
   const auto napped = covers(plan, sewing);
   const Boxing& joined = napped->front().boxing;
   EXPECT_FALSE(joined.along_roll);
@@ -211,13 +217,17 @@ TEST(Cover, ALongFrontIsCutAlongTheRoll) {
 TEST(Cover, SaysWhereTheFabricIsTooNarrow) {
   const Plan plan = made_up_dinette().plan();
   Sewing sewing;
-  EXPECT_EQ(covers(plan, sewing)->front().fit, PanelFit::fits);
-  sewing.fabric_width = 30_in;  // 38 + 1 across the roll, 22 + 1 along it
-  EXPECT_EQ(covers(plan, sewing)->front().fit, PanelFit::fits);
-  sewing.one_way = true;
-  EXPECT_EQ(covers(plan, sewing)->front().fit, PanelFit::turned_only);
-  sewing.fabric_width = 20_in;
-  EXPECT_EQ(covers(plan, sewing)->front().fit, PanelFit::too_wide);
+  EXPECT_EQ(covers(plan, sewing)->front().lay.fit, PanelFit::fits);
+  sewing.fabric.width = 30_in;  // 38 + 1 across the roll, 22 + 1 along it
+  EXPECT_EQ(covers(plan, sewing)->front().lay.fit, PanelFit::fits);
+  sewing.fabric.one_way = true;
+  EXPECT_EQ(covers(plan, sewing)->front().lay.fit, PanelFit::turned_only);
+  // 39 in across 30: the middle 30, and two sides that make up 9 in and what two seams take, 2 in: 5 1/2
+  // each.
+  const Length side = Length::inches(11, 2);
+  EXPECT_EQ(covers(plan, sewing)->front().lay.widths, (std::vector<Length>{side, 30_in, side}));
+  sewing.fabric.width = 20_in;
+  EXPECT_EQ(covers(plan, sewing)->front().lay.fit, PanelFit::too_wide);
 }
 
 TEST(Cover, TellsWhereTopAndBottomDiffer) {

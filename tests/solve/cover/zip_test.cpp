@@ -226,6 +226,20 @@ TEST(ZipEdge, AgreesWithATwinThatTriesPoints) {
   EXPECT_GT(on_edge, 20);
 }
 
+// The plan may ask for a side, though people look at it or though it is short; a side that is nowhere straight is no
+// side.
+TEST(ZipEdge, IsWhereThePlanAsksForIt) {
+  const Plan plan = dinette_with_cushions().plan();
+  const Piece& seat = *plan.piece("left seat");
+  const Rim rim = rim_of(seat.outline);
+  for (const Wall side : {Wall::front, Wall::rear, Wall::left, Wall::right})
+    EXPECT_EQ(rim.edges[zip_edge(plan, {}, seat, rim, side).edge].looks, side);
+  Piece tip = seat;
+  tip.outline = Outline::free({{0_in, 0_in}, {38_in, 11_in}, {0_in, 22_in}}).value();
+  const Rim of_tip = rim_of(tip.outline);
+  EXPECT_EQ(zip_edge(plan, {}, tip, of_tip, Wall::rear).edge, zip_edge(plan, {}, tip, of_tip).edge);
+}
+
 // Left and right exchanged, or the order of what is listed: the same edges, seen as often.
 TEST(ZipEdge, IsTheSameInTheMirrorAndReordered) {
   std::mt19937_64 random(3);

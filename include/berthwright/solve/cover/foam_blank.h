@@ -31,8 +31,19 @@ struct FoamBlank {
   std::optional<Mass> weight;  ///< none where the density is
 };
 
+/// As high as it is wide or long, and a rectangle: then a bolster is a cylinder that lies.
+bool is_round(const Piece& piece);
+
+/// As the shape of its cover asks: over a board as large as finished (littlevintagetrailer.com, 2012/04); a
+/// round bolster as finished too, by the weight of a cylinder; else by the rule. None where the cushion is
+/// too small for it.
+std::optional<FoamBlank> foam_of(const Piece& piece, const Sewing& sewing);
+
 /// None where the finished cushion is too small for the rule.
 std::optional<FoamBlank> foam_blank(const Piece& piece, FoamCut cut);
+
+/// Of a circle, to half a square tick.
+Area circle_area(Length diameter);
 
 /// Area x thickness x density, to the nearest unit of mass; `density` in tenths of a pound per cubic foot.
 Mass foam_weight(Area area, Length thickness, int density);

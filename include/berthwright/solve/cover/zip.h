@@ -52,7 +52,10 @@ struct ZipEdge {
 
 /// Among the edges at least half as long as the shorter side of the piece (own choice: the foam must pass),
 /// or all where none is: never a front one where another is left, then the one seen in the fewest
-/// configurations, straight before curved, the longest, the first along the rim.
-ZipEdge zip_edge(const Plan& plan, const std::vector<SeenRoom>& stood, const Piece& piece, const Rim& rim);
+/// configurations, straight before curved, the longest, the first along the rim. Where the plan asks for a
+/// `side` of the piece, only among the straight edges on that side of its box, however short; if it has none,
+/// as without.
+ZipEdge zip_edge(const Plan& plan, const std::vector<SeenRoom>& stood, const Piece& piece, const Rim& rim,
+                 std::optional<Wall> side = std::nullopt);
 
 }  // namespace berthwright
