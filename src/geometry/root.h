@@ -6,7 +6,7 @@ namespace berthwright {
 inline double root(double square) {
   if (square <= 0) return 0;
   double above = square + 1;
-  for (double last = above + 1; above < last;) {
+  for (double last = 2 * above; above < last;) {
     last = above;
     above = (above + square / above) / 2;
   }

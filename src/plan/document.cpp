@@ -9,6 +9,7 @@
 
 #include "plan/in_quotes.h"
 #include "plan/syntax_fault.h"
+#include "plan/tokens.h"
 
 namespace berthwright {
 namespace {
@@ -243,7 +244,6 @@ const Node* Node::find(std::string_view name) const {
 }
 
 Document read_document(std::string_view text) {
-  constexpr std::string_view byte_order_mark = "\xef\xbb\xbf";
   if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
   if (std::optional<Problem> problem = unreadable(text)) return {std::nullopt, {*std::move(problem)}};
   TreeBuilder builder(text);

@@ -144,8 +144,8 @@ class PoseReader {
     const Length edge = on_length ? piece.length : piece.width;
     pose.height = on_length ? piece.width : piece.length;
     pose.faces = fields.required("faces", as_wall).value_or(Wall::rear);
-    const bool across = *pose.faces == Wall::front || *pose.faces == Wall::rear;
-    const Rect box{{}, across ? Point{piece.thickness, edge} : Point{edge, piece.thickness}};
+    const bool looks_along = *pose.faces == Wall::front || *pose.faces == Wall::rear;
+    const Rect box{{}, looks_along ? Point{piece.thickness, edge} : Point{edge, piece.thickness}};
     const Vector shift = read_place(fields, box, pose.origin);
     pose.outline = Region(Rect{box.low + shift, box.high + shift});
   }

@@ -59,9 +59,22 @@ Problems in_order(Problems problems) {
   return problems;
 }
 
+std::vector<SpelledMeasure> in_order(std::vector<SpelledMeasure> measures) {
+  const auto place = [](const SpelledMeasure& m) { return std::pair(m.origin.line, m.origin.column); };
+  std::ranges::sort(measures, {}, place);
+  const auto repeated = std::ranges::unique(measures, {}, place);
+  measures.erase(repeated.begin(), repeated.end());
+  return measures;
+}
+
 }  // namespace
 
 Result<Plan> read_plan(std::string_view text) {
+  std::vector<SpelledMeasure> ignored;
+  return read_plan(text, ignored);
+}
+
+Result<Plan> read_plan(std::string_view text, std::vector<SpelledMeasure>& measures) {
   Document document = read_document(text);
   if (!document.root) return document.problems;
   const Node& root = *document.root;
@@ -74,6 +87,7 @@ Result<Plan> read_plan(std::string_view text) {
   add_broken_promises(parts, unsound, root, reading.problems);
   if (!reading.problems.empty()) return in_order(std::move(reading.problems));
   parts.defaults = std::move(reading.defaults);
+  measures = in_order(std::move(reading.measures));
   return Plan::checked(std::move(parts));
 }
 

@@ -111,7 +111,10 @@ std::optional<Length> as_length(const Node& node, Reading& reading) {
     return std::nullopt;
   }
   const Result<Length> length = read_length(node.text, reading.unit);
-  if (length) return *length;
+  if (length) {
+    reading.measures.push_back({node.origin(), *length, std::nullopt});
+    return *length;
+  }
   for (Problem problem : length.problems()) reading.add(node, std::move(problem));
   return std::nullopt;
 }
@@ -144,7 +147,10 @@ std::optional<Mass> as_mass(const Node& node, Reading& reading) {
     return std::nullopt;
   }
   const Result<Mass> mass = read_mass(node.text, reading.unit);
-  if (mass) return *mass;
+  if (mass) {
+    reading.measures.push_back({node.origin(), std::nullopt, *mass});
+    return *mass;
+  }
   for (Problem problem : mass.problems()) reading.add(node, std::move(problem));
   return std::nullopt;
 }

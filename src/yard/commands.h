@@ -8,6 +8,7 @@ namespace berthwright {
 
 /// Exit codes above those of a check itself (0, 1, 2); the values of sysexits.h.
 inline constexpr int exit_fine = 0;
+inline constexpr int exit_not_in_order = 1;  ///< of `fmt --check`
 inline constexpr int exit_usage = 64;
 inline constexpr int exit_plan = 65;
 inline constexpr int exit_input = 66;
@@ -57,6 +58,19 @@ struct CutRequest {
   std::string folder;  ///< for drawings; empty: none
   bool json = false;
 };
+struct FmtRequest {
+  std::vector<std::string> plans;
+  bool check = false;
+};
+struct UnitsRequest {
+  std::string plan;
+  std::string to;     ///< "in" or "mm"; empty: the one the plan does not have
+  std::string write;  ///< empty: standard output
+  bool force = false;
+};
+struct ReferenceRequest {
+  std::vector<std::string> plans;  ///< where examples come from
+};
 struct ExplainRequest {
   std::string rule;  ///< empty: list all
   bool json = false;
@@ -68,6 +82,9 @@ int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& er
 int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err);
 int run_split(const SplitRequest& request, std::ostream& out, std::ostream& err);
 int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err);
+int run_fmt(const FmtRequest& request, std::ostream& out, std::ostream& err);
+int run_units(const UnitsRequest& request, std::ostream& out, std::ostream& err);
+int run_reference(const ReferenceRequest& request, std::ostream& out, std::ostream& err);
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
 
 }  // namespace berthwright

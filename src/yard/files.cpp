@@ -81,10 +81,18 @@ class Draft {
   std::string goal_;
 };
 
-/// Nothing, or a plain file, stands in the place of `goal`.
-bool replaceable(const std::string& goal) {
+constexpr mode_t new_file = 0666;  // less what the person's own mask takes
+constexpr mode_t anybody_writes = 0222;
+
+/// Why `goal` must not be replaced, or nothing. `mode` is that of the file that stands there; 0: none does.
+std::string reason_to_spare(const std::string& goal, mode_t& mode) {
   struct stat there {};
-  return ::lstat(goal.c_str(), &there) != 0 || S_ISREG(there.st_mode);
+  if (::lstat(goal.c_str(), &there) != 0) return "";
+  if (!S_ISREG(there.st_mode)) return "something that is not a plain file stands there";
+  if ((there.st_mode & anybody_writes) == 0 || ::access(goal.c_str(), W_OK) != 0)
+    return "the file is read-only";
+  mode = there.st_mode & 07777U;
+  return "";
 }
 
 }  // namespace
@@ -117,18 +125,19 @@ Result<Written> write_files(const std::string& folder, const std::map<std::strin
   std::vector<Draft> drafts;
   for (const auto& [name, bytes] : files) {
     const std::string goal = folder + "/" + name;
-    if (!replaceable(goal))
-      return failure("output.create", goal, "something that is not a plain file stands there",
-                     "Move it away, or name another folder with --out.");
+    mode_t mode = 0;
+    if (const std::string reason = reason_to_spare(goal, mode); !reason.empty())
+      return failure("output.create", goal, reason, "Move it away, or name another place to write to.");
     const std::string temporary = folder + "/." + name + "." + std::to_string(::getpid()) + ".part";
     // A file of that name is what a killed run of the same number left behind: no living one shares it.
     ::unlink(temporary.c_str());
-    Descriptor file(::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0666));
+    Descriptor file(
+        ::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, new_file));
     if (!file.open())
       return failure("output.create", temporary, reason_of(errno), "Check who may write into this folder.");
     drafts.emplace_back(temporary, goal);
     errno = 0;
-    if (!written_whole(file, bytes))
+    if ((mode != 0 && ::fchmod(file.number(), mode) != 0) || !written_whole(file, bytes))
       return failure("output.write", goal, reason_of(errno),
                      "Make room on the disk; the old file is untouched.");
   }

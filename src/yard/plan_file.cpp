@@ -1,6 +1,8 @@
 #include "yard/plan_file.h"
 
+#include <filesystem>
 #include <ostream>
+#include <system_error>
 
 #include <berthwright/write/outputs.h>
 
@@ -46,6 +48,23 @@ std::optional<PlanFile> plan_file_of(const std::string& file, bool json, std::os
   if (plan) return PlanFile{std::move(text).value(), std::move(plan).value()};
   code = told(file, plan.problems(), json, out, err);
   return std::nullopt;
+}
+
+int write_named_file(const std::string& file, const std::string& bytes, std::ostream& err) {
+  const std::filesystem::path path(file);
+  const std::string folder = path.has_parent_path() ? path.parent_path().string() : ".";
+  const Result<Written> written = write_files(folder, {{path.filename().string(), bytes}});
+  if (written) return exit_fine;
+  tell(written.problems(), err);
+  return written.problems().front().id == "output.create" ? exit_create : exit_write;
+}
+
+bool may_write(const std::string& file, bool force, std::ostream& err) {
+  std::error_code ignored;
+  if (force || !std::filesystem::exists(file, ignored)) return true;
+  err << "berthwright: " << printable(file, every_character)
+      << " exists; choose another name, or --force to replace it\n";
+  return false;
 }
 
 bool is_configuration(const Plan& plan, const std::string& id, std::ostream& err) {

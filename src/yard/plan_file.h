@@ -22,6 +22,11 @@ int told(const std::string& file, const Problems& problems, bool json, std::ostr
 /// Tells what is wrong with a file as a whole.
 void tell(const Problems& problems, std::ostream& err);
 
+/// Writes a file that a person named, in one piece; the exit code, after telling what is wrong.
+int write_named_file(const std::string& file, const std::string& bytes, std::ostream& err);
+/// Is there nothing in the way of a new file? If there is and `force` is not given, tells it.
+bool may_write(const std::string& file, bool force, std::ostream& err);
+
 /// Whether the plan has it; if not, which it has is told.
 bool is_configuration(const Plan& plan, const std::string& id, std::ostream& err);
 

@@ -20,6 +20,9 @@ struct Asked {
   StepsRequest steps;
   SplitRequest split;
   CutRequest cut;
+  FmtRequest fmt;
+  UnitsRequest units;
+  ReferenceRequest reference;
   ExplainRequest explain;
 };
 
@@ -135,6 +138,43 @@ CLI::App* define_cut(CLI::App& app, CutRequest& cut) {
   return verb;
 }
 
+CLI::App* define_fmt(CLI::App& app, FmtRequest& fmt) {
+  CLI::App* verb = app.add_subcommand("fmt", "Put plan files in house order and spacing, comments and all");
+  verb->add_option("PLAN", fmt.plans, "plan files, each written in place; - reads standard input and prints")
+      ->required();
+  verb->add_flag("--check", fmt.check, "write nothing; name the plans that are not in house order");
+  verb->footer(
+      "Example:\n  berthwright fmt --check plans/nuthatch.json plans/sanderling.json\n\n"
+      "Exit code: 0 in order now; 1 with --check: one is not; 65 a plan is wrong (it is not touched); 66 "
+      "one\n"
+      "cannot be read; 73 or 74 one cannot be written (it stays as it was). With several, the largest.");
+  return verb;
+}
+
+CLI::App* define_units(CLI::App& app, UnitsRequest& units) {
+  CLI::App* verb = app.add_subcommand(
+      "convert-units", "Write a plan in the other unit; no length changes, and no rounding is done");
+  verb->add_option("PLAN", units.plan, plan_help)->required();
+  verb->add_option("--to", units.to, "in or mm (default: the unit that the plan does not have)")
+      ->check(CLI::IsMember({"in", "mm"}));
+  verb->add_option("--write", units.write, "write to this file (default: standard output)");
+  verb->add_flag("--force", units.force, "replace the file of --write if it exists");
+  verb->footer(
+      "Example:\n  berthwright convert-units plans/sanderling.json --to mm\n\n"
+      "Exit code: 0 written; 64 the command is wrong; 65 the plan is wrong; 66 it cannot be read; 73 the "
+      "file "
+      "of\n--write exists or cannot be made; 74 it could not be written.");
+  return verb;
+}
+
+/// For contributors: it makes plans/REFERENCE.md, so no help lists it.
+CLI::App* define_reference(CLI::App& app, ReferenceRequest& reference) {
+  CLI::App* verb = app.add_subcommand("reference", "Print the page that tells every field of a plan file");
+  verb->add_option("PLAN", reference.plans, "plan files to take examples from");
+  verb->group("");
+  return verb;
+}
+
 CLI::App* define_explain(CLI::App& app, ExplainRequest& explain) {
   CLI::App* verb = app.add_subcommand("explain", "Tell what a rule measures, its number and who says so");
   verb->add_option("RULE", explain.rule, "name of a rule; without it all rules are listed");
@@ -156,12 +196,15 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* steps = define_steps(app, asked.steps);
   const CLI::App* split = define_split(app, asked.split);
   const CLI::App* cut = define_cut(app, asked.cut);
+  const CLI::App* fmt = define_fmt(app, asked.fmt);
+  const CLI::App* units = define_units(app, asked.units);
+  const CLI::App* reference = define_reference(app, asked.reference);
   const CLI::App* explain = define_explain(app, asked.explain);
   if (!arguments.empty() && !arguments.front().starts_with('-') &&
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are check, draw, heater, steps, split, cut and explain\n";
+        << "; the verbs are check, draw, heater, steps, split, cut, fmt, convert-units and explain\n";
     return exit_usage;
   }
   try {
@@ -180,6 +223,9 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (steps->parsed()) return run_steps(asked.steps, out, err);
   if (split->parsed()) return run_split(asked.split, out, err);
   if (cut->parsed()) return run_cut(asked.cut, out, err);
+  if (fmt->parsed()) return run_fmt(asked.fmt, out, err);
+  if (units->parsed()) return run_units(asked.units, out, err);
+  if (reference->parsed()) return run_reference(asked.reference, out, err);
   return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
 }
 

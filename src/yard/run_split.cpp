@@ -1,4 +1,3 @@
-#include <filesystem>
 #include <map>
 #include <ostream>
 
@@ -110,19 +109,9 @@ bool choose(const SplitRequest& request, const std::vector<ProposedSplits>& bays
 }
 
 int write_plan(const SplitRequest& request, const std::string& text, std::ostream& out, std::ostream& err) {
-  const std::filesystem::path path(request.write);
-  std::error_code ignored;
-  if (std::filesystem::exists(path, ignored) && !request.force) {
-    err << "berthwright: " << printable(request.write, every_character)
-        << " exists; choose another name, or --force to replace it\n";
-    return exit_create;
-  }
-  const std::string folder = path.has_parent_path() ? path.parent_path().string() : ".";
-  const Result<Written> written = write_files(folder, {{path.filename().string(), text}});
-  if (!written) {
-    tell(written.problems(), err);
-    return written.problems().front().id == "output.create" ? exit_create : exit_write;
-  }
+  if (!may_write(request.write, request.force, err)) return exit_create;
+  const int written = write_named_file(request.write, text, err);
+  if (written != exit_fine) return written;
   out << "\nWritten: " << printable(request.write, every_character) << '\n';
   return exit_fine;
 }
