@@ -7,6 +7,7 @@
 #include <vector>
 
 #include <berthwright/exact/mass.h>
+#include <berthwright/plan/cushion_wishes.h>
 #include <berthwright/plan/interior.h>
 #include <berthwright/plan/rules.h>
 #include <berthwright/plan/things.h>
@@ -81,6 +82,7 @@ struct PlanParts {
   std::vector<Bed> beds{};
   std::vector<Override> overrides{};
   Lifting lifting{};
+  CushionWishes split{};
   std::vector<std::string> notes{};
   std::vector<AppliedDefault> defaults{};
 };

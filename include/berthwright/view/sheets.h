@@ -5,6 +5,7 @@
 #include <berthwright/solve/answer.h>
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/site/siting.h>
+#include <berthwright/solve/split/reuse.h>
 #include <berthwright/solve/split/split.h>
 #include <berthwright/view/scene.h>
 
@@ -13,14 +14,17 @@ namespace berthwright {
 /// Every sheet of a plan, numbered in order: a plan of each configuration, then the sections of those that
 /// have a bed or a seat, then the clear heights over each bed where something hangs within 36 in, then over
 /// thin grey plans what gives heat with its distances, where each of `heaters` may stand and what each rule
-/// takes, in every configuration and in all at once that a place is sought for, the ways out, and of each of `conversions` what is done step by step; of one without an order a page that says so. Each
-/// is followed by pages for those of its notes that found no room beside it. `heaters` are of the plan.
+/// takes, in every configuration and in all at once that a place is sought for, the ways out, and of each of
+/// `conversions` what is done step by step; of one without an order a page that says so. Each is followed by
+/// pages for those of its notes that found no room beside it. `heaters` are of the plan.
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {},
                           std::span<const Conversion> conversions = {});
 
 /// The proposals for each bay side by side: by day at the left, by night at the right, one row a proposal. A
 /// bay without a proposal has none. Of splits of the plan; pages are numbered among themselves.
 std::vector<Sheet> split_sheets(const Plan& plan, const std::vector<BaySplits>& bays);
+/// A sheet for each bay with the plan's own cushions as they close it best, by night.
+std::vector<Sheet> reuse_sheets(const Plan& plan, const std::vector<BayReuse>& bays);
 
 /// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
 /// up.
