@@ -24,6 +24,7 @@ PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string
   parts.beds = read_beds(fields.find("beds"), reading);
   parts.overrides = read_overrides(fields.find("rules"), reading);
   parts.lifting = read_lifting(fields.find("lifting"), reading);
+  parts.split = read_cushion_wishes(fields.find("split"), reading);
   parts.notes = read_notes(fields.find("notes"), reading);
   fill_foam(parts, reading);
   if (!fields.has("sewing") && std::ranges::any_of(parts.pieces, &Piece::is_soft))

@@ -36,6 +36,7 @@ std::vector<Configuration> read_configurations(const Node* node, const PlanParts
 std::vector<Bed> read_beds(const Node* node, Reading& reading);
 std::vector<Override> read_overrides(const Node* node, Reading& reading);
 Lifting read_lifting(const Node* node, Reading& reading);
+CushionWishes read_cushion_wishes(const Node* node, Reading& reading);
 std::vector<std::string> read_notes(const Node* node, Reading& reading);
 
 /// "faces" and "data_plate" of a thing that gives heat.

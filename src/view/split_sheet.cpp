@@ -4,6 +4,7 @@
 #include <optional>
 #include <stdexcept>
 
+#include "view/bay_marks.h"
 #include "view/draft.h"
 #include "view/lettering.h"
 #include "view/letters.h"
@@ -17,7 +18,6 @@ namespace {
 constexpr PaperLength between_pictures = paper_mm(8);
 constexpr PaperLength between_proposals = paper_mm(5);
 constexpr PaperLength least_words = paper_mm(9);
-constexpr PaperLength beside_picture = paper_mm(5);  // for the letters of backs that stand
 
 struct ProposalRow {
   const BaySplits* of = nullptr;
@@ -36,52 +36,6 @@ Ink ink_of(SplitPiece::Use use) {
       return Ink::moved_piece;
   }
   throw std::logic_error("Use out of range");
-}
-
-// The letter, and the size where there is room for it; upright or reading upward.
-std::vector<Mark> label_of(const std::string& letter, const std::string& size, const PaperBox& box) {
-  std::vector<Mark> marks;
-  const bool upward = box.height() > box.width();
-  const PaperLength along = upward ? box.height() : box.width();
-  const PaperLength across = upward ? box.width() : box.height();
-  const PaperLength room = along - paper_mm(2);
-  const PaperPoint middle = box.centre();
-  const auto set = [&](const std::string& words, PaperLength aside) {
-    const PaperPoint at =
-        upward ? PaperPoint{middle.x + aside, middle.y} : PaperPoint{middle.x, middle.y + aside};
-    marks.emplace_back(Text{Ink::label, at, lettering::label, Anchor::middle, upward, words});
-  };
-  const std::string both_words = letter + "  " + size;
-  const PaperLength rise = lettering::label * 3 / 10;
-  if (across < lettering::label * 14 / 10) return marks;
-  if (text_width(both_words, lettering::label) <= room) {
-    set(both_words, rise);
-  } else if (text_width(size, lettering::label) <= room && across > lettering::label * 3) {
-    set(letter, rise - lettering::label * 65 / 100);
-    set(size, rise + lettering::label * 65 / 100);
-  } else if (text_width(letter, lettering::label) <= room) {
-    set(letter, rise);
-  }
-  return marks;
-}
-
-std::string short_size(const Plan& plan, const SplitPiece& piece) {
-  const auto one = [&](Length length) {
-    return plan->unit == Unit::inch ? imperial(length, {.feet = false}) : metric(length);
-  };
-  return one(std::max(piece.length, piece.width)) + " × " + one(std::min(piece.length, piece.width));
-}
-
-// The larger part of a rectangle beside what is cut out of its corner or edge.
-Rect beside_cut(const Rect& at, const Region& kept_out) {
-  if (kept_out.empty()) return at;
-  const Rect cut = kept_out.bounds();
-  const Rect parts[] = {{at.low, {cut.low.x, at.high.y}},
-                        {{cut.high.x, at.low.y}, at.high},
-                        {at.low, {at.high.x, cut.low.y}},
-                        {{at.low.x, cut.high.y}, at.high}};
-  const auto least = [](const Rect& r) { return std::min(r.width(), r.height()); };
-  return *std::ranges::max_element(parts, {}, least);
 }
 
 // A back that stands is too thin for lettering: its letter stands outside, at the wall.
@@ -105,14 +59,11 @@ Mark letter_beside(const std::string& letter, const Lid& lid, const PaperBox& ba
   throw std::logic_error("Wall out of range");
 }
 
-PaperBox box_in(const PlanView& view, const Rect& rect) {
-  return {view({rect.low.x, rect.high.y}), view({rect.high.x, rect.low.y})};
-}
-
 std::vector<Mark> picture_marks(const Plan& plan, const ProposalRow& row, const PlanView& view, bool night) {
   std::vector<Mark> marks;
   for (const Rect& part : row.of->bay.parts) marks.emplace_back(closed_path(Ink::quiet, box_in(view, part)));
   const Split& split = row.split();
+  if (night && split.gap) add(marks, paths_of(view, Region(*split.gap), {}, Ink::gap));
   // Backs stand on seats, so they are drawn after them.
   for (const auto use : {SplitPiece::Use::seat, SplitPiece::Use::filler, SplitPiece::Use::back})
     for (std::size_t i = 0; i < split.pieces.size(); ++i) {
@@ -141,8 +92,8 @@ std::vector<Mark> picture_marks(const Plan& plan, const ProposalRow& row, const 
         if (lid->faces == Wall::left) at.high.y -= thick;
       }
     }
-    add(marks,
-        label_of(row.names[i].id, short_size(plan, piece), box_in(view, beside_cut(at, piece.kept_out))));
+    add_letter(marks, row.names[i].id, short_size(plan, piece.length, piece.width),
+               box_in(view, beside_cut(at, piece.kept_out)), box_in(view, row.of->bay.bounds()));
   }
   return marks;
 }
@@ -151,13 +102,6 @@ struct SaidOver {
   std::vector<Mark> marks;
   PaperLength height;
 };
-
-PaperLength bottom_of(const std::vector<Mark>& marks, PaperLength top) {
-  PaperLength bottom = top;
-  for (const Mark& mark : marks)
-    if (const Text* text = std::get_if<Text>(&mark)) bottom = std::max(bottom, text->at.y + paper_mm(1));
-  return bottom;
-}
 
 SaidOver said_over(const Plan& plan, const ProposalRow& row, const PaperBox& box) {
   const NightBay& bay = row.of->bay;
@@ -224,7 +168,9 @@ Draft bay_draft(const Plan& plan, const BaySplits& splits, std::size_t number,
       {{Note::Kind::text,
         bay_heading(plan, bay) +
             ". Grey: seats. Yellow with a heavy edge: backs. Blue: fillers. "
-            "White: the board by day, or what rises through. Letters outside are of backs that stand.",
+            "White: the board by day, or what rises through. Letters outside are of backs that stand "
+            "and of strips too narrow for theirs." +
+            (splits.best.front().gap ? " Bright yellow: what stays open." : ""),
         0, false, std::nullopt}},
       {box});
   std::vector<ProposalRow> rows;

@@ -7,6 +7,13 @@
 
 namespace berthwright {
 
+/// Own unit first, whole inches rather than feet: the trade calls cushions by inches.
+std::string inches_of(const Plan& plan, Length length);
+/// The longer side first.
+std::string box_text(const Plan& plan, Length a, Length b);
+/// Where its low corner lies.
+std::string corner_text(const Plan& plan, const Rect& at);
+
 /// What a proposed cushion is called: a letter that nothing else of the plan has, and a name.
 struct CushionName {
   std::string id;
@@ -30,6 +37,7 @@ std::string split_reasons(const Plan& plan, const Split& split);
 std::string piece_sentence(const Plan& plan, const SplitPiece& piece, const CushionName& name);
 /// What would close the bay.
 std::string split_cure_sentence(const Plan& plan, const NightBay& bay, const SplitCure& cure);
+std::string no_bay_sentence();
 std::string off_level_sentence(const Plan& plan, const OffLevel& off);
 /// What was tried, and what it stands on.
 std::string split_limits_sentence(const Plan& plan, const SplitLimits& limits);

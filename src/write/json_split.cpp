@@ -4,17 +4,12 @@
 
 #include <berthwright/view/words.h>
 
-#include "view/split_words.h"
-#include "write/in_json.h"
+#include "write/json_bay.h"
 
 namespace berthwright {
 namespace {
 
 using SplitJson = nlohmann::ordered_json;
-
-SplitJson rect_json(const Rect& rect) {
-  return {{"corner", place_in<SplitJson>(rect.low)}, {"opposite", place_in<SplitJson>(rect.high)}};
-}
 
 std::string_view use_word(SplitPiece::Use use) {
   return use == SplitPiece::Use::seat ? "seat" : use == SplitPiece::Use::back ? "back" : "filler";
@@ -36,6 +31,8 @@ std::string_view change_word(SplitCure::Kind kind) {
       return "narrower cushion";
     case SplitCure::Kind::deeper_benches:
       return "deeper benches";
+    case SplitCure::Kind::pressed_together:
+      return "pressed together";
   }
   return "";
 }
@@ -46,15 +43,16 @@ SplitJson split_in(const Plan& plan, const NightBay& bay, const Split& split,
   SplitJson cushions = SplitJson::array();
   for (std::size_t i = 0; i < names.size(); ++i) {
     const SplitPiece& piece = split.pieces[i];
-    cushions.push_back({{"id", names[i].id},
-                        {"name", names[i].name},
-                        {"use", use_word(piece.use)},
-                        {"bench", piece.bench.text()},
-                        {"length_mm", millimetres(std::max(piece.length, piece.width))},
-                        {"width_mm", millimetres(std::min(piece.length, piece.width))},
-                        {"by_day", piece.by_day ? rect_json(*piece.by_day) : SplitJson(nullptr)},
-                        {"by_night", rect_json(piece.by_night)},
-                        {"cut_out", region_in<SplitJson>(piece.kept_out)}});
+    cushions.push_back(
+        {{"id", names[i].id},
+         {"name", names[i].name},
+         {"use", use_word(piece.use)},
+         {"bench", piece.bench.text()},
+         {"length_mm", millimetres(std::max(piece.length, piece.width))},
+         {"width_mm", millimetres(std::min(piece.length, piece.width))},
+         {"by_day", piece.by_day ? rectangle_in<SplitJson>(*piece.by_day) : SplitJson(nullptr)},
+         {"by_night", rectangle_in<SplitJson>(piece.by_night)},
+         {"cut_out", region_in<SplitJson>(piece.kept_out)}});
   }
   SplitJson backs = SplitJson::array();
   for (std::size_t i = 0; i < bay.lids.size(); ++i)
@@ -71,6 +69,11 @@ SplitJson split_in(const Plan& plan, const NightBay& bay, const Split& split,
           {"seams_under_hips_mm", millimetres(split.hip_seams)},
           {"seams_under_shoulders_mm", millimetres(split.shoulder_seams)},
           {"seams_mm", millimetres(split.seams)},
+          {"seam_lines", split.seam_lines},
+          {"gap", split.gap ? rectangle_in<SplitJson>(*split.gap) : SplitJson(nullptr)},
+          {"heaviest_foam_g", static_cast<double>(split.heaviest.units()) / mass_units_per_gram},
+          {"foam_price",
+           split.foam ? SplitJson(static_cast<double>(split.foam->hundredths) / 100) : SplitJson(nullptr)},
           {"sentence", split_heading(plan, bay, split) + " " + split_reasons(plan, split)}};
 }
 
@@ -92,35 +95,24 @@ std::string split_json(const Plan& plan, const std::vector<ProposedSplits>& bays
       changes.push_back({{"change", change_word(cure.kind)},
                          {"by_mm", millimetres(cure.by)},
                          {"sentence", split_cure_sentence(plan, bay, cure)}});
-    SplitJson benches = SplitJson::array();
-    for (const Lid& lid : bay.lids) benches.push_back(lid.bench.text());
-    all.push_back({{"benches", benches},
-                   {"boards", bay.boards},
-                   {"day", bay.day->id.text()},
-                   {"night", bay.night->id.text()},
-                   {"level_mm", millimetres(bay.level)},
-                   {"bounds", rect_json(bay.bounds())},
-                   {"proposals", proposals},
-                   {"changes", changes},
-                   {"candidates", of.splits.candidates},
-                   {"closed", of.splits.closed},
-                   {"laid_on_trial", of.splits.stages},
-                   {"given_up_early", of.splits.pruned},
-                   {"complete", of.splits.complete}});
+    SplitJson one = bay_in<SplitJson>(bay);
+    one["proposals"] = std::move(proposals);
+    one["changes"] = std::move(changes);
+    one["candidates"] = of.splits.candidates;
+    one["given_up_by_area"] = of.splits.by_area;
+    one["closed"] = of.splits.closed;
+    one["laid_on_trial"] = of.splits.stages;
+    one["given_up_early"] = of.splits.pruned;
+    one["complete"] = of.splits.complete;
+    all.push_back(std::move(one));
     add_ids(others, plan, of.splits);
   }
-  SplitJson off = SplitJson::array();
-  for (const OffLevel& one : off_level)
-    off.push_back({{"board", one.board},
-                   {"bench", one.bench},
-                   {"above_mm", millimetres(one.above)},
-                   {"sentence", off_level_sentence(plan, one)}});
   return text_of(SplitJson{{"schema_version", schema_version},
                            {"title", plan->title.title},
                            {"unit", plan->unit == Unit::inch ? "in" : "mm"},
                            {"exit_code", exit_code(bays)},
                            {"bays", all},
-                           {"off_level", off},
+                           {"off_level", off_level_in<SplitJson>(plan, off_level)},
                            {"caution", caution_line(plan->english)}});
 }
 

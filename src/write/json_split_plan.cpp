@@ -18,12 +18,12 @@ using PlanJson = nlohmann::ordered_json;
 /// One chosen bay, being written into the plan.
 class BayWriter {
  public:
-  BayWriter(const Plan& plan, const ChosenSplit& chosen, const std::vector<std::string>& others)
+  BayWriter(const Plan& plan, const ChosenSplit& chosen)
       : plan_(plan),
         bay_(chosen.splits->bay),
         split_(chosen.split()),
         thickness_(chosen.splits->limits.thickness),
-        names_(cushion_names(plan, bay_, split_, others)) {}
+        names_(cushion_names(plan, bay_, split_, chosen.others)) {}
 
   void write_into(PlanJson& json) const {
     erase_old(json["pieces"], "id");
@@ -128,11 +128,7 @@ std::string plan_text_with(const Plan& plan, std::string_view text, const std::v
   PlanJson json = PlanJson::parse(text, nullptr, true, true);
   for (const char* list : {"pieces", "beds"})
     if (!json.contains(list)) json[list] = PlanJson::array();
-  std::vector<std::string> others;
-  for (const ChosenSplit& one : chosen) {
-    BayWriter(plan, one, others).write_into(json);
-    add_ids(others, plan, *one.splits);
-  }
+  for (const ChosenSplit& one : chosen) BayWriter(plan, one).write_into(json);
   return "// Written by berthwright split; comments of the plan it was made from are not carried over.\n" +
          laid_out(json) + "\n";
 }

@@ -38,20 +38,20 @@ std::string proposal_lines(const Plan& plan, const ProposedSplits& bay, std::siz
 
 int exit_code(const std::vector<ProposedSplits>& bays) {
   if (bays.empty()) return 2;
-  const bool all =
-      std::ranges::none_of(bays, [](const ProposedSplits& bay) { return bay.splits.best.empty(); });
+  const bool all = std::ranges::none_of(
+      bays, [](const ProposedSplits& bay) { return bay.splits.best.empty() || bay.splits.best.front().gap; });
   return all ? 0 : 1;
 }
 
 std::string split_text(const Plan& plan, const std::vector<ProposedSplits>& bays,
                        const std::vector<OffLevel>& off_level) {
   std::string text = heading(plan);
-  if (bays.empty())
-    text += "\nThe plan has no bay to cover: no bench and board side by side at one height by night.\n";
+  if (bays.empty()) text += "\n" + wrapped(no_bay_sentence(), {});
   std::vector<std::string> others;
   for (const ProposedSplits& bay : bays) {
     text += "\n" + wrapped(bay_heading(plan, bay.splits.bay), {});
-    if (bay.splits.best.empty()) text += wrapped("Nothing closes within these limits.", item);
+    if (bay.splits.best.empty() || bay.splits.best.front().gap)
+      text += wrapped("Nothing closes exactly within these limits.", item);
     for (std::size_t i = 0; i < bay.splits.best.size(); ++i) text += proposal_lines(plan, bay, i, others);
     for (const SplitCure& cure : bay.splits.cures)
       text += wrapped(split_cure_sentence(plan, bay.splits.bay, cure), item);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <iosfwd>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -46,11 +47,13 @@ struct SplitRequest {
   std::string most_back;
   std::string least_side;
   std::string longest_side;
-  std::size_t fillers = 1;
+  std::string gap;
+  std::optional<std::size_t> fillers;
   std::vector<std::size_t> choose;  ///< number of a proposal, for each bay
   std::string folder;               ///< for drawings; empty: none
   std::string write;                ///< file for the plan with what was chosen; empty: none
   bool force = false;
+  bool reuse = false;  ///< lay the plan's own cushions instead
   bool json = false;
 };
 struct CutRequest {

@@ -101,6 +101,7 @@ CLI::App* define_split(CLI::App& app, SplitRequest& split) {
   verb->add_option("--most-back", split.most_back, "highest back (default: rule seat.high-back)");
   verb->add_option("--least-side", split.least_side, "shortest side of a cushion (default: 6 in)");
   verb->add_option("--longest-side", split.longest_side, "longest side of a cushion (default: 80 in)");
+  verb->add_option("--gap", split.gap, "widest gap shown where nothing closes exactly (default: none)");
   verb->add_option("--fillers", split.fillers, "how many cushions may have no use by day (default: 1)")
       ->check(CLI::Range(std::size_t{0}, std::size_t{3}));
   verb->add_option("--out", split.folder, "draw the proposals for each bay side by side in this folder");
@@ -111,9 +112,12 @@ CLI::App* define_split(CLI::App& app, SplitRequest& split) {
       ->allow_extra_args(false)
       ->take_all();
   verb->add_flag("--force", split.force, "replace the file of --write if it exists");
+  verb->add_flag("--reuse", split.reuse,
+                 "propose no new cushions: lay those that the plan has, and tell what they leave open");
   verb->add_flag("--json", split.json, "one JSON object instead of text (plans/split.schema.json)");
   verb->footer(
-      "Example:\n  berthwright split plans/sanderling.json --fillers 0\n\n"
+      "Example:\n  berthwright split plans/sanderling.json --fillers 0\n"
+      "  berthwright split plans/sanderling.json --reuse\n\n"
       "Exit code: 0 each bay closes; 1 one does not; 2 there is none; 64 the command is wrong; 65 the plan "
       "is\n"
       "wrong; 66 it cannot be read; 73 the file of --write exists or cannot be made; 74 it could not be "

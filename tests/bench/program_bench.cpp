@@ -66,7 +66,7 @@ const bool registered = [] {
     if (entry.path().extension() == ".json" && entry.path().stem().extension() != ".schema")
       plans.push_back(entry.path());
   std::ranges::sort(plans);
-  for (const char* verb : {"check", "draw", "heater"})
+  for (const char* verb : {"check", "draw", "heater", "split"})
     for (const auto& plan : plans)
       benchmark::RegisterBenchmark(
           (std::string(verb) + "/" + plan.stem().string()).c_str(),

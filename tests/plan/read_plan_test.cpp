@@ -73,6 +73,13 @@ TEST(ReadPlan, WeightsAndWhatOnePersonLifts) {
   EXPECT_EQ(example()->lifting.weight, Mass::pounds(50));
   EXPECT_EQ(example()->lifting.reach, 33_in);
   EXPECT_EQ(example()->lifting.reason, "two of us, long arms");
+  const CushionWishes& wishes = example()->split;
+  EXPECT_EQ(wishes.most_back, 21_in);
+  EXPECT_EQ(wishes.gap, Length::inches(1, 4));
+  EXPECT_EQ(wishes.lift, Mass::pounds(9));
+  EXPECT_EQ(wishes.foam_density, 25);
+  ASSERT_EQ(wishes.foam_stock.size(), 1U);
+  EXPECT_EQ(wishes.foam_stock[0].price, 8'950);
 }
 
 TEST(ReadPlan, TheOrderOfFixturesInTheFileDoesNotMatter) {

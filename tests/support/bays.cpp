@@ -35,6 +35,19 @@ NightBay lounge_of_three(Length length, Length width, Length depth, Length arch_
   return bay;
 }
 
+NightBay lounge_of_two(Length length, Length width, Length depth) {
+  NightBay bay;
+  bay.level = 14_in;
+  const Rect left{{}, {length, depth}};
+  const Rect rear{{length - depth, depth}, {length, width}};
+  const Rect board{{Length{}, depth}, {length - depth, width}};
+  bay.parts = {left, rear, board};
+  bay.lids = {{FixtureId("left bench"), left, Wall::right, {{}, {length - depth, depth}}},
+              {FixtureId("rear bench"), rear, Wall::front, rear}};
+  bay.boards = {"table"};
+  return bay;
+}
+
 NightBay mirrored(const NightBay& bay, Vector by) {
   NightBay result = bay;
   const auto image = [by](const Rect& r) {

@@ -15,8 +15,8 @@ namespace {
 
 constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
 
-// What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, the steps,
-// the cushions proposed and what is cut.
+// What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, the
+// steps, the cushions proposed, its own laid anew, and what is cut.
 std::map<std::string, std::string> made_now(const std::string& name) {
   const TemporaryFolder folder;
   const std::string plan = repository_path("plans/" + name + ".json");
@@ -25,6 +25,8 @@ std::map<std::string, std::string> made_now(const std::string& name) {
   EXPECT_LE(run({"check", plan}, checked, err), 2) << err.str();
   std::ostringstream split;
   EXPECT_LE(run({"split", plan, "--out", folder.path()}, split, err), 2) << err.str();
+  std::ostringstream reused;
+  EXPECT_LE(run({"split", plan, "--reuse", "--out", folder.path()}, reused, err), 2) << err.str();
   auto files = files_in(folder.path());
   files["check.txt"] = checked.str();
   if (demo_text(name).find("\"kind\": \"heater\"") != std::string::npos) {
@@ -34,6 +36,7 @@ std::map<std::string, std::string> made_now(const std::string& name) {
   EXPECT_LE(run({"steps", plan}, stepped, err), 2) << err.str();
   files["steps.txt"] = stepped.str();
   files["split.txt"] = split.str();
+  files["reuse.txt"] = reused.str();
   EXPECT_LE(run({"cut", plan}, cut, err), 2) << err.str();
   files["cut.txt"] = cut.str();
   return files;

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include <berthwright/exact/mass.h>
+#include <berthwright/plan/cushion_wishes.h>
 #include <berthwright/plan/interior.h>
 #include <berthwright/plan/rules.h>
 #include <berthwright/plan/sewing.h>
@@ -92,6 +93,7 @@ struct PlanParts {
   std::vector<Override> overrides{};
   Lifting lifting{};
   Sewing sewing{};
+  CushionWishes split{};
   std::vector<std::string> notes{};
   std::vector<AppliedDefault> defaults{};
 };

@@ -6,6 +6,7 @@
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/cover/cover.h>
 #include <berthwright/solve/site/siting.h>
+#include <berthwright/solve/split/reuse.h>
 #include <berthwright/solve/split/split.h>
 #include <berthwright/view/scene.h>
 
@@ -29,6 +30,8 @@ std::vector<Sheet> cover_sheets(const Plan& plan, const std::vector<Cover>& cove
 /// The proposals for each bay side by side: by day at the left, by night at the right, one row a proposal. A
 /// bay without a proposal has none. Of splits of the plan; pages are numbered among themselves.
 std::vector<Sheet> split_sheets(const Plan& plan, const std::vector<BaySplits>& bays);
+/// A sheet for each bay with the plan's own cushions as they close it best, by night.
+std::vector<Sheet> reuse_sheets(const Plan& plan, const std::vector<BayReuse>& bays);
 
 /// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
 /// up.

@@ -7,6 +7,7 @@
 #include <berthwright/solve/answer.h>
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/site/siting.h>
+#include <berthwright/solve/split/reuse.h>
 #include <berthwright/solve/split/split.h>
 #include <berthwright/view/scene.h>
 
@@ -44,7 +45,7 @@ struct ProposedSplits {
   /// support and room; as sentences.
   std::vector<std::vector<std::string>> unmet;
 };
-/// 0: each bay closes; 1: one does not; 2: there is no bay.
+/// 0: each bay closes exactly; 1: one does not; 2: there is no bay.
 int exit_code(const std::vector<ProposedSplits>& bays);
 /// Cushions that close each bay, as text for people, at most 100 columns wide, ending with the caution line.
 std::string split_text(const Plan& plan, const std::vector<ProposedSplits>& bays,
@@ -53,10 +54,20 @@ std::string split_text(const Plan& plan, const std::vector<ProposedSplits>& bays
 std::string split_json(const Plan& plan, const std::vector<ProposedSplits>& bays,
                        const std::vector<OffLevel>& off_level);
 
+/// 0: each bay is closed; 1: one stays open somewhere; 2: there is no bay.
+int exit_code(const std::vector<BayReuse>& bays);
+/// As text for people, at most 100 columns wide, ending with the caution line.
+std::string reuse_text(const Plan& plan, const std::vector<BayReuse>& bays,
+                       const std::vector<OffLevel>& off_level);
+/// The same as one JSON object (schema: plans/split.schema.json).
+std::string reuse_json(const Plan& plan, const std::vector<BayReuse>& bays,
+                       const std::vector<OffLevel>& off_level);
+
 /// One of the proposals for a bay.
 struct ChosenSplit {
   const BaySplits* splits = nullptr;
-  std::size_t index = 0;  ///< into `splits->best`
+  std::size_t index = 0;              ///< into `splits->best`
+  std::vector<std::string> others{};  ///< ids that the proposals for bays before it take, chosen or not
   const Split& split() const { return splits->best[index]; }
 };
 /// The plan of `text` with the chosen cushions in place of those that lay in their bays: as pieces, in every

@@ -33,6 +33,8 @@ std::vector<Length> back_heights(const NightBay& bay, const SplitLimits& limits)
     if (height >= limits.least_back && height <= limits.most_back) result.insert(height);
   };
   for (Length height; height <= limits.most_back; height += limits.step) keep(height);
+  keep(limits.least_back);
+  keep(limits.most_back);
   for (const Length span : spans(bay))
     for (const Length one : seats)
       for (const Length other : seats)

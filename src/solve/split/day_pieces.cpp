@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "solve/split/foam_cost.h"
+
 namespace berthwright {
 namespace {
 
@@ -16,10 +18,18 @@ Rect before_strip(const Lid& lid, Length strip) {
   return at;
 }
 
-// In as few parts along the front as keep within the longest side. The first take what does not divide.
-std::vector<Rect> in_parts(const Rect& whole, bool along_y, Length longest) {
+// How many parts along the front keep within the longest side and the most weight.
+std::int64_t count_of_parts(Length length, Length other, const SplitLimits& limits) {
+  const auto up = [](std::int64_t whole, std::int64_t part) { return (whole + part - 1) / part; };
+  std::int64_t count = up(length.ticks(), limits.longest_side.ticks());
+  if (limits.most_weight)
+    count = std::max(count, up(weight_of_foam(length, other, limits).units(), limits.most_weight->units()));
+  return count;
+}
+
+// In so many equal parts along the front. The first take what does not divide.
+std::vector<Rect> in_parts(const Rect& whole, bool along_y, std::int64_t count) {
   const Length length = along_y ? whole.height() : whole.width();
-  const std::int64_t count = (length.ticks() + longest.ticks() - 1) / longest.ticks();
   std::vector<Rect> result;
   Length from;
   for (std::int64_t i = 0; i < count; ++i) {
@@ -82,7 +92,11 @@ DaySeats day_seats(const NightBay& bay, const SplitLimits& limits, const std::ve
       back = {{lid.before_board.low.x, back.low.y}, {lid.before_board.high.x, back.high.y}};
     for (const bool is_back : {false, true}) {
       std::size_t number = 0;
-      for (const Rect& part : in_parts(is_back ? back : seat, lid.looks_along(), limits.longest_side)) {
+      const Rect& whole = is_back ? back : seat;
+      const Length length = lid.looks_along() ? whole.height() : whole.width();
+      const Length depth = lid.looks_along() ? whole.width() : whole.height();
+      const std::int64_t count = count_of_parts(length, is_back ? heights[i] : depth, limits);
+      for (const Rect& part : in_parts(whole, lid.looks_along(), count)) {
         SplitPiece piece;
         piece.use = is_back ? SplitPiece::Use::back : SplitPiece::Use::seat;
         piece.bench = lid.bench;

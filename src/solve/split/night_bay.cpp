@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <stdexcept>
 
 #include <berthwright/solve/room/arrangement.h>
 
@@ -155,6 +156,34 @@ void keep_out(NightBay& bay, const Plan& plan, const Arrangement& night, Length 
   bay.kept_out = united(out);
 }
 
+// What lies this far beyond a side of the bay.
+Rect beyond(const Rect& bay, Wall side) {
+  switch (side) {
+    case Wall::front:
+      return {{bay.low.x - overhang, bay.low.y}, {bay.low.x, bay.high.y}};
+    case Wall::rear:
+      return {{bay.high.x, bay.low.y}, {bay.high.x + overhang, bay.high.y}};
+    case Wall::left:
+      return {{bay.low.x, bay.low.y - overhang}, {bay.high.x, bay.low.y}};
+    case Wall::right:
+      return {{bay.low.x, bay.high.y}, {bay.high.x, bay.high.y + overhang}};
+  }
+  throw std::logic_error("Wall out of range");
+}
+
+void find_free_sides(NightBay& bay, const Plan& plan, const Arrangement& night, Length thickness) {
+  const Length top = bay.level + thickness;
+  const Region room = room_between(plan->interior, bay.level, top);
+  for (const Wall side : {Wall::front, Wall::rear, Wall::left, Wall::right}) {
+    const Region strip(beyond(bay.bounds(), side));
+    const bool stopped = std::ranges::any_of(night.things, [&](const Placed& placed) {
+      return !placed.is_soft() && !placed.is_curtain() && meets_heights(placed.solid, bay.level, top) &&
+             overlaps(placed.solid.outline(), strip);
+    });
+    if (!stopped && contains(room, strip)) bay.free_sides.push_back(side);
+  }
+}
+
 void find_cushions(NightBay& bay, const Plan& plan, const Arrangement& arrangement) {
   for (const Piece& piece : plan->pieces) {
     const Placed* placed = arrangement.find(piece.id.text());
@@ -219,6 +248,7 @@ Result<NightBays> night_bays(const Plan& plan, const Configuration& day, const C
       bay.lids.push_back({top.placed->fixture->id, top.at, faces, behind_boards(top.at, faces, boards)});
     }
     keep_out(bay, plan, *by_night, thickness);
+    find_free_sides(bay, plan, *by_night, thickness);
     find_cushions(bay, plan, *by_day);
     find_cushions(bay, plan, *by_night);
     result.bays.push_back(std::move(bay));

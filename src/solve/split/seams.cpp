@@ -1,7 +1,9 @@
 #include "solve/split/seams.h"
 
 #include <algorithm>
+#include <set>
 #include <tuple>
+#include <utility>
 
 namespace berthwright {
 namespace {
@@ -31,7 +33,11 @@ Seams seams_of(const std::vector<Rect>& cushions, const Rect& bed) {
   const Length low = along ? bed.low.x : bed.low.y;
   const Length length = along ? bed.width() : bed.height();
   Seams by_end[2];
-  for (const Seam& seam : all_seams(cushions)) {
+  const std::vector<Seam> all = all_seams(cushions);
+  std::set<std::pair<bool, Length>> lines;
+  for (const Seam& seam : all) lines.emplace(seam.upright, seam.at);
+  for (Seams& seams : by_end) seams.lines = lines.size();
+  for (const Seam& seam : all) {
     for (Seams& seams : by_end) seams.all += seam.length;
     if (seam.upright != along) continue;
     for (const bool turned : {false, true}) {

@@ -139,6 +139,132 @@ TEST(Split, KeepsASeatThatIsCutOutWhereItIs) {
   }
 }
 
+const SplitPiece& piece_of(const Split& split, const std::string& bench, SplitPiece::Use use) {
+  return *std::ranges::find_if(split.pieces, [&](const SplitPiece& piece) {
+    return piece.use == use && piece.bench == FixtureId(bench);
+  });
+}
+
+// A lounge around one corner, 60 x 60 in, benches 20 in deep. Backs that end at the corner are 40 in long
+// before a board of 40 x 40 in, so two of 20 in close it: 40 = 2 x 20, all seats where they are.
+// 60 x 20 + 40 x 20 + 2 x 40 x 20 = 3,600 = 60 x 60.
+TEST(Split, OfALoungeAroundOneCornerIsThatByHand) {
+  const NightBay bay = support::lounge_of_two(60_in, 60_in, 20_in);
+  SplitLimits limits;
+  limits.fillers = 0;
+  KnownTilings known;
+  const std::vector<BackManner> on_seats(2, BackManner::on_seat);
+  const std::vector<Length> heights(2, 20_in);
+  const BayClosing closing =
+      best_closing(bay, limits, day_seats(bay, limits, on_seats, heights, true), 0, known);
+  const auto still = std::ranges::find(closing.splits, std::size_t{0}, &Split::moved);
+  ASSERT_NE(still, closing.splits.end());
+  expect_closed(bay, *still, limits.thickness);
+  EXPECT_EQ(still->sizes, 2U);
+  EXPECT_EQ(still->pieces.size(), 4U);
+  // Backs of 60 in and 40 in, as long as their lids, are too much at that height: 1,200 + 800 = 2,000 on
+  // 1,600.
+  EXPECT_TRUE(
+      best_closing(bay, limits, day_seats(bay, limits, on_seats, heights, false), 0, known).splits.empty());
+  const BaySplits splits = splits_of(bay, limits);
+  ASSERT_FALSE(splits.best.empty());
+  for (const Split& split : splits.best) expect_closed(bay, split, limits.thickness);
+}
+
+// A lounge around three sides, 70 x 76 in, benches 22 in deep: 76 - 2 x 22 = 32 in between them. The rear
+// back stays, its seat is 22 - 4 = 18 in; the side backs, 70 - 22 = 48 in long, are 32 / 2 = 16 in high.
+TEST(Split, OfALoungeAroundThreeSidesIsThatByHand) {
+  const NightBay bay = support::lounge_of_three(70_in, 76_in, 22_in, Length{}, Length{});
+  SplitLimits limits;
+  KnownTilings known;
+  const DaySeats day = day_seats(bay, limits, {BackManner::on_seat, BackManner::on_seat, BackManner::stays},
+                                 {16_in, 16_in, 16_in}, true);
+  const BayClosing closing = best_closing(bay, limits, day, 0, known);
+  const auto still = std::ranges::find(closing.splits, std::size_t{0}, &Split::moved);
+  ASSERT_NE(still, closing.splits.end());
+  EXPECT_EQ(piece_of(*still, "rear bench", SplitPiece::Use::seat).length, 18_in);
+  for (const char* bench : {"left bench", "right bench"}) {
+    const Rect at = piece_of(*still, bench, SplitPiece::Use::back).by_night;
+    EXPECT_EQ(at.width(), 48_in);
+    EXPECT_EQ(at.height(), 16_in);
+    EXPECT_EQ(at.low.x, Length{});
+  }
+  expect_closed(bay, *still, limits.thickness);
+}
+
+// S = 30 in and backs of 14 7/8 in and no other: 30 - 2 x 14 7/8 = 1/4 in stays open, 40 in long. (On 38 in a
+// seat and a back, turned, would fill 38 but for 1/8 in.)
+TEST(Split, ShowsTheNearestWhereNothingCloses) {
+  const NightBay bay = facing_benches(23_in, 30_in, 40_in);
+  SplitLimits limits;
+  limits.fillers = 0;
+  limits.least_back = limits.most_back = Length::inches(119, 8);
+  EXPECT_TRUE(splits_of(bay, limits).best.empty());
+  limits.most_gap = Length::inches(1, 2);
+  const BaySplits near = splits_of(bay, limits);
+  ASSERT_FALSE(near.best.empty());
+  EXPECT_EQ(gap_width(near.best[0]), Length::inches(1, 4));
+  ASSERT_TRUE(near.best[0].gap.has_value());
+  EXPECT_EQ(std::max(near.best[0].gap->width(), near.best[0].gap->height()), 40_in);
+  EXPECT_FALSE(near.cures.empty());
+  EXPECT_EQ(near.closed, 0U);
+  limits.most_gap = Length::inches(1, 8);
+  EXPECT_TRUE(splits_of(bay, limits).best.empty());
+}
+
+// Backs of 15 1/4 in and no other: 2 x 15 1/4 - 30 = 1/2 in too much.
+TEST(Split, SaysHowFarCushionsWouldBePressed) {
+  SplitLimits limits;
+  limits.fillers = 0;
+  limits.least_back = limits.most_back = Length::inches(61, 4);
+  const BaySplits splits = splits_of(facing_benches(23_in, 30_in, 38_in), limits);
+  const auto pressed = std::ranges::find(splits.cures, SplitCure::Kind::pressed_together, &SplitCure::kind);
+  ASSERT_NE(pressed, splits.cures.end());
+  EXPECT_EQ(pressed->by, Length::inches(1, 2));
+}
+
+// A seat of 23 x 42 x 4 in at 2.5 lb/ft3: 3,864 / 1,728 x 2.5 = 5.59 lb. At 5 lb it is cut in two of 2.80 lb.
+TEST(Split, CutsWhatIsTooHeavyToLift) {
+  const NightBay bay = facing_benches(23_in, 30_in, 42_in);
+  SplitLimits limits;
+  limits.fillers = 0;
+  const BaySplits plain = splits_of(bay, limits);
+  ASSERT_FALSE(plain.best.empty());
+  limits.most_weight = Mass::pounds(5);
+  const BaySplits light = splits_of(bay, limits);
+  ASSERT_FALSE(light.best.empty());
+  for (const Split& split : light.best) {
+    EXPECT_LE(split.heaviest, *limits.most_weight);
+    expect_closed(bay, split, limits.thickness);
+  }
+  const Split* on = with_backs(plain, BackManner::on_seat, 15_in);
+  ASSERT_NE(on, nullptr);
+  EXPECT_GT(on->heaviest, Mass::pounds(5));
+  EXPECT_LT(on->heaviest, Mass::pounds(6));
+}
+
+// Blanks are 1/2 in over: two seats 23 1/2 x 38 1/2 = 904.75 sq in, two backs 15 1/2 x 38 1/2 = 596.75. A
+// sheet of 82 x 54 in, 4,428 sq in, at 110.70 is 0.025 a sq in: 22.61875 and 14.91875, rounded up 22.62 and
+// 14.92, together 75.08. A cheaper one of 30 x 20 in takes none of them; one 3 in thick does not count.
+TEST(Split, ReckonsFoamByTheCheapestSheetThatTakesIt) {
+  const NightBay bay = facing_benches(23_in, 30_in, 38_in);
+  SplitLimits limits;
+  limits.fillers = 0;
+  limits.foam_stock = {{82_in, 54_in, 4_in, 11'070}, {20_in, 30_in, 4_in, 100}, {82_in, 54_in, 3_in, 1}};
+  const BaySplits splits = splits_of(bay, limits);
+  const Split* on = with_backs(splits, BackManner::on_seat, 15_in);
+  ASSERT_NE(on, nullptr);
+  EXPECT_EQ(on->foam, (FoamCost{7'508, 0}));
+  // The small one alone: all four are glued up, at 100 / 600 a sq in: 150.79 and 99.46, twice.
+  limits.foam_stock = {{20_in, 30_in, 4_in, 100}};
+  const BaySplits glued = splits_of(bay, limits);
+  const Split* all = with_backs(glued, BackManner::on_seat, 15_in);
+  ASSERT_NE(all, nullptr);
+  EXPECT_EQ(all->foam, (FoamCost{2 * (151 + 100), 4}));
+  limits.foam_stock = {{82_in, 54_in, 3_in, 1}};
+  EXPECT_FALSE(splits_of(bay, limits).best[0].foam.has_value());
+}
+
 TEST(Split, DoesNotDependOnMirrorShiftOrOrder) {
   for (const bool lounge : {false, true}) {
     const NightBay bay = lounge ? support::lounge_of_three(70_in, 74_in, 21_in, 18_in, 5_in)
@@ -170,6 +296,7 @@ TEST(Split, ClosesExactlyWhatAnExhaustiveSearchCloses) {
         const NightBay bay =
             facing_benches(Length::inches(depth), Length::inches(span), Length::inches(width));
         SplitLimits limits{1_in, 1_in, 6_in, 1_in, 80_in, 0, 1_in};
+        KnownTilings known;
         for (int choice = 0; choice < 4; ++choice)
           for (int one = 1; one <= 4; ++one)
             for (int other = 1; other <= 4; ++other) {
@@ -178,7 +305,8 @@ TEST(Split, ClosesExactlyWhatAnExhaustiveSearchCloses) {
                   choice / 2 == 0 ? BackManner::on_seat : BackManner::behind_seat};
               const BayClosing ours = best_closing(
                   bay, limits,
-                  day_seats(bay, limits, manners, {Length::inches(one), Length::inches(other)}, false), 0);
+                  day_seats(bay, limits, manners, {Length::inches(one), Length::inches(other)}, false), 0,
+                  known);
               oracle::TilingCase cells;
               cells.free.assign(static_cast<std::size_t>(width),
                                 std::vector<bool>(static_cast<std::size_t>(2 * depth + span), true));

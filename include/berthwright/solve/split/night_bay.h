@@ -36,6 +36,7 @@ struct NightBay {
   std::vector<PieceId> cushions;    ///< the soft pieces that lie there now, by day or by night
   std::vector<std::string> risen;   ///< ids of fixtures that rise through it
   Region kept_out;                  ///< what those take, and what lies outside the room at that height
+  std::vector<Wall> free_sides{};   ///< of `bounds`, along which 2 in beyond are free at that height
 
   Rect bounds() const;
 };

@@ -25,6 +25,8 @@ struct TilingTask {
   std::size_t fillers = 0;
   Length least_side = one_tick;
   Length longest_side = farthest;
+  Length narrower_side = farthest;  ///< at most, of a filler's shorter side
+  std::size_t least_fillers = 0;
 };
 
 struct LaidTile {
@@ -49,9 +51,10 @@ struct TilingBounds {
 
 /// Every way to lay all tiles and as few fillers as can be, so that they cover the parts and overlap nowhere.
 ///
-/// The leftmost of the lowest free corners is covered next, so each way is met once. A filler begins there;
-/// its far sides are looked for where sides lie that are anchored: at a corner of the parts or a side laid
-/// before, plus or less sums of sides of tiles (normal positions). Complete for those. Deterministic.
+/// The leftmost of the lowest free corners is covered next, so each way is met once. With at most one filler
+/// complete without reserve. Of more, all but the last have their far sides where sides are anchored: at a
+/// corner of the parts or a side laid before, plus or less sums of sides of tiles (normal positions);
+/// complete for those. Deterministic.
 /// std::invalid_argument: no part, or a tile without size.
 Tilings tilings(const TilingTask& task, const TilingBounds& bounds = {});
 

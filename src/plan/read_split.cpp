@@ -1,0 +1,110 @@
+#include <algorithm>
+#include <cstdint>
+
+#include "plan/readers.h"
+
+namespace berthwright {
+namespace {
+
+// A decimal number of at most six digits before the point and `places` after it, times 10^places.
+std::optional<std::int64_t> as_decimal(const Node& node, Reading& reading, std::size_t places,
+                                       const std::string& allowed) {
+  constexpr std::size_t most_before = 6;
+  const std::string& text = node.text;
+  const std::size_t point = std::min(text.find('.'), text.size());
+  const std::string before = text.substr(0, point);
+  std::string after = point < text.size() ? text.substr(point + 1) : "";
+  const auto digits = [](const std::string& word) {
+    return std::ranges::all_of(word, [](char c) { return c >= '0' && c <= '9'; });
+  };
+  const bool plain = node.kind == Node::Kind::text || node.kind == Node::Kind::number;
+  if (plain && !before.empty() && before.size() <= most_before && after.size() <= places && digits(before) &&
+      digits(after) && (point == text.size() || !after.empty())) {
+    after.resize(places, '0');
+    std::int64_t value = 0;
+    for (const char c : before + after) value = value * 10 + (c - '0');
+    return value;
+  }
+  reading.add(node, {.id = "value.decimal",
+                     .message = "a plain number is expected here",
+                     .found = found_at(node),
+                     .allowed = allowed,
+                     .cure = "write digits and at most one point, without a unit or a sign"});
+  return std::nullopt;
+}
+
+std::optional<int> as_density(const Node& node, Reading& reading) {
+  const std::string allowed = "pounds per cubic foot, as 2.5, from 0.1 to 20";
+  const std::optional<std::int64_t> tenths = as_decimal(node, reading, 1, allowed);
+  if (!tenths) return std::nullopt;
+  if (*tenths > 0 && *tenths <= 200) return static_cast<int>(*tenths);
+  reading.add(node, {.id = "foam.density",
+                     .message = "no foam is as light or as heavy as that",
+                     .found = found_at(node),
+                     .allowed = allowed,
+                     .cure = "write the density as the maker gives it"});
+  return std::nullopt;
+}
+
+std::optional<Mass> as_lift(const Node& node, Reading& reading) {
+  const std::optional<Mass> mass = as_mass(node, reading);
+  if (!mass || *mass > Mass{}) return mass;
+  reading.add(node, {.id = "size.zero",
+                     .message = "nothing can be made that weighs nothing",
+                     .found = found_at(node),
+                     .allowed = "a weight above zero",
+                     .cure = "give what one cushion may weigh, or take it away"});
+  return std::nullopt;
+}
+
+std::optional<int> as_fillers(const Node& node, Reading& reading) {
+  const std::optional<int> count = as_count(node, reading);
+  if (!count || *count <= 3) return count;
+  reading.add(node, {.id = "split.fillers",
+                     .message = "so many cushions without a use by day are not looked for",
+                     .found = found_at(node),
+                     .allowed = "0, 1, 2 or 3",
+                     .cure = "ask for at most three"});
+  return std::nullopt;
+}
+
+std::vector<FoamSheet> read_foam_stock(const Node* node, Reading& reading) {
+  std::vector<FoamSheet> result;
+  if (node == nullptr || !is_list(*node, reading, "a list of sheets of foam")) return result;
+  for (const Node& child : node->children) {
+    Fields fields(&child, reading, "a sheet of foam");
+    FoamSheet sheet;
+    sheet.length = fields.required("length", as_size).value_or(one_tick);
+    sheet.width = fields.required("width", as_size).value_or(one_tick);
+    sheet.thickness = fields.required("thickness", as_size).value_or(one_tick);
+    const auto as_price = [](const Node& price, Reading& of) {
+      return as_decimal(price, of, 2, "a price such as 89 or 89.50, of the whole sheet");
+    };
+    sheet.price = fields.required("price", as_price).value_or(0);
+    fields.finish();
+    result.push_back(sheet);
+  }
+  return result;
+}
+
+}  // namespace
+
+CushionWishes read_cushion_wishes(const Node* node, Reading& reading) {
+  CushionWishes wishes;
+  if (node == nullptr) return wishes;
+  Fields fields(node, reading, "what is asked of new cushions");
+  wishes.thickness = fields.optional("thickness", as_size);
+  wishes.least_back = fields.optional("least_back", as_size);
+  wishes.most_back = fields.optional("most_back", as_size);
+  wishes.least_side = fields.optional("least_side", as_size);
+  wishes.longest_side = fields.optional("longest_side", as_size);
+  wishes.fillers = fields.optional("fillers", as_fillers);
+  wishes.gap = fields.optional("gap", as_length);
+  wishes.lift = fields.optional("lift", as_lift);
+  wishes.foam_density = fields.optional("foam_density", as_density);
+  wishes.foam_stock = read_foam_stock(fields.find("foam_stock"), reading);
+  fields.finish();
+  return wishes;
+}
+
+}  // namespace berthwright
