@@ -68,12 +68,12 @@ std::optional<int> as_fillers(const Node& node, Reading& reading) {
   return std::nullopt;
 }
 
-std::vector<FoamSheet> read_foam_stock(const Node* node, Reading& reading) {
-  std::vector<FoamSheet> result;
+std::vector<PricedFoam> read_foam_stock(const Node* node, Reading& reading) {
+  std::vector<PricedFoam> result;
   if (node == nullptr || !is_list(*node, reading, "a list of sheets of foam")) return result;
   for (const Node& child : node->children) {
     Fields fields(&child, reading, "a sheet of foam");
-    FoamSheet sheet;
+    PricedFoam sheet;
     sheet.length = fields.required("length", as_size).value_or(one_tick);
     sheet.width = fields.required("width", as_size).value_or(one_tick);
     sheet.thickness = fields.required("thickness", as_size).value_or(one_tick);

@@ -63,7 +63,7 @@ std::string foam_text(const Plan& plan, const SplitLimits& limits) {
   text += limits.most_weight
               ? ", no cushion above " + mass_text(*limits.most_weight, plan->unit, Rounding::down) + ". "
               : " (common practice, no source, unless the plan gives it), with no limit to a cushion. ";
-  const bool in_stock = std::ranges::find(limits.foam_stock, limits.thickness, &FoamSheet::thickness) !=
+  const bool in_stock = std::ranges::find(limits.foam_stock, limits.thickness, &PricedFoam::thickness) !=
                         limits.foam_stock.end();
   if (in_stock)
     return text +

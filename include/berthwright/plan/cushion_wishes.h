@@ -10,7 +10,7 @@
 namespace berthwright {
 
 /// A sheet of foam that the shop has or can buy.
-struct FoamSheet {
+struct PricedFoam {
   Length length;
   Length width;
   Length thickness;
@@ -28,7 +28,7 @@ struct CushionWishes {
   std::optional<Length> gap{};        ///< at most, where nothing closes exactly
   std::optional<Mass> lift{};         ///< what one cushion may weigh
   std::optional<int> foam_density{};  ///< tenths of a pound per cubic foot
-  std::vector<FoamSheet> foam_stock{};
+  std::vector<PricedFoam> foam_stock{};
 };
 
 }  // namespace berthwright

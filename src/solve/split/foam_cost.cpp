@@ -7,22 +7,22 @@
 namespace berthwright {
 namespace {
 
-Int128 sheet_area(const FoamSheet& sheet) { return Int128{sheet.length.ticks()} * sheet.width.ticks(); }
+Int128 sheet_area(const PricedFoam& sheet) { return Int128{sheet.length.ticks()} * sheet.width.ticks(); }
 
-bool is_cheaper(const FoamSheet& a, const FoamSheet& b) {
+bool is_cheaper(const PricedFoam& a, const PricedFoam& b) {
   return a.price * sheet_area(b) < b.price * sheet_area(a);
 }
 
-bool fits_on(const FoamSheet& sheet, Length longer, Length shorter) {
+bool fits_on(const PricedFoam& sheet, Length longer, Length shorter) {
   return longer <= std::max(sheet.length, sheet.width) && shorter <= std::min(sheet.length, sheet.width);
 }
 
 }  // namespace
 
 std::optional<FoamCost> foam_cost(std::span<const SplitPiece> pieces, const SplitLimits& limits) {
-  std::vector<FoamSheet> sheets;
+  std::vector<PricedFoam> sheets;
   std::ranges::copy_if(limits.foam_stock, std::back_inserter(sheets),
-                       [&](const FoamSheet& sheet) { return sheet.thickness == limits.thickness; });
+                       [&](const PricedFoam& sheet) { return sheet.thickness == limits.thickness; });
   if (sheets.empty()) return std::nullopt;
   std::ranges::stable_sort(sheets, is_cheaper);
   FoamCost cost;
@@ -31,7 +31,7 @@ std::optional<FoamCost> foam_cost(std::span<const SplitPiece> pieces, const Spli
     const Length longer = std::max(piece.length, piece.width) + over;
     const Length shorter = std::min(piece.length, piece.width) + over;
     auto sheet =
-        std::ranges::find_if(sheets, [&](const FoamSheet& one) { return fits_on(one, longer, shorter); });
+        std::ranges::find_if(sheets, [&](const PricedFoam& one) { return fits_on(one, longer, shorter); });
     if (sheet == sheets.end()) {
       ++cost.glued;
       sheet = sheets.begin();

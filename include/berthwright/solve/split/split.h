@@ -26,7 +26,7 @@ struct SplitLimits {
   Length most_gap{};                  ///< how wide one may stay where nothing closes exactly; zero: none
   std::optional<Mass> most_weight{};  ///< of one cushion's foam; heavier seats and backs are cut too
   int foam_density = 25;              ///< tenths of a pound per cubic foot; common practice, no source
-  std::vector<FoamSheet> foam_stock{};
+  std::vector<PricedFoam> foam_stock{};
 };
 
 /// How a bench is sat on by day.
