@@ -100,6 +100,18 @@ class Walk {
     return "the room is " + exact_text(length, known_.unit()) + " there";
   }
 
+  /// How far along a wall something begins whose size along it is known.
+  bool along_wall(std::string id, const std::string& wall, Length size) {
+    const bool side = wall == "left" || wall == "right";
+    const Length whole = side ? along() : across();
+    return ask({.id = std::move(id),
+                .asked = side ? "How far is its edge from the front wall?"
+                              : "How far is its edge from the left wall?",
+                .kind = Kind::distance,
+                .most = whole - size,
+                .why_most = so_long(whole)});
+  }
+
   bool door() {
     if (!choose("door", "In which wall is the door?", {"right", "left", "front", "rear"}, "right",
                 "the curb side where one drives on the right"))
@@ -108,13 +120,7 @@ class Walk {
     const Length wall = side ? along() : across();
     usual("door-width", "How wide is its clear opening?", "26", "660", "most small trailers", wall,
           so_long(wall));
-    if (known_.has("door-width"))
-      ask({.id = "door-from",
-           .asked =
-               side ? "How far is its edge from the front wall?" : "How far is its edge from the left wall?",
-           .kind = Kind::distance,
-           .most = wall - known_.length("door-width"),
-           .why_most = so_long(wall)});
+    if (known_.has("door-width")) along_wall("door-from", known_.word("door"), known_.length("door-width"));
     return usual("door-height", "How high is its clear opening?", "68", "1730", "most small trailers",
                  known_.length("height"), so_long(known_.length("height")));
   }
@@ -222,13 +228,41 @@ class Walk {
             "standing at it (common practice, no source)", known_.length("height"),
             so_long(known_.length("height")));
       if (!known_.has("counter-length")) return;
-      ask({.id = "counter-from",
-           .asked = "How far is it from the front wall?",
-           .kind = Kind::distance,
-           .most = along() - known_.length("counter-length"),
-           .why_most = so_long(along())});
+      along_wall("counter-from", "left", known_.length("counter-length"));
     }
-    windows();
+    if (heater()) windows();
+  }
+
+  bool heater() {
+    if (!choose("heater", "Is there a portable electric heater?", {"no", "yes"}, "no",
+                "none is drawn, and none is judged"))
+      return false;
+    if (chose("heater", "no")) return true;
+    measure("heater-length", "How long is it along the trailer, as it stands by day?");
+    measure("heater-width", "How wide is it across the trailer?");
+    measure("heater-height", "How high is it?");
+    if (!known_.has("heater-width") || !known_.has("heater-length")) return false;
+    along_wall("heater-from-front", "left", known_.length("heater-length"));
+    along_wall("heater-from-left", "front", known_.length("heater-width"));
+    choose("heater-faces", "Which way does its front look?", {"rear", "front", "left", "right"}, "rear",
+           "it warms the lounge");
+    usual("heater-cord", "How long is its own cord?", "72", "1830", "most portable heaters; measure yours");
+    if (!choose("plate", "Does its data plate give distances to what can burn?", {"not read", "yes"},
+                "not read", "they stay unknown, and the published 3 ft is asked"))
+      return false;
+    if (chose("plate", "yes")) {
+      measure("plate-front", "How far must what can burn stay before its front?", Kind::distance);
+      measure("plate-back", "And behind its back?", Kind::distance);
+      measure("plate-sides", "And beside it?", Kind::distance);
+      measure("plate-top", "And above it?", Kind::distance);
+    }
+    if (!choose("outlet", "In which wall is the outlet for it?", {"none", "left", "right", "front", "rear"},
+                "none", "whether its cord reaches one is then unknown"))
+      return false;
+    if (chose("outlet", "none")) return true;
+    along_wall("outlet-from", known_.word("outlet"), Length::inches(3));
+    return usual("outlet-height", "How high above the floor is its lower edge?", "12", "305", "most trailers",
+                 known_.length("height"), so_long(known_.length("height")));
   }
 
   void windows() {
@@ -246,12 +280,7 @@ class Walk {
       usual(name + "-width", "How wide is its clear opening?", "30", "760", "measure it open", wall,
             so_long(wall));
       if (!known_.has(name + "-width")) return;
-      ask({.id = name + "-from",
-           .asked =
-               side ? "How far is its edge from the front wall?" : "How far is its edge from the left wall?",
-           .kind = Kind::distance,
-           .most = wall - known_.length(name + "-width"),
-           .why_most = so_long(wall)});
+      along_wall(name + "-from", known_.word(name), known_.length(name + "-width"));
       usual(name + "-height", "How high is its clear opening?", "18", "455", "measure it open",
             known_.length("height"), so_long(known_.length("height")));
       usual(name + "-sill", "How high above the floor is its lower edge?", "32", "815", "over a bench",

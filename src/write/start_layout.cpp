@@ -65,6 +65,7 @@ class LayoutWriter {
 
  private:
   void bench(const char* id, const char* name, Length along, Length across, const std::string& at) {
+    if (layout_.store.empty()) layout_.store = id;
     layout_.fixtures.push_back(ThingWriter::thing(id, name, "bench") + ", " + write_.sizes(along, across) +
                                ", " + at + ", \"top\": " + write_.length(top_) + " }");
   }

@@ -21,6 +21,7 @@ struct StartLayout {
   std::vector<std::string> pieces;
   std::vector<std::string> day;
   std::vector<std::string> night;
+  std::string store;  ///< id of a bench in which things are kept by night
 };
 
 /// Writes single things of a plan in its unit.

@@ -31,6 +31,7 @@ class PlanStarter {
     StartLayout layout = start_layout(asked_, insets, across);
     add_arches(layout, insets);
     add_counter(layout, insets);
+    add_heater(layout, insets);
     const std::string unit = asked_.word("unit");
     return "// Written by berthwright new from what a tape gave. A number without a unit counts in " +
            std::string(unit == "in" ? "inches" : "millimetres") +
@@ -135,6 +136,55 @@ class PlanStarter {
         ThingWriter::at(write_.from_wall("front", asked_.length("counter-from")),
                         write_.from_wall(side, side == "left" ? insets.left : insets.right)) +
         ", \"top\": " + write_.length(asked_.length("counter-height")) + " }");
+  }
+
+  /// The outlet as it hangs on its wall, its front into the room.
+  std::string outlet(const WallInsets& insets) const {
+    const std::string& wall = asked_.word("outlet");
+    const Length from = asked_.length("outlet-from");
+    const Length base = asked_.length("outlet-height");
+    const bool side = wall == "left" || wall == "right";
+    const Length inset = wall == "left"    ? insets.left
+                         : wall == "right" ? insets.right
+                         : wall == "rear"  ? insets.rear
+                                           : Length{};
+    const Length broad = write_.by_unit(3_in, 75_mm);
+    const Length thin = write_.by_unit(1_in, 25_mm);
+    const std::string to_wall = write_.from_wall(wall, inset);
+    const char* faces = wall == "left"    ? "right"
+                        : wall == "right" ? "left"
+                        : wall == "front" ? "rear"
+                                          : "front";
+    return ThingWriter::thing("outlet", "Outlet", "outlet") + ", " +
+           (side ? write_.sizes(broad, thin) : write_.sizes(thin, broad)) + ", " +
+           (side ? ThingWriter::at(write_.from_wall("front", from), to_wall)
+                 : ThingWriter::at(to_wall, write_.from_wall("left", from))) +
+           ", \"base\": " + write_.length(base) +
+           ", \"top\": " + write_.length(base + write_.by_unit(4_in, 100_mm)) +
+           ", \"faces\": " + ThingWriter::text(faces) + " }";
+  }
+
+  void add_heater(StartLayout& layout, const WallInsets& insets) const {
+    if (asked_.word("heater") == "no") return;
+    std::string plate;
+    if (asked_.word("plate") == "yes")
+      for (const std::string face : {"front", "back", "sides", "top"})
+        plate += (plate.empty() ? ", \"data_plate\": { " : ", ") +
+                 write_.from_wall(face, asked_.length("plate-" + face));
+    const bool plugged = asked_.word("outlet") != "none";
+    if (plugged) layout.fixtures.push_back(outlet(insets));
+    layout.pieces.push_back(ThingWriter::thing("heater", "Heater", "heater") + ", " +
+                            write_.sizes(asked_.length("heater-length"), asked_.length("heater-width")) +
+                            ", \"height\": " + write_.length(asked_.length("heater-height")) +
+                            ", \"faces\": " + ThingWriter::text(asked_.word("heater-faces")) + plate +
+                            (plate.empty() ? "" : " }") + ", \"cord\": { \"length\": " +
+                            write_.length(asked_.length("heater-cord")) + " } }");
+    layout.day.push_back("{ \"piece\": \"heater\", " +
+                         ThingWriter::at(write_.from_wall("front", asked_.length("heater-from-front")),
+                                         write_.from_wall("left", asked_.length("heater-from-left"))) +
+                         ", \"state\": \"running\"" + (plugged ? ", \"plugged_into\": \"outlet\"" : "") +
+                         " }");
+    layout.night.push_back("{ \"piece\": \"heater\", \"stowed\": " + ThingWriter::text(layout.store) + " }");
   }
 
   const Interview& asked_;

@@ -119,6 +119,10 @@ TEST_P(StartedPlan, IsAPlanInHouseOrderForEveryLayoutInEitherUnit) {
         std::string(unit) + (GetParam() == "side dinette" ? "from-front: 10 in\n" : "") +
         "layout: " + GetParam() +
         "\nwindows: 1\nwindow-1-from: 20 in\ncounter: left\ncounter-from: 0\n"
+        "heater: yes\nheater-length: 7 in\nheater-width: 10 in\nheater-height: 14 in\nheater-from-front: 30 "
+        "in\nheater-from-left: 30 in\n"
+        "plate: yes\nplate-front: 36 in\nplate-back: 6 in\nplate-sides: 12 in\nplate-top: 24 in\noutlet: "
+        "front\noutlet-from: 30 in\n"
         "wheel-arches: both\narch-length: 28 in\narch-width: 6 in\narch-height: 9 in\narch-from: 70 in\n");
     const Result<std::string> text = started_plan(asked);
     ASSERT_TRUE(text.ok()) << listed(text.problems());
@@ -127,6 +131,8 @@ TEST_P(StartedPlan, IsAPlanInHouseOrderForEveryLayoutInEitherUnit) {
     EXPECT_NE(plan.configuration("night"), nullptr);
     EXPECT_EQ(plan->openings.size(), 2U);
     EXPECT_NE(plan.fixture("left arch"), nullptr);
+    EXPECT_EQ(plan.fixture("outlet")->solid.outline().bounds().low.y, Length::inches(30));
+    EXPECT_EQ(plan.piece("heater")->length, Length::inches(7));
   }
 }
 

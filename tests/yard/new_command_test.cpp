@@ -86,7 +86,7 @@ TEST_F(NewCommand, EveryLayoutBecomesAPlanWhoseBedCloses) {
 TEST_F(NewCommand, AsksOneThingAfterTheOtherAndGoesBack) {
   const int code =
       ran({"new", plan},
-          "Wren\n\n\n11 ft\nback\n10 ft\nwide\n76\n74\n\n\n500\n50\n\n\n2\n\n20\n\n\n\n\n\n\n\n\n\n\n");
+          "Wren\n\n\n11 ft\nback\n10 ft\nwide\n76\n74\n\n\n500\n50\n\n\n2\n\n20\n\n\n\n\n\n\n\n\n\n\n\n\n");
   EXPECT_EQ(code, 0) << out.str() << err.str();
   EXPECT_NE(out.str().find("a number is expected here"), std::string::npos);
   EXPECT_NE(out.str().find("that is too long: the room is 120 in there"), std::string::npos) << out.str();
@@ -126,6 +126,20 @@ TEST_F(NewCommand, NamesAnAnswerThatCannotBeWithItsLine) {
   EXPECT_EQ(ran(with({"length: 120", "width: 76", "height: 74", "door-from: 50", "bench-depth: 40"})), 64);
   EXPECT_NE(err.str().find("12 in must be left between the benches"), std::string::npos) << err.str();
   EXPECT_FALSE(fs::exists(plan));
+}
+
+// A heater whose plate was not read: its distances are unknown, and the check of the new plan says so.
+TEST_F(NewCommand, SaysWhatItsCheckDoesNotKnow) {
+  std::vector<std::string> answers = room;
+  for (const char* answer :
+       {"heater: yes", "heater-length: 7", "heater-width: 10", "heater-height: 14", "heater-from-front: 4",
+        "heater-from-left: 30", "outlet: front", "outlet-from: 20"})
+    answers.emplace_back(answer);
+  EXPECT_EQ(ran(with(answers)), 0) << err.str();
+  EXPECT_NE(out.str().find("Its check finds alerts that are not met or not known:\n"), std::string::npos)
+      << out.str();
+  EXPECT_NE(out.str().find("data plate"), std::string::npos) << out.str();
+  ASSERT_NE(plan_from(bytes_of(plan)).fixture("outlet"), nullptr);
 }
 
 TEST_F(NewCommand, SaysWhenTheFolderCannotBeWritten) {
