@@ -71,6 +71,13 @@ struct UnitsRequest {
   std::string write;  ///< empty: standard output
   bool force = false;
 };
+struct NewRequest {
+  std::string plan;                 ///< the file to be made
+  std::string answers;              ///< file; empty: none but what is kept beside the plan
+  std::vector<std::string> answer;  ///< "length: 10 ft", after those of the file
+  bool usual = false;               ///< what is not answered is taken as usual, where there is a usual
+  bool force = false;
+};
 struct ReferenceRequest {
   std::vector<std::string> plans;  ///< where examples come from
 };
@@ -87,6 +94,7 @@ int run_split(const SplitRequest& request, std::ostream& out, std::ostream& err)
 int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err);
 int run_fmt(const FmtRequest& request, std::ostream& out, std::ostream& err);
 int run_units(const UnitsRequest& request, std::ostream& out, std::ostream& err);
+int run_new(const NewRequest& request, std::ostream& out, std::ostream& err);
 int run_reference(const ReferenceRequest& request, std::ostream& out, std::ostream& err);
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
 

@@ -22,6 +22,7 @@ struct Asked {
   CutRequest cut;
   FmtRequest fmt;
   UnitsRequest units;
+  NewRequest start;
   ReferenceRequest reference;
   ExplainRequest explain;
 };
@@ -171,6 +172,28 @@ CLI::App* define_units(CLI::App& app, UnitsRequest& units) {
   return verb;
 }
 
+CLI::App* define_new(CLI::App& app, NewRequest& start) {
+  CLI::App* verb = app.add_subcommand("new", "Ask for what a tape measures and write a plan from it");
+  verb->add_option("PLAN", start.plan, "the plan file to be made")->required();
+  verb->add_option("--answers", start.answers, "read answers from this file, one a line: length: 10 ft");
+  verb->add_option("--answer", start.answer, "one answer, \"length: 10 ft\" (may be given several times)")
+      ->allow_extra_args(false)
+      ->take_all();
+  verb->add_flag("--usual", start.usual, "take what is usual for all that is not answered");
+  verb->add_flag("--force", start.force, "replace the plan file if it exists");
+  verb->footer(
+      "Example:\n  berthwright new mine.json --usual --answer length:120 --answer width:76 --answer "
+      "height:74 "
+      "--answer door-from:80\n\n"
+      "At every question: Enter takes what is usual, \"back\" goes back. Answers are kept beside the plan "
+      "after each\n"
+      "one, so that Ctrl-C loses none: the same command goes on from there.\n\n"
+      "Exit code: 0 written; 64 an answer is wrong; 66 the answers ended before all was asked; 73 the plan "
+      "exists\n"
+      "or cannot be made; 74 it could not be written.");
+  return verb;
+}
+
 /// For contributors: it makes plans/REFERENCE.md, so no help lists it.
 CLI::App* define_reference(CLI::App& app, ReferenceRequest& reference) {
   CLI::App* verb = app.add_subcommand("reference", "Print the page that tells every field of a plan file");
@@ -202,13 +225,14 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* cut = define_cut(app, asked.cut);
   const CLI::App* fmt = define_fmt(app, asked.fmt);
   const CLI::App* units = define_units(app, asked.units);
+  const CLI::App* start = define_new(app, asked.start);
   const CLI::App* reference = define_reference(app, asked.reference);
   const CLI::App* explain = define_explain(app, asked.explain);
   if (!arguments.empty() && !arguments.front().starts_with('-') &&
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are check, draw, heater, steps, split, cut, fmt, convert-units and explain\n";
+        << "; the verbs are new, check, draw, heater, steps, split, cut, fmt, convert-units and explain\n";
     return exit_usage;
   }
   try {
@@ -229,6 +253,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (cut->parsed()) return run_cut(asked.cut, out, err);
   if (fmt->parsed()) return run_fmt(asked.fmt, out, err);
   if (units->parsed()) return run_units(asked.units, out, err);
+  if (start->parsed()) return run_new(asked.start, out, err);
   if (reference->parsed()) return run_reference(asked.reference, out, err);
   return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
 }

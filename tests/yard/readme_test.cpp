@@ -40,7 +40,13 @@ TEST(Readme, EveryCommandForThePlanOfOnesOwnWorks) {
     std::istringstream words(command);
     std::vector<std::string> arguments;
     for (std::string word; words >> word;) arguments.push_back(word);
-    Process run(BERTHWRIGHT_PROGRAM, arguments, {.folder = folder.path()});
+    // Where a plan is begun there is none yet; the room is typed, the rest is as usual.
+    TemporaryFolder empty;
+    const bool begins = arguments.front() == "new";
+    if (begins) fs::create_directory(empty.path("plans"));
+    Process run(BERTHWRIGHT_PROGRAM, arguments,
+                {.input = begins ? "\n\n\n10 ft\n76\n74\n\n\n50\n" + std::string(30, '\n') : "",
+                 .folder = begins ? empty.path() : folder.path()});
     EXPECT_LE(run.code(), 2) << run.err();
     EXPECT_GE(run.code(), 0);
     EXPECT_FALSE(run.out().empty());
@@ -53,7 +59,7 @@ TEST(Readme, EveryCommandForThePlanOfOnesOwnWorks) {
 TEST(Readme, EveryOptionIsOneOfTheProgramOrOfDev) {
   std::string helps = repository_text("dev");
   for (const char* verb :
-       {"check", "draw", "heater", "steps", "split", "cut", "fmt", "convert-units", "explain"}) {
+       {"check", "draw", "heater", "steps", "split", "cut", "fmt", "convert-units", "new", "explain"}) {
     Process help(BERTHWRIGHT_PROGRAM, {verb, "--help"});
     EXPECT_EQ(help.code(), 0) << verb;
     helps += help.out();
