@@ -133,14 +133,22 @@ TEST(CushionKey, TheZipRunsAlongItsEdgeAndRoundTheCorners) {
     if (group == sheet.groups.end()) continue;  // on the next sheet
     const Path zip = drawn_in(*group, Ink::zip_run).at(0);
     double length = 0;
+    double first = 0;  // what reaches round the corner where it begins, else the edge
     PaperPoint last = zip.from;
     for (const Stretch& stretch : zip.stretches) {
-      length += std::hypot(static_cast<double>((stretch.to.x - last.x).micrometres()),
-                           static_cast<double>((stretch.to.y - last.y).micrometres()));
+      const double leg = std::hypot(static_cast<double>((stretch.to.x - last.x).micrometres()),
+                                    static_cast<double>((stretch.to.y - last.y).micrometres()));
+      length += leg;
+      if (first == 0) first = leg;
       last = stretch.to;
     }
-    const double finished = static_cast<double>(cover.zip.finished.ticks()) / 40;
-    EXPECT_NEAR(length * static_cast<double>(sheet.scale), finished, 4.0 * static_cast<double>(sheet.scale))
+    const auto scale = static_cast<double>(sheet.scale);
+    const auto in_micrometres = [](Length a) { return static_cast<double>(a.ticks()) / 40; };
+    EXPECT_NEAR(length * scale, in_micrometres(cover.zip.finished), 4 * scale) << id;
+    const Length before = cover.zip.before;
+    EXPECT_NEAR(first * scale,
+                in_micrometres(before > Length{} ? before : cover.rim.edges[cover.zip.place.edge].length),
+                2 * scale)
         << id;
   }
 }
