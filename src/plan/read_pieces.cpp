@@ -95,8 +95,11 @@ Piece read_piece(const Node& node, const Sewing& usual, Reading& reading) {
   piece.thickness = read_thickness(fields, *kind == Piece::Kind::heater);
   piece.material = read_material(fields, piece.is_soft());
   read_panel(fields, piece);
-  if (const Node* cover = piece.is_soft() ? fields.find("cover") : nullptr)
-    piece.sewing = read_cover(*cover, usual, reading);
+  if (const Node* cover = piece.is_soft() ? fields.find("cover") : nullptr) {
+    Sewing usual_of_kind = usual;
+    if (piece.kind == Piece::Kind::bolster) usual_of_kind.shape = CoverShape::bolster;
+    piece.sewing = read_cover(*cover, usual_of_kind, reading);
+  }
   if (!piece.is_soft()) fields.refuse("cover", "only cushions and bolsters have one", "take it away");
   piece.held_by = fields.optional("held_by", as_hold);
   piece.weight = fields.optional("weight", as_mass);

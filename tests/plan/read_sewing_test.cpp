@@ -72,6 +72,16 @@ TEST(ReadSewing, ACushionHasACoverOfItsOwn) {
   EXPECT_EQ(own.zip_edge, Wall::left);
 }
 
+TEST(ReadSewing, ABolsterIsSewnAsOne) {
+  TrailerText text;
+  text.pieces = {
+      R"({"id": "r", "kind": "bolster", "length": 24, "width": 8, "thickness": 8, "cover": {"batting": true}})",
+      R"({"id": "b", "kind": "bolster", "length": 24, "width": 8, "thickness": 8, "cover": {"shape": "boxed"}})"};
+  const Plan plan = text.plan();
+  EXPECT_EQ(plan->pieces[0].sewing->shape, CoverShape::bolster);
+  EXPECT_EQ(plan->pieces[1].sewing->shape, CoverShape::boxed);
+}
+
 TEST(ReadSewing, FoamGoesByUseWhereACushionHasNone) {
   const Plan plan = with_cushions(R"({"seat_foam": "2535", "back_foam": "1824"})").plan();
   EXPECT_EQ(plan.piece("seat")->material, "2535");
