@@ -128,17 +128,18 @@ TEST_F(NewCommand, NamesAnAnswerThatCannotBeWithItsLine) {
   EXPECT_FALSE(fs::exists(plan));
 }
 
-// A heater whose plate was not read: its distances are unknown, and the check of the new plan says so.
-TEST_F(NewCommand, SaysWhatItsCheckDoesNotKnow) {
+// The benches begin 120 - 44 = 76 in from the front; the heater ends at 50 + 7 = 57 in, 19 in before them:
+// less than 3 ft.
+TEST_F(NewCommand, SaysWhatItsCheckDoesNotFindMet) {
   std::vector<std::string> answers = room;
   for (const char* answer :
-       {"heater: yes", "heater-length: 7", "heater-width: 10", "heater-height: 14", "heater-from-front: 4",
-        "heater-from-left: 30", "outlet: front", "outlet-from: 20"})
+       {"heater: yes", "heater-length: 7", "heater-width: 10", "heater-height: 14", "heater-from-front: 50",
+        "heater-from-left: 4", "outlet: left", "outlet-from: 40"})
     answers.emplace_back(answer);
   EXPECT_EQ(ran(with(answers)), 0) << err.str();
   EXPECT_NE(out.str().find("Its check finds alerts that are not met or not known:\n"), std::string::npos)
       << out.str();
-  EXPECT_NE(out.str().find("data plate"), std::string::npos) << out.str();
+  EXPECT_NE(out.str().find("3' 0\""), std::string::npos) << out.str();
   ASSERT_NE(plan_from(bytes_of(plan)).fixture("outlet"), nullptr);
 }
 
