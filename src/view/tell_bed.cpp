@@ -95,8 +95,8 @@ std::string bedding(const Telling& t) {
     return "Where the bedding of " + t.subjects(0) + " is kept by day the plan does not say (bedding).";
   const std::string place = "The bedding of " + t.subject(0) + " is kept in " + t.subject(1);
   if (!t.is_measured()) return place + "; the plan does not give the " + t.variant() + ".";
-  if (t.is_negative()) return place + ", where its bundle is " + t.magnitude() + " too large.";
-  return place + ": its bundle has " + t.measured() + " to spare there where it is tightest.";
+  if (t.is_negative()) return place + ", where its bundle is " + t.magnitude() + " too large" + t.own_figure() + ".";
+  return place + ": its bundle has " + t.measured() + " to spare there where it is tightest" + t.own_figure() + ".";
 }
 
 std::string no_cushion(const Telling& t) {
