@@ -230,7 +230,9 @@ double farthest_uncovered(const PlainMotion& motion, const std::vector<PlainPris
     const Carried moved = at_part(motion, static_cast<double>(s) / samples);
     for (const Sample& p : points_of(motion.before)) {
       double inside = -1e9;
-      for (const PlainPrism& prism : cover) inside = std::max(inside, depth_in(prism, moved.there(p)));
+      const Sample there = moved.there(p);
+      for (auto prism = cover.begin(); prism != cover.end() && inside < 0; ++prism)
+        inside = std::max(inside, depth_in(*prism, there));
       farthest = std::max(farthest, -inside);
     }
   }

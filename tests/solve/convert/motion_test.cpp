@@ -159,12 +159,12 @@ TEST(Motion, SweepsCoverEverySampledPlace) {
   std::vector<Motion> motions{raised(ell, 9_in),
                               slid(ell, {13_in, -7_in}),
                               quarter_turned(box_of_foam),
-                              tilted(box(0, 0, 40, 20, 10, 11), 60_in, {Wall::front, 60, 3_in}),
+                              tilted(box(0, 0, 40, 20, 10, 11), 12_in, {Wall::front, 24, 3_in}),
                               *folded(box(10, 0, 30, 30, 28, 29), box(10, 0, 11, 30, 8, 28)),
                               *folded(box(10, 0, 30, 30, 28, 29), box(-10, 0, 10, 30, 29, 30))};
   for (const Wall side : {Wall::front, Wall::rear, Wall::left, Wall::right}) {
     motions.push_back(tipped(box_of_foam, side));
-    motions.push_back(tilted(box_of_foam, 3_in, {side, 20, 0_in}));
+    motions.push_back(tilted(box_of_foam, 6_in, {side, 20, 0_in}));
   }
   for (const Motion& motion : motions) {
     std::vector<oracle::PlainPrism> cover;
