@@ -133,6 +133,26 @@ TEST(Reuse, LeavesWhereTheyLieWhatMayStay) {
   EXPECT_TRUE(reuse.laid[2].stays);
 }
 
+// Both pairs cover all of 60 x 40 in; the one with 32 in would hang over by 2 in.
+TEST(Reuse, HangsNothingOverWithoutNeed) {
+  NightBay bay = facing_benches(20_in, 20_in, 40_in);
+  bay.free_sides = {Wall::rear};
+  const Reuse reuse = reused(bay, {own("A", 30, 40), own("B", 32, 40), own("C", 30, 40)});
+  EXPECT_TRUE(reuse.closes());
+  EXPECT_TRUE(reuse.overhang.empty());
+  EXPECT_EQ(reuse.left_over, std::vector<std::size_t>{1});
+}
+
+// One cushion of 10 x 20 in with a corner off on 30 x 20 in: at an end it leaves 20 in open, in the middle
+// twice 10 in.
+TEST(Reuse, TriesEveryPlaceOfACutOutCushion) {
+  const NightBay bay = facing_benches(10_in, 10_in, 20_in);
+  const Region clipped = without(Region(box_of(0, 0, 10, 20)), Region(box_of(0, 0, 1, 1)));
+  const Reuse reuse = reused(bay, {{PieceId("A"), clipped, 4_in}});
+  ASSERT_EQ(reuse.laid.size(), 1U);
+  EXPECT_EQ(reuse.laid[0].at, box_of(10, 0, 20, 20));
+}
+
 TEST(Reuse, OfNoCushionsLeavesAllOpen) {
   const NightBay bay = facing_benches(23_in, 30_in, 38_in);
   const Reuse reuse = reused(bay, {});
