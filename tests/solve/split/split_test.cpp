@@ -231,13 +231,22 @@ TEST(Split, CutsWhatIsTooHeavyToLift) {
   const BaySplits plain = splits_of(bay, limits);
   ASSERT_FALSE(plain.best.empty());
   limits.most_weight = Mass::pounds(5);
-  limits.fillers = 1;  // one of the whole span, 30 x 42 in, would weigh 7.29 lb
   const BaySplits light = splits_of(bay, limits);
   ASSERT_FALSE(light.best.empty());
   for (const Split& split : light.best) {
     EXPECT_LE(split.heaviest, *limits.most_weight);
     expect_closed(bay, split, limits.thickness);
   }
+  // Both seats in two, the backs of 15 x 42 in, 3.65 lb, whole.
+  const std::vector<BackManner> on_seats(2, BackManner::on_seat);
+  EXPECT_EQ(day_seats(bay, limits, on_seats, {15_in, 15_in}, false).pieces.size(), 6U);
+  // Backs that stay leave the span of 30 x 42 in to one filler, of 7.29 lb.
+  const DaySeats stays =
+      day_seats(bay, limits, {BackManner::stays, BackManner::stays}, {15_in, 15_in}, false);
+  KnownTilings known;
+  EXPECT_TRUE(best_closing(bay, limits, stays, 1, known).splits.empty());
+  limits.most_weight = Mass::pounds(8);
+  EXPECT_FALSE(best_closing(bay, limits, stays, 1, known).splits.empty());
   const Split* on = with_backs(plain, BackManner::on_seat, 15_in);
   ASSERT_NE(on, nullptr);
   EXPECT_GT(on->heaviest, Mass::pounds(5));
