@@ -178,6 +178,8 @@ class WaysOfSpot {
     for (std::size_t other = 0; other < entries_.size(); ++other) {
       if (other == at_ || entries_[other].piece != entries_[at_].piece) continue;
       const PiecePlace& there = entries_[other].spot;
+      // It is put aside nowhere.
+      if (spot_.kind == PiecePlace::Kind::parked || there.kind == PiecePlace::Kind::parked) continue;
       const std::optional<Motion> motion = spot_.stands_in_room() && there.stands_in_room()
                                                ? folded(spot_.solid(), there.solid())
                                                : std::nullopt;
