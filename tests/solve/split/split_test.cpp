@@ -221,6 +221,30 @@ TEST(Split, SaysHowFarCushionsWouldBePressed) {
   const auto pressed = std::ranges::find(splits.cures, SplitCure::Kind::pressed_together, &SplitCure::kind);
   ASSERT_NE(pressed, splits.cures.end());
   EXPECT_EQ(pressed->by, Length::inches(1, 2));
+  expect_closed(facing_benches(23_in, Length::inches(61, 2), 38_in), pressed->split, limits.thickness);
+}
+
+// The same bay with a wheel arch through the rear bench, from 54 in on: what lies behind the line that gives
+// way goes aside with all that rises there, so the seat's notch then begins at 54 1/2 in. One on the front
+// bench stays.
+TEST(Split, PressedTogetherMovesTheWheelArchWithItsBench) {
+  SplitLimits limits;
+  limits.fillers = 0;
+  limits.least_back = limits.most_back = Length::inches(61, 4);
+  const auto notch = [&](Length from, Length to) {
+    NightBay bay = facing_benches(23_in, 30_in, 38_in);
+    bay.kept_out = Region(Rect{{from, Length{}}, {to, 6_in}});
+    const BaySplits splits = splits_of(bay, limits);
+    const auto pressed = std::ranges::find(splits.cures, SplitCure::Kind::pressed_together, &SplitCure::kind);
+    Region all;
+    if (pressed == splits.cures.end()) return all;
+    for (const SplitPiece& piece : pressed->split.pieces)
+      all = united(std::vector<Region>{all, piece.kept_out});
+    return all;
+  };
+  EXPECT_EQ(notch(54_in, 76_in),
+            Region(Rect{{Length::inches(109, 2), Length{}}, {Length::inches(153, 2), 6_in}}));
+  EXPECT_EQ(notch(2_in, 20_in), Region(Rect{{2_in, Length{}}, {20_in, 6_in}}));
 }
 
 // A seat of 23 x 42 x 4 in at 2.5 lb/ft3: 3,864 / 1,728 x 2.5 = 5.59 lb. At 5 lb it is cut in two of 2.80 lb.
