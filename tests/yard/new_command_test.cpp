@@ -72,7 +72,8 @@ TEST_F(NewCommand, EveryLayoutBecomesAPlanWhoseBedCloses) {
     ASSERT_EQ(made->beds.size(), 1U);
     EXPECT_GE(made->beds[0].pieces.size(), 3U);
     ASSERT_LE(ran({"check", plan, "--json"}), 2);
-    for (const nlohmann::json& finding : nlohmann::json::parse(out.str())["findings"])
+    const nlohmann::json answer = nlohmann::json::parse(out.str());
+    for (const nlohmann::json& finding : answer["findings"])
       if (finding["rule"] == "bed.gap" || finding["rule"] == "bed.ridge" ||
           finding["rule"] == "support.bearing" || finding["rule"] == "support.flush" ||
           finding["rule"] == "support.rests") {

@@ -205,7 +205,8 @@ TEST(Cover, ALongFrontIsCutAlongTheRoll) {
   ASSERT_EQ(whole.strips.size(), 1U);
   EXPECT_EQ(whole.strips[0].cut, 116_in);
   sewing.fabric.up_across = true;  // woven railroaded: no strip lies across it
-  for (const Cover& cover : *covers(plan, sewing)) EXPECT_EQ(cover.boxing.strips.size(), 1U);
+  const auto railroaded = covers(plan, sewing);
+  for (const Cover& cover : *railroaded) EXPECT_EQ(cover.boxing.strips.size(), 1U);
   sewing.fabric.up_across = false;
   sewing.fabric.one_way = true;
   const auto napped = covers(plan, sewing);
