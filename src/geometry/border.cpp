@@ -39,24 +39,24 @@ Point crossing_point(const Edge& a, const Edge& b) {
 
 std::vector<Edge> cut_border(const Region& region) { return edges_of(cut_at_ends(strands(edges(region)))); }
 
-std::vector<Edge> uncrossed(std::vector<Edge> all) {
+std::vector<Edge> uncrossed(std::vector<Edge> border) {
   for (int round = 0; round < most_rounds; ++round) {
     bool found = false;
-    for (std::size_t i = 0; i < all.size(); ++i)
-      for (std::size_t k = i + 1; k < all.size(); ++k) {
-        if (!crosses(all[i], all[k])) continue;
-        const Point meeting = crossing_point(all[i], all[k]);
+    for (std::size_t i = 0; i < border.size(); ++i)
+      for (std::size_t k = i + 1; k < border.size(); ++k) {
+        if (!crosses(border[i], border[k])) continue;
+        const Point meeting = crossing_point(border[i], border[k]);
         for (const std::size_t cut : {i, k}) {
-          all.push_back({meeting, all[cut].to});
-          all[cut].to = meeting;
+          border.push_back({meeting, border[cut].to});
+          border[cut].to = meeting;
         }
         found = true;
       }
     if (!found) break;
-    all = edges_of(cut_at_ends(strands(all)));
+    border = edges_of(cut_at_ends(strands(border)));
   }
   std::vector<Edge> result;
-  for (const Edge& edge : all)
+  for (const Edge& edge : border)
     if (std::none_of(result.begin(), result.end(), [&](const Edge& kept) { return crosses(kept, edge); }))
       result.push_back(edge);
   return result;

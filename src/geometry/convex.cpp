@@ -1,6 +1,7 @@
 #include "geometry/convex.h"
 
 #include <algorithm>
+#include <ranges>
 
 namespace berthwright {
 namespace {
@@ -31,7 +32,7 @@ std::vector<Point> convex_hull(std::vector<Point> points) {
   };
   for (const Point point : points) add(point, 0);
   const std::size_t lower = hull.size();
-  for (auto point = points.rbegin(); point != points.rend(); ++point) add(*point, lower - 1);
+  for (const Point point : std::views::reverse(points)) add(point, lower - 1);
   if (!hull.empty()) hull.pop_back();
   if (hull.size() < 3) hull.clear();
   return hull;

@@ -73,8 +73,9 @@ using Measures = std::array<std::optional<Length>, 6>;
 std::optional<Shape> step_from(const Shape& shape, const Measures& measures) {
   std::array<Row, unknowns> normal{};
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    if (!measures[i]) continue;
-    const Row row = misfit_row(shape, lines[i], static_cast<double>(measures[i]->ticks()));
+    const std::optional<Length>& measure = measures[i];
+    if (!measure) continue;
+    const Row row = misfit_row(shape, lines[i], static_cast<double>(measure->ticks()));
     for (std::size_t a = 0; a < unknowns; ++a)
       for (std::size_t b = 0; b <= unknowns; ++b) normal[a][b] += row[a] * row[b];
   }

@@ -51,7 +51,7 @@ void add_between(std::vector<Vector>& points, Vector a, Vector b, Length radius)
   const Int128 x = sum.x.ticks();
   const Int128 y = sum.y.ticks();
   const Int128 squared = x * x + y * y;
-  const Int128 inner = 2 * std::max(radius - sagitta, Length{}).ticks();
+  const Int128 inner = 2 * Int128{std::max(radius - sagitta, Length{}).ticks()};
   if (squared >= inner * inner) return;
   const Vector middle{on_circle(radius, sum.x, squared), on_circle(radius, sum.y, squared)};
   add_between(points, a, middle, radius);

@@ -155,9 +155,9 @@ Result<Polygon> Polygon::checked(std::vector<Point> corners) {
 Polygon Polygon::promised(std::vector<Point> corners) {
   std::vector<NumberedCorner> given;
   for (const Point& corner : corners) given.push_back({corner, 0});
-  std::vector<Point> ring = places(real_corners(given));
-  if (ring.size() < 3) throw std::logic_error("an outline without area was promised");
-  return Polygon(canonical(std::move(ring)));
+  corners = places(real_corners(given));
+  if (corners.size() < 3) throw std::logic_error("an outline without area was promised");
+  return Polygon(canonical(std::move(corners)));
 }
 
 Polygon Polygon::rectangle(const Rect& rect) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "exact/required.h"
 #include "geometry/heading_search.h"
 #include "geometry/inscribed.h"
 
@@ -71,19 +72,22 @@ class Finder {
     std::vector<std::optional<TurnedRectangle>> result;
     std::vector<double> floors;
     for (const Goal& goal : goals) {
-      result.push_back(best_along_axes(goal));
-      floors.push_back(result.back() ? score(*result.back(), goal) : 0);
+      const std::optional<TurnedRectangle> level = best_along_axes(goal);
+      floors.push_back(level ? score(*level, goal) : 0);
+      result.push_back(level);
     }
     const auto candidates = turned_candidates(border_, goals, floors);
-    for (std::size_t g = 0; g < goals.size(); ++g)
+    for (std::size_t g = 0; g < goals.size(); ++g) {
+      std::optional<TurnedRectangle>& best = result[g];
       for (const Candidate& candidate : candidates[g])
         if (const auto found = settled(candidate, goals[g]))
-          if (!result[g] || is_better(*found, *result[g], goals[g], worth_turning)) result[g] = found;
+          if (!best || is_better(*found, *best, goals[g], worth_turning)) best = found;
+    }
     return result;
   }
 
  private:
-  static Length width_of(const Goal& goal) { return Length::from_ticks(nearest_whole(*goal.width)); }
+  static Length width_of(const Goal& goal) { return Length::from_ticks(nearest_whole(required(goal.width))); }
 
   // The area, or the side that does not have the width asked for.
   static Int128 exact_score(const TurnedRectangle& r, const Goal& goal) {

@@ -80,8 +80,6 @@ std::string listed_sizes(const std::vector<Length>& places, Unit own) {
   return listed_with_and(texts);
 }
 
-bool stands_on_edge_in(const Cover& cover) { return cover.zip.place.down.has_value(); }
-
 }  // namespace
 
 CoverTerms cover_terms(English english) {
@@ -148,9 +146,8 @@ std::string zip_sentence(const Plan& plan, const Cover& cover) {
     text += " Every edge long enough for a " + std::string(terms.zip) + " is looked at by who sits there.";
   else if (seen > 0)
     text += " No edge long enough for a " + std::string(terms.zip) + " is in sight less often.";
-  if (stands_on_edge_in(cover))
-    text += " Where the cushion stands on edge, its " +
-            std::string(word(term_of(*cover.zip.place.down), English::american)) +
+  if (const std::optional<Wall>& down = cover.zip.place.down)
+    text += " Where the cushion stands on edge, its " + std::string(word(term_of(*down), English::american)) +
             " edge is down and its top panel faces the person.";
   return text;
 }
@@ -250,10 +247,10 @@ std::vector<std::string> cutting_rules(const Plan& plan, const Sewing& sewing) {
       "Strips of " + boxing +
           " lie across the roll, are joined where they are seen least, 1 in or more from a corner, and are 6 "
           "in or longer (own choice).",
-      "An edge is hidden where something comes within 1 in of it over three quarters of its length and half "
-      "of its height (own choice).",
-      "Shorten the stitches for 1 in on either side of a corner and clip the seam there by 3/8 in "
-      "(pattern-making.com)."};
+      ("An edge is hidden where something comes within 1 in of it over three quarters of its length and half "
+       "of its height (own choice)."),
+      ("Shorten the stitches for 1 in on either side of a corner and clip the seam there by 3/8 in "
+       "(pattern-making.com).")};
   if (sewing.fabric.repeat)
     rules.push_back("Panels are placed in the pattern; " + boxing + ", sides, strips of the " + zip +
                     " and seams within a panel are not matched to it.");

@@ -181,6 +181,8 @@ struct KeyLayout {
 };
 
 struct KeyRow {
+  std::size_t number;
+  PaperLength top;
   std::vector<Mark> words;
   PaperLength under;  ///< from the top to the small plans
   PaperLength height;
@@ -191,7 +193,7 @@ KeyRow row_at(const CushionKey& key, const KeyLayout& layout, std::size_t number
   const PaperBox beside{{box.low.x + layout.left + between_columns, top}, {box.high.x, top + box.height()}};
   SetNotes set = set_notes(key_words(key, number, layout.cushions[number]), {beside});
   if (!set.rest.empty()) throw std::logic_error("a cushion with more words than a page holds");
-  KeyRow row{std::move(set.marks), {}, {}};
+  KeyRow row{number, top, std::move(set.marks), {}, {}};
   row.under = last_baseline(row.words, top) - top + under_words;
   row.height = std::max(layout.cushions[number].height, row.under + layout.places.height());
   return row;
@@ -220,17 +222,16 @@ KeyLayout key_layout(const CushionKey& key) {
   throw std::logic_error("no scale is small enough for a cushion");
 }
 
-void add_cushion(const CushionKey& key, const KeyLayout& layout, std::size_t number, KeyRow row,
-                 PaperLength top, Sheet& sheet) {
-  const Cover& cover = key.covers[number];
+void add_cushion(const CushionKey& key, const KeyLayout& layout, KeyRow row, Sheet& sheet) {
+  const Cover& cover = key.covers[row.number];
   const PaperBox& box = layout.page.drawing;
-  const SetCushion& set = layout.cushions[number];
-  const std::string name = lettered_name(key.letters[number], *cover.piece);
-  sheet.description += description_of(" ", key_words(key, number, set));
+  const SetCushion& set = layout.cushions[row.number];
+  const std::string name = lettered_name(key.letters[row.number], *cover.piece);
+  sheet.description += description_of(" ", key_words(key, row.number, set));
   sheet.groups.push_back({name, std::move(row.words), 0});
   sheet.groups.push_back(
-      {name + ", outline", cushion_marks(set, layout.scale.ratio, key.plan->unit, {box.low.x, top}), 0});
-  const PaperPoint low{box.low.x + layout.left + between_columns, top + row.under};
+      {name + ", outline", cushion_marks(set, layout.scale.ratio, key.plan->unit, {box.low.x, row.top}), 0});
+  const PaperPoint low{box.low.x + layout.left + between_columns, row.top + row.under};
   for (std::size_t i = 0; i < layout.places.count; ++i) {
     const PaperPoint corner = layout.places.corner_of(i, low);
     sheet.groups.push_back({name + ", " + name_of(*key.stood[i].configuration),
@@ -266,9 +267,8 @@ std::vector<Draft> key_drafts(const Plan& plan, const std::vector<Cover>& covers
       if (next > first)
         rules.marks.emplace_back(straight(Ink::rule, {box.low.x, top - between_cushions / 2},
                                           {box.high.x, top - between_cushions / 2}));
-      const PaperLength height = row.height;
-      add_cushion(key, layout, next, std::move(row), top, draft.sheet);
-      top = top + height + between_cushions;
+      top = top + row.height + between_cushions;
+      add_cushion(key, layout, std::move(row), draft.sheet);
     }
     draft.subject = key.letters[first];
     if (next > first + 1) draft.subject += " to " + key.letters[next - 1];

@@ -16,12 +16,12 @@ constexpr PaperLength off_the_wall = paper_mm(9, 10);
 constexpr PaperLength stroke = paper_mm(55, 10);
 constexpr PaperLength row_pitch = paper_mm(7);
 constexpr PaperLength arrow_at = paper_mm(32, 10);  // from the stroke's nearer end
-constexpr PaperLength arrow = paper_mm(5);
+constexpr PaperLength tail_of_arrow = paper_mm(5);
 constexpr PaperLength tip_of_arrow = paper_mm(3);
 constexpr PaperLength half_head = paper_mm(8, 10);
 constexpr PaperLength letter_off = paper_mm(25, 10);  // from the arrow's tail to the middle of the letter
 constexpr PaperLength ahead = paper_mm(2);
-constexpr PaperLength behind_stroke = arrow + letter_off + paper_mm(2);
+constexpr PaperLength behind_stroke = tail_of_arrow + letter_off + paper_mm(2);
 constexpr PaperLength off_a_leaf = paper_mm(1);
 
 bool is_lengthwise(const SectionCut& cut) { return cut.line.along == CutLine::Along::x; }
@@ -112,7 +112,7 @@ std::vector<Mark> marks_of(const CutMark& mark, const PlanView& view, const Pape
   };
   std::vector<Mark> marks;
   marks.emplace_back(straight(Ink::section_cut, at({}, {}), at(stroke, {})));
-  marks.emplace_back(straight(Ink::leader, at(arrow_at, arrow), at(arrow_at, tip_of_arrow)));
+  marks.emplace_back(straight(Ink::leader, at(arrow_at, tail_of_arrow), at(arrow_at, tip_of_arrow)));
   marks.emplace_back(closed_path(
       Ink::leader_dot, PaperRing{at(arrow_at, paper_mm(25, 100)), at(arrow_at - half_head, tip_of_arrow),
                                  at(arrow_at + half_head, tip_of_arrow)}));
@@ -122,13 +122,13 @@ std::vector<Mark> marks_of(const CutMark& mark, const PlanView& view, const Pape
 LabelWish letter_wish(const CutMark& mark, const PlanView& view, const PaperBox& face, Unit own) {
   LabelWish wish;
   wish.wordings.push_back({{mark.cut->letter}, lettering::bed, false});
-  const PaperPoint middle = at_mark(mark, view, face, mark.out + arrow_at, arrow + letter_off);
+  const PaperPoint middle = at_mark(mark, view, face, mark.out + arrow_at, tail_of_arrow + letter_off);
   const PaperPoint size = size_of(wish.wordings.front());
   constexpr PaperLength air = paper_mm(8, 10);
   const PaperPoint low{middle.x - size.x / 2 - air, middle.y - size.y / 2 - air};
   const PaperPoint high{middle.x + size.x / 2 + air, middle.y + size.y / 2 + air};
   wish.home = {{low, {high.x, low.y}, high, {low.x, high.y}}};
-  wish.target = at_mark(mark, view, face, mark.out + arrow_at, arrow);
+  wish.target = at_mark(mark, view, face, mark.out + arrow_at, tail_of_arrow);
   wish.may_touch = true;
   wish.key = "section " + mark.cut->letter;
   wish.place =

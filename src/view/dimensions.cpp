@@ -5,6 +5,7 @@
 
 #include <berthwright/view/sheets.h>
 
+#include "exact/required.h"
 #include "view/lettering.h"
 #include "view/letters.h"
 
@@ -37,15 +38,17 @@ void spread(ChainSetting& set, const std::vector<std::size_t>& narrow, const std
             PaperLength low, PaperLength high) {
   PaperLength end = low;
   for (const std::size_t i : narrow) {
-    const PaperLength begin = std::max(end, *set.moved_out[i] - widths[i] / 2);
-    set.moved_out[i] = begin + widths[i] / 2;
+    PaperLength& middle = required(set.moved_out[i]);
+    const PaperLength begin = std::max(end, middle - widths[i] / 2);
+    middle = begin + widths[i] / 2;
     end = begin + widths[i];
   }
   PaperLength begin = high;
   for (std::size_t n = narrow.size(); n-- > 0;) {
     const std::size_t i = narrow[n];
-    begin = std::min(begin, *set.moved_out[i] + widths[i] / 2) - widths[i];
-    set.moved_out[i] = begin + widths[i] / 2;
+    PaperLength& middle = required(set.moved_out[i]);
+    begin = std::min(begin, middle + widths[i] / 2) - widths[i];
+    middle = begin + widths[i] / 2;
   }
   set.crowded = begin < low;
 }
@@ -202,12 +205,13 @@ std::vector<Mark> marks_of(const ChainSetting& setting, const PlanView& view, co
   };
   for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
     const PaperLength middle = along_of(view, chain.side, setting.middles[i]);
-    if (!setting.moved_out[i]) {
+    const std::optional<PaperLength>& moved_out = setting.moved_out[i];
+    if (!moved_out) {
       if (setting.crossed[i]) marks.emplace_back(patch_on_line(frame, middle, distance, setting.figures[i]));
       set(middle, inward ? distance - over_dimension : distance + over_dimension, !inward,
           setting.figures[i]);
     } else {
-      const PaperLength along = along_of(view, chain.side, *setting.moved_out[i]);
+      const PaperLength along = along_of(view, chain.side, *moved_out);
       marks.emplace_back(patch_under(frame, along, distance + outer_row, setting.figures[i]));
       set(along, distance + outer_row, true, setting.figures[i]);
       Path way = straight(Ink::dimension, frame.at(middle, distance), frame.at(middle, distance + on_line));

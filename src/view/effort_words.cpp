@@ -5,6 +5,7 @@
 
 #include <berthwright/exact/measure.h>
 
+#include "exact/required.h"
 #include "view/called.h"
 
 namespace berthwright {
@@ -15,10 +16,9 @@ std::string whose(const Plan& plan, bool own) {
              : " (common practice, no source)";
 }
 
-std::string standing_sentence(const Plan& plan, Effort::Stand stand,
-                              const std::optional<StandingPlace>& place, const std::string& what) {
-  if (stand == Effort::Stand::nowhere)
-    return "No free floor of 20 × 20 in was found to stand on to " + what + ".";
+std::string standing_sentence(const Plan& plan, const std::optional<StandingPlace>& place,
+                              const std::string& what) {
+  if (!place) return "No free floor of 20 × 20 in was found to stand on to " + what + ".";
   return "To " + what + " the nearest place to stand is " +
          both(place->away, plan->unit, {.rounding = Rounding::up}) + " away; reached is at most " +
          both(reaching_limit(plan), plan->unit, {.rounding = Rounding::down}) +
@@ -48,13 +48,12 @@ std::vector<std::string> effort_sentences(const Plan& plan, const Step& step) {
   std::vector<std::string> told;
   if (effort.too_heavy)
     told.push_back(name_of(plan, step.piece.text()) + " weighs " +
-                   mass_text(*effort.weight, plan->unit, Rounding::up) + "; one person lifts at most " +
+                   mass_text(required(effort.weight), plan->unit, Rounding::up) +
+                   "; one person lifts at most " +
                    mass_text(lifting_limit(plan), plan->unit, Rounding::down) +
                    whose(plan, plan->lifting.weight.has_value()) + ": lift it with two.");
-  if (is_asking(effort.taking))
-    told.push_back(standing_sentence(plan, effort.taking, step.taking, "take it up"));
-  if (is_asking(effort.letting_go))
-    told.push_back(standing_sentence(plan, effort.letting_go, step.letting_go, "let it go"));
+  if (is_asking(effort.taking)) told.push_back(standing_sentence(plan, step.taking, "take it up"));
+  if (is_asking(effort.letting_go)) told.push_back(standing_sentence(plan, step.letting_go, "let it go"));
   return told;
 }
 

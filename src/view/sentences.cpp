@@ -17,8 +17,8 @@ std::string and_alike(const Plan& plan, Finding about, const Cure& cure) {
 }
 
 // " on its right side".
-std::string at_side(const Plan& plan, const Cure& cure) {
-  return " on its " + std::string(word(term_of(*cure.side), plan->english)) + " side";
+std::string at_side(const Plan& plan, Wall side) {
+  return " on its " + std::string(word(term_of(side), plan->english)) + " side";
 }
 
 // " away from Left seat": what is too near, where the finding names one other thing.
@@ -27,6 +27,29 @@ std::string to_where(const Plan& plan, const Finding& finding, const Cure& cure)
   Finding about = finding;
   std::erase(about.subjects, cure.subject);
   return about.subjects.size() == 1 ? " away from " + Telling(plan, about).subject(0) : " away";
+}
+
+// What the plan leaves unsaid.
+std::string stating(Cure::Kind kind, const std::string& thing) {
+  switch (kind) {
+    case Cure::Kind::state_plate:
+      return "Write the distances of the maker's data plate of " + thing + " into the plan (data_plate).";
+    case Cure::Kind::state_measure:
+      return "Write the missing figure of " + thing + " into the plan.";
+    case Cure::Kind::state_cord:
+      return "Measure the cord of " + thing + ", plug included, and write it into the plan (cord).";
+    case Cure::Kind::state_faces:
+      return "Write into the plan which way " + thing + " faces (faces).";
+    case Cure::Kind::state_panel:
+      return "Write into the plan what is stamped on " + thing +
+             " (panel: 48/24, birch 12 mm and the like) and which way its face grain runs (grain).";
+    case Cure::Kind::state_grain:
+      return "Write into the plan which way the face grain of " + thing + " runs (grain).";
+    case Cure::Kind::state_foam:
+      return "Write the four-digit grades of the cushions of " + thing + " into the plan (foam).";
+    default:
+      throw std::logic_error("a cure that states nothing");
+  }
 }
 
 std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure) {
@@ -45,14 +68,14 @@ std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure)
     case Cure::Kind::move_apart:
       return "Move " + thing + to_where(plan, finding, cure) + " by " + by + ".";
     case Cure::Kind::widen:
-      return "Make " + thing + (cure.side ? " broader by " + by + at_side(plan, cure) : " larger by " + by) +
-             ".";
+      return "Make " + thing +
+             (cure.side ? " broader by " + by + at_side(plan, *cure.side) : " larger by " + by) + ".";
     case Cure::Kind::lengthen:
       return "Make " + thing + " longer by " + by + ".";
     case Cure::Kind::broaden:
       return "Make " + thing + " wider by " + by + ".";
     case Cure::Kind::shorten:
-      return cure.side ? "Take " + by + " off " + thing + at_side(plan, cure) + "."
+      return cure.side ? "Take " + by + " off " + thing + at_side(plan, *cure.side) + "."
                        : "Make " + thing + " smaller by " + by + ".";
     case Cure::Kind::pad:
       return "Lay a filler of " + by + " under " + thing + ", or make it of foam that much thicker.";
@@ -63,20 +86,13 @@ std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure)
     case Cure::Kind::stow_heater:
       return "Switch " + thing + " off, unplug it and stow it before the bed is made.";
     case Cure::Kind::state_plate:
-      return "Write the distances of the maker's data plate of " + thing + " into the plan (data_plate).";
     case Cure::Kind::state_measure:
-      return "Write the missing figure of " + thing + " into the plan.";
     case Cure::Kind::state_cord:
-      return "Measure the cord of " + thing + ", plug included, and write it into the plan (cord).";
     case Cure::Kind::state_faces:
-      return "Write into the plan which way " + thing + " faces (faces).";
     case Cure::Kind::state_panel:
-      return "Write into the plan what is stamped on " + thing +
-             " (panel: 48/24, birch 12 mm and the like) and which way its face grain runs (grain).";
     case Cure::Kind::state_grain:
-      return "Write into the plan which way the face grain of " + thing + " runs (grain).";
     case Cure::Kind::state_foam:
-      return "Write the four-digit grades of the cushions of " + thing + " into the plan (foam).";
+      return stating(cure.kind, thing);
     case Cure::Kind::real_thickness:
       return "Write what the panel really measures, " + exact_text(cure.by, plan->unit) +
              ", as the thickness of " + thing + ", or the panel it is really cut from.";

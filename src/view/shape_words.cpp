@@ -5,6 +5,7 @@
 
 #include <berthwright/view/words.h>
 
+#include "exact/required.h"
 #include "view/called.h"
 #include "view/cover_words.h"
 
@@ -46,13 +47,13 @@ std::string pieces_text(const PanelLay& lay, Unit own) {
 }
 
 std::string begin_text(const Plan& plan, const Cover& cover, const Repeat& repeat) {
-  const PanelLay& lay = cover.lay;
+  const RepeatPlace& begins = required(cover.lay.begins);
   std::string text = " Begin the cut ";
   const LengthStyle style{.rounding = Rounding::nearest, .feet = false, .parts = 8};
   if (repeat.along > Length{})
-    text += both(lay.begins->along, plan->unit, style) + " along the roll" +
-            (repeat.across > Length{} ? " and " : "");
-  if (repeat.across > Length{}) text += both(lay.begins->across, plan->unit, style) + " across it";
+    text +=
+        both(begins.along, plan->unit, style) + " along the roll" + (repeat.across > Length{} ? " and " : "");
+  if (repeat.across > Length{}) text += both(begins.across, plan->unit, style) + " across it";
   text += repeat.along > Length{} ? " behind the middle of a motif" : " behind the middle of a stripe";
   return text + (cover.up
                      ? ": so the pattern's middle stands in the middle of the seat and runs on to its backs."
@@ -63,10 +64,6 @@ std::string listed_strips(const std::vector<Length>& strips, Unit own) {
   std::vector<std::string> texts;
   for (const Length strip : strips) texts.push_back(cut_size({strip}, own));
   return listed_with_and(texts);
-}
-
-bool own_sheets_lack(const Sewing& usual, const Cover& cover) {
-  return cover.foam && !cover.glued && !usual.foam_sheets.empty();
 }
 
 }  // namespace
@@ -165,12 +162,12 @@ bool has_zip_edge(const Cover& cover) {
 std::string zip_place_sentence(const Plan& plan, const Cover& cover) {
   if (!cover.reckoned() || cover.sewing.shape == CoverShape::board_backed) return {};
   if (cover.sewing.shape == CoverShape::bolster)
-    return "In the seam along the wrap, " + cut_size({cover.shaped->zip}, plan->unit) + " long.";
+    return "In the seam along the wrap, " + cut_size({required(cover.shaped).zip}, plan->unit) + " long.";
   return zip_sentence(plan, cover);
 }
 
 std::vector<std::string> shape_sentences(const Plan& plan, const Cover& cover) {
-  const ShapedCover& shaped = *cover.shaped;
+  const ShapedCover& shaped = required(cover.shaped);
   const std::string name = capital_first(word(shaped.shape));
   if (!shaped.reckoned())
     return {name + ": there is no such form for this outline, so its cloth is not reckoned."};
@@ -240,7 +237,7 @@ std::vector<std::string> cut_problems(const Plan& plan, const Sewing& usual, con
   else if (fabric.roll && cover.has_panel() && cover.lay.takes > *fabric.roll)
     all.push_back("A panel takes " + cut_size({cover.lay.takes}, own) + " of the roll, which is " +
                   cut_size({*fabric.roll}, own) + " long.");
-  if (own_sheets_lack(usual, cover)) {
+  if (cover.foam && !cover.glued && !usual.foam_sheets.empty()) {
     const NearThickness near = near_thickness(cover.foam->thickness, usual.foam_sheets);
     std::string text = "Foam " + cut_size({cover.foam->thickness}, own) +
                        " thick is not in stock, nor are up to 4 layers together.";

@@ -85,10 +85,12 @@ std::string width_words(const DrawnConfiguration& of, const Narrowest& place) {
   const std::string tags = tags_of(of, findings);
   std::string words = (tags.empty() ? "" : tags + ": ") + listed_with_and(names) + ": " +
                       way_figure(plan, place.way->width, Rounding::down);
-  if (findings.empty() || !findings.front()->compared) return words;
-  const Length asked = std::get<Length>(*findings.front()->compared);
+  if (findings.empty()) return words;
+  const Finding& finding = *findings.front();
+  if (!finding.compared) return words;
+  const Length asked = std::get<Length>(*finding.compared);
   return words + (place.way->width >= asked ? " ≥ " : " < ") + way_figure(plan, asked, Rounding::up) + ": " +
-         std::string(word(term_of(findings.front()->status), plan->english));
+         std::string(word(term_of(finding.status), plan->english));
 }
 
 std::string pinch_words(const Plan& plan, const WayOut& way) {

@@ -106,8 +106,7 @@ std::optional<Mass> plywood_weight(const Piece& piece) {
   const Int128 inch = ticks_per_inch;
   const Int128 doubled = Region(piece.outline.polygon()).area().doubled();
   const Int128 whole = 3 * Int128{mass_units_per_pound} * doubled * piece.thickness.ticks();
-  return std::min(heaviest,
-                  Mass::from_units(static_cast<std::int64_t>(whole / (2 * 144 * inch * inch * inch))));
+  return std::min(heaviest, Mass::from_units(static_cast<std::int64_t>(whole / (288 * inch * inch * inch))));
 }
 
 void add_balance(const Region& outline, BoardSupport& support) {

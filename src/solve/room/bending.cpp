@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "exact/required.h"
+
 namespace berthwright {
 namespace {
 
@@ -106,7 +108,7 @@ std::string next_stronger(Bent question, const SpannedBoard& board, const Panel&
   const StripValues own = along ? panel.along : panel.across;
   for (const Panel& listed : all_panels()) {
     // Of a name without its plies nothing but the least may be expected.
-    const Panel other = *panel_named(listed.name, std::nullopt);
+    const Panel other = required(panel_named(listed.name, std::nullopt));
     const StripValues values = along ? other.along : other.across;
     if (other.source != panel.source) continue;
     if (values.strength > own.strength && is_met(question, board, values)) return other.name;

@@ -25,8 +25,7 @@ Hollow wider(const Hollow& a, const Hollow& b) { return b.width() > a.width() ? 
 /// What one column of the piece says of the span.
 struct Crossing {
   bool open = false;
-  bool carried = false;
-  std::optional<Hollow> widest;
+  std::optional<Hollow> widest;  ///< between two bearings; none: not carried at both ends
 };
 
 // The wider of the two ends of a column; the middle of one that is as wide all along.
@@ -55,14 +54,12 @@ Crossing crossing_of(const Column& piece, const Column& bearing) {
       uncovered -= mean_length(borne);
       if (before != nullptr) {
         const Hollow opening = hollow_between(piece, *before, borne);
-        if (opening.width() >= narrowest_opening) {
-          crossing.carried = true;
+        if (opening.width() >= narrowest_opening)
           crossing.widest = crossing.widest ? wider(*crossing.widest, opening) : opening;
-        }
       }
       before = &borne;
     }
-    crossing.open = crossing.open || crossing.carried || uncovered >= narrowest_opening;
+    crossing.open = crossing.open || crossing.widest || uncovered >= narrowest_opening;
   }
   return crossing;
 }
@@ -93,7 +90,7 @@ std::optional<FreeSpan> free_span(const Placed& piece, const Region& bearing, Pi
     const Crossing crossing = crossing_of(of_piece[i], of_bearing[i]);
     const Length width = of_piece[i].to - of_piece[i].from;
     if (crossing.open) span.open += width;
-    if (!crossing.carried) continue;
+    if (!crossing.widest) continue;
     span.carried += width;
     widest = widest ? wider(*widest, *crossing.widest) : *crossing.widest;
   }

@@ -84,7 +84,7 @@ Facing facing_of(const Plan& plan, const Arrangement& arrangement, const Placed&
     const SeatFrame frame(walls[i]);
     const Rect seat = frame.in(cushion.solid.outline()).bounds();
     for (const Placed& thing : arrangement.things) {
-      if (!is_back(thing) || *thing.pose->faces != walls[i] || &thing == &cushion) continue;
+      if (!is_back(thing) || thing.pose->faces != walls[i] || &thing == &cushion) continue;
       if (!rises_behind(thing, cushion.solid.top(), least_rise)) continue;
       const Length along = back_along(seat, frame.in(thing.solid.outline()).bounds());
       if (along <= Length{}) continue;

@@ -152,12 +152,11 @@ bool face_each_other(const Seat& a, const Seat& b) {
 
 // Two who face each other under one table have half of it each, and neither more than stands free.
 void share_knee_room(std::vector<Seat>& seats) {
-  const std::vector<Seat> alone = seats;
-  for (std::size_t i = 0; i < seats.size(); ++i)
-    for (const Seat& other : alone)
-      if (seats[i].table && other.table && seats[i].table->table == other.table->table &&
-          face_each_other(alone[i], other))
-        seats[i].table->knee_depth = std::min(alone[i].table->knee_depth, half(alone[i].table->reach));
+  for (Seat& seat : seats)
+    for (const Seat& other : seats)
+      if (seat.table && other.table && seat.table->table == other.table->table &&
+          face_each_other(seat, other))
+        seat.table->knee_depth = std::min(seat.table->knee_depth, half(seat.table->reach));
 }
 
 }  // namespace

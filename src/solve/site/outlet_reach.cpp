@@ -4,6 +4,7 @@
 
 #include <berthwright/solve/heat/plugged.h>
 
+#include "exact/required.h"
 #include "plan/box_sides.h"
 
 namespace berthwright {
@@ -14,7 +15,7 @@ CordExit exit_at_origin(const SiteScene& scene, const Appliance& appliance, Wall
   const Stance stance = appliance.stance(way);
   return {{{}, {stance.along, stance.across}},
           scene.base,
-          turned(appliance.piece->cord->leaves_at, appliance.turn(way))};
+          turned(required(appliance.piece->cord).leaves_at, appliance.turn(way))};
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include <berthwright/solve/way/clear_opening.h>
 #include <berthwright/solve/way/walkways.h>
 
+#include "exact/required.h"
 #include "plan/box_sides.h"
 #include "plan/wall_names.h"
 
@@ -31,11 +32,11 @@ class PutDown {
       pose_.base = base;
       pose_.state = Pose::State::running;
     } else {
-      fixture_ = *appliance.fixture;
-      const Region outline = placement(appliance.fixture->solid.outline());
-      fixture_->solid =
+      Fixture& fixture = fixture_.emplace(*appliance.fixture);
+      const Region outline = placement(fixture.solid.outline());
+      fixture.solid =
           Solid(moved(outline, place.box.low - outline.bounds().low), base, base + appliance.height);
-      fixture_->heat->faces = place.faces;
+      required(fixture.heat).faces = place.faces;
     }
   }
   PutDown(const PutDown&) = delete;
@@ -115,18 +116,20 @@ Turn Appliance::turn(Wall way) const {
 }
 
 Appliance appliance_of(const Piece& piece) {
+  const HeatSource& heat = required(piece.heat);
   return {piece.id.text(),
           &piece,
           nullptr,
           piece.length,
           piece.width,
           piece.thickness,
-          piece.heat->faces,
-          piece.heat->plate ? &*piece.heat->plate : nullptr,
+          heat.faces,
+          heat.plate ? &*heat.plate : nullptr,
           !piece.outline.arcs().empty()};
 }
 
 Appliance appliance_of(const Fixture& fixture) {
+  const HeatSource& heat = required(fixture.heat);
   const Rect bounds = fixture.solid.outline().bounds();
   return {fixture.id.text(),
           nullptr,
@@ -134,8 +137,8 @@ Appliance appliance_of(const Fixture& fixture) {
           bounds.width(),
           bounds.height(),
           fixture.solid.height(),
-          fixture.heat->faces,
-          fixture.heat->plate ? &*fixture.heat->plate : nullptr,
+          heat.faces,
+          heat.plate ? &*heat.plate : nullptr,
           !fixture.arcs.empty()};
 }
 
@@ -171,7 +174,7 @@ std::vector<SiteMargin> margins_at(const Plan& plan, const SiteScene& scene, con
     if (burnable.solids.empty()) continue;
     const HeatDistance entry = heat_distance(heater, burnable);
     keep_least(margin_of(SiteRule::three_feet, scene, entry, three_feet, entry.distance - three_feet));
-    if (entry.plate_margin)
+    if (entry.plate_margin && entry.plate_required)
       keep_least(margin_of(SiteRule::data_plate, scene, entry, *entry.plate_required + more,
                            *entry.plate_margin - more));
   }
