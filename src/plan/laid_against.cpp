@@ -5,6 +5,8 @@
 #include <string>
 #include <utility>
 
+#include <berthwright/exact/measure.h>
+
 namespace berthwright {
 namespace {
 
@@ -18,17 +20,20 @@ bool beside(const Rect& a, const Rect& b, bool along) {
 }
 
 /// The side that a place is measured from, where the distance is not zero; nothing: it touches there anyhow.
-std::optional<bool> measured_from_low(const Node& place, bool along) {
+std::optional<bool> measured_from_low(const Node& place, bool along, Unit unit) {
   const std::array<std::string_view, 2> low =
       along ? std::array<std::string_view, 2>{"front", "behind"}
             : std::array<std::string_view, 2>{"left", "right_of"};
   const std::array<std::string_view, 2> high =
       along ? std::array<std::string_view, 2>{"rear", "ahead_of"}
             : std::array<std::string_view, 2>{"right", "left_of"};
-  for (const std::string_view word : low)
-    if (place.find(word) != nullptr) return true;
-  for (const std::string_view word : high)
-    if (place.find(word) != nullptr) return false;
+  for (const bool from_low : {true, false})
+    for (const std::string_view word : from_low ? low : high) {
+      const Node* distance = place.find(word);
+      if (distance == nullptr) continue;
+      if (distance->kind == Node::Kind::list) distance = &distance->children.at(1);
+      if (read_length(distance->text, unit).value() != Length{}) return from_low;
+    }
   return std::nullopt;
 }
 
@@ -43,10 +48,10 @@ class PoseTouch {
       return (at_low ? high_of(other, along) : low_of(other, along)) == face && beside(box_, other, along);
     };
     const bool soft = is_soft(pose_);
-    for (const bool same : {true, false})
+    for (const bool other_is_soft : {true, false})
       for (std::size_t i = 0; i < configuration_.poses.size(); ++i)
-        if (i != pose_ && !configuration_.poses[i].outline.empty() && (is_soft(i) == soft) == same &&
-            meets(configuration_.poses[i].outline.bounds()))
+        if (i != pose_ && !configuration_.poses[i].outline.empty() && is_soft(i) == other_is_soft &&
+            (soft || !other_is_soft) && meets(configuration_.poses[i].outline.bounds()))
           return Touched{Touched::Thing::pose, i, at_low};
     for (std::size_t i = 0; i < plan_->fixtures.size(); ++i)
       if (plan_->fixtures[i].solid.base() < overhead && meets(plan_->fixtures[i].solid.outline().bounds()))
@@ -146,7 +151,7 @@ std::vector<LaidAgainst> laid_against(const Plan& plan, const Node& root) {
       const PoseTouch toucher(plan, configuration, i);
       LaidAgainst laid{c, i, std::nullopt, std::nullopt, toucher.level_with()};
       for (const bool along : {true, false})
-        if (const std::optional<bool> low = measured_from_low(*place, along))
+        if (const std::optional<bool> low = measured_from_low(*place, along, plan->unit))
           (along ? laid.along : laid.across) = toucher.touched(along, *low);
       if (laid.along || laid.across || laid.held_level_with) result.push_back(laid);
     }

@@ -27,8 +27,10 @@ struct LaidAgainst {
   std::optional<std::size_t> held_level_with;
 };
 
-/// Every pose of the plan of `root` that touches something so. Cushions touch cushions sooner than what is
-/// rigid, and pieces sooner than fixtures; what hangs above 48 in is touched by nothing.
+/// Every pose of the plan of `root` that touches something so, where the distance in the file is not zero: at
+/// zero it touches a wall or a fixture anyhow. Cushions are laid against cushions sooner than against what is
+/// rigid, rigid pieces against nothing soft, and pieces sooner than fixtures; nothing touches what begins above
+/// 48 in.
 std::vector<LaidAgainst> laid_against(const Plan& plan, const Node& root);
 
 /// The parts with these poses moved up against the same things again. What would be laid against itself over

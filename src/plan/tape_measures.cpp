@@ -92,7 +92,7 @@ void report_unknown(const TapeEntry& entry, const std::vector<TapeMeasure>& meas
                             .found = in_quotes(entry.name),
                             .allowed = "a thing and its field, as \"" + names.front() +
                                        "\", a thing alone for all its measures, or a JSON pointer",
-                            .cure = near ? "write \"" + *near + '"' : "check --tape lists their names"});
+                            .cure = near ? "write \"" + *near + '"' : "look the thing up in the plan: its id, a slash, the field"});
 }
 
 void report_twice(const TapeEntry& first, const TapeEntry& second, Reading& faults) {
