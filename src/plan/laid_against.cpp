@@ -21,12 +21,10 @@ bool beside(const Rect& a, const Rect& b, bool along) {
 
 /// The side that a place is measured from, where the distance is not zero; nothing: it touches there anyhow.
 std::optional<bool> measured_from_low(const Node& place, bool along, Unit unit) {
-  const std::array<std::string_view, 2> low =
-      along ? std::array<std::string_view, 2>{"front", "behind"}
-            : std::array<std::string_view, 2>{"left", "right_of"};
-  const std::array<std::string_view, 2> high =
-      along ? std::array<std::string_view, 2>{"rear", "ahead_of"}
-            : std::array<std::string_view, 2>{"right", "left_of"};
+  const std::array<std::string_view, 2> low = along ? std::array<std::string_view, 2>{"front", "behind"}
+                                                    : std::array<std::string_view, 2>{"left", "right_of"};
+  const std::array<std::string_view, 2> high = along ? std::array<std::string_view, 2>{"rear", "ahead_of"}
+                                                     : std::array<std::string_view, 2>{"right", "left_of"};
   for (const bool from_low : {true, false})
     for (const std::string_view word : from_low ? low : high) {
       const Node* distance = place.find(word);

@@ -29,8 +29,8 @@ struct LaidAgainst {
 
 /// Every pose of the plan of `root` that touches something so, where the distance in the file is not zero: at
 /// zero it touches a wall or a fixture anyhow. Cushions are laid against cushions sooner than against what is
-/// rigid, rigid pieces against nothing soft, and pieces sooner than fixtures; nothing touches what begins above
-/// 48 in.
+/// rigid, rigid pieces against nothing soft, and pieces sooner than fixtures; nothing touches what begins
+/// above 48 in.
 std::vector<LaidAgainst> laid_against(const Plan& plan, const Node& root);
 
 /// The parts with these poses moved up against the same things again. What would be laid against itself over

@@ -10,7 +10,8 @@
 namespace berthwright {
 namespace {
 
-PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string>& unsound, TapeWishes& tape) {
+PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string>& unsound,
+                     TapeWishes& tape) {
   Fields fields(&root, reading, "a plan");
   PlanParts parts{.interior = plain_interior({"/interior", root.line, root.column})};
   read_header(fields, parts);

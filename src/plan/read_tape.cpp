@@ -38,11 +38,12 @@ constexpr UsualTolerance usual_of_checked{"checked", Length::inches(1, 16), "1/1
 std::optional<Length> as_tolerance(const Node& node, Reading& reading) {
   const std::optional<Length> length = as_length(node, reading);
   if (!length || *length <= largest_tolerance) return length;
-  reading.add(node, {.id = "tape.too-large",
-                     .message = "no tape is off by " + both(*length, reading.unit),
-                     .found = found_at(node),
-                     .allowed = "0 to " + both(largest_tolerance, reading.unit),
-                     .cure = "give how far the true measure may lie from the one written, and check the unit"});
+  reading.add(node,
+              {.id = "tape.too-large",
+               .message = "no tape is off by " + both(*length, reading.unit),
+               .found = found_at(node),
+               .allowed = "0 to " + both(largest_tolerance, reading.unit),
+               .cure = "give how far the true measure may lie from the one written, and check the unit"});
   return std::nullopt;
 }
 

@@ -92,20 +92,20 @@ void report_unknown(const TapeEntry& entry, const std::vector<TapeMeasure>& meas
                             .found = in_quotes(entry.name),
                             .allowed = "a thing and its field, as \"" + names.front() +
                                        "\", a thing alone for all its measures, or a JSON pointer",
-                            .cure = near ? "write \"" + *near + '"' : "look the thing up in the plan: its id, a slash, the field"});
+                            .cure = near ? "write \"" + *near + '"'
+                                         : "look the thing up in the plan: its id, a slash, the field"});
 }
 
 void report_twice(const TapeEntry& first, const TapeEntry& second, Reading& faults) {
-  const bool same = first.tolerance == second.tolerance && first.state == second.state &&
-                    first.as_built == second.as_built;
-  faults.add(second.origin,
-             {.id = "tape.twice",
-              .message = "this measure stands here a second time" +
-                         std::string(same ? "" : ", and the two contradict each other"),
-              .found = in_quotes(second.name),
-              .allowed = "one entry for a measure; the first stands in line " +
-                         std::to_string(first.origin.line),
-              .cure = same ? "take one away" : "keep the one that was measured last"});
+  const bool same =
+      first.tolerance == second.tolerance && first.state == second.state && first.as_built == second.as_built;
+  faults.add(second.origin, {.id = "tape.twice",
+                             .message = "this measure stands here a second time" +
+                                        std::string(same ? "" : ", and the two contradict each other"),
+                             .found = in_quotes(second.name),
+                             .allowed = "one entry for a measure; the first stands in line " +
+                                        std::to_string(first.origin.line),
+                             .cure = same ? "take one away" : "keep the one that was measured last"});
 }
 
 void report_too_loose(const TapeEntry& entry, const TapeMeasure& measure, Reading& faults) {
@@ -113,8 +113,7 @@ void report_too_loose(const TapeEntry& entry, const TapeMeasure& measure, Readin
   faults.add(
       entry.tolerance_origin,
       {.id = "tape.larger-than-measure",
-       .message = zero ? in_quotes(measure.name) +
-                             " is 0: two things touch there, and nothing can be off"
+       .message = zero ? in_quotes(measure.name) + " is 0: two things touch there, and nothing can be off"
                        : "the tolerance is as large as " + in_quotes(measure.name) + " itself, or larger",
        .found = exact_text(*entry.tolerance, faults.unit),
        .allowed = zero ? "0" : "less than " + exact_text(measure.length, faults.unit),

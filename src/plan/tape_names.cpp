@@ -67,8 +67,8 @@ TapeKind kind_of_pose(const Node& root, const Steps& steps, const std::string& p
 }
 
 std::optional<Length> length_at(std::span<const SpelledMeasure> lengths, std::string_view pointer) {
-  const auto found = std::ranges::find_if(
-      lengths, [&](const SpelledMeasure& one) { return one.origin.pointer == pointer; });
+  const auto found =
+      std::ranges::find_if(lengths, [&](const SpelledMeasure& one) { return one.origin.pointer == pointer; });
   return found == lengths.end() ? std::nullopt : found->length;
 }
 

@@ -12,8 +12,8 @@
 namespace berthwright {
 namespace {
 
-/// Three cushions side by side across a room of 60 in on a bench from wall to wall; a table at the height of a
-/// ledge. `from` is the wall that the cushions are measured from, `other` the one they reach to.
+/// Three cushions side by side across a room of 60 in on a bench from wall to wall; a table at the height of
+/// a ledge. `from` is the wall that the cushions are measured from, `other` the one they reach to.
 std::string row_of_three(const std::string& tape, const std::string& from = "left",
                          const std::string& order = "ABC") {
   std::string poses;
@@ -127,8 +127,7 @@ TEST(TapedPlan, OfItsOwnLengthsIsThePlanItself) {
     const Plan again = off_by(plan, {});
     for (std::size_t c = 0; c < again->configurations.size(); ++c)
       for (std::size_t i = 0; i < again->configurations[c].poses.size(); ++i)
-        EXPECT_EQ(again->configurations[c].poses[i].outline,
-                  plan.plan()->configurations[c].poses[i].outline);
+        EXPECT_EQ(again->configurations[c].poses[i].outline, plan.plan()->configurations[c].poses[i].outline);
     // Once something else is off, no pose moves that has nothing to do with it.
     const Plan higher = off_by(plan, {{"interior/height", tape_eighth}});
     for (std::size_t i = 0; i < higher->configurations[0].poses.size(); ++i)
@@ -139,7 +138,8 @@ TEST(TapedPlan, OfItsOwnLengthsIsThePlanItself) {
 TEST(TapedPlan, AClosingRowOfThreeLosesThreeTimesTheTolerance) {
   // 3 x (20 - 1/8) = 59 5/8 of 60: the row ends 3/8 in short, n t for n pieces; with 1/4 of the room 5/8.
   const TapedPlan plan = taped(row_of_three(""));
-  const std::vector<Off> shorter{{"A/width", -tape_eighth}, {"B/width", -tape_eighth}, {"C/width", -tape_eighth}};
+  const std::vector<Off> shorter{
+      {"A/width", -tape_eighth}, {"B/width", -tape_eighth}, {"C/width", -tape_eighth}};
   const Plan row = off_by(plan, shorter);
   EXPECT_EQ(bounds_of(row, "B").low.y, 20_in - tape_eighth);
   EXPECT_EQ(bounds_of(row, "C").low.y, 40_in - 2 * tape_eighth);
@@ -151,7 +151,8 @@ TEST(TapedPlan, AClosingRowOfThreeLosesThreeTimesTheTolerance) {
 }
 
 TEST(TapedPlan, MirroredAndReorderedARowClosesAlike) {
-  const std::vector<Off> shorter{{"A/width", -tape_eighth}, {"B/width", tape_eighth}, {"C/width", -2 * tape_eighth}};
+  const std::vector<Off> shorter{
+      {"A/width", -tape_eighth}, {"B/width", tape_eighth}, {"C/width", -2 * tape_eighth}};
   const Plan left = off_by(taped(row_of_three("")), shorter);
   const Plan right = off_by(taped(row_of_three("", "right")), shorter);
   const Plan turned = off_by(taped(row_of_three("", "left", "CAB")), shorter);
@@ -175,6 +176,19 @@ TEST(TapedPlan, NothingRigidIsLaidAgainstACushion) {
   EXPECT_EQ(bounds_of(off_by(plan, {{"bench/length", tape_eighth}}), "stool").low.x, 38_in + tape_eighth);
 }
 
+TEST(TapedPlan, WhatIsMeasuredFromAFixtureFollowsItAndNoNeighbour) {
+  // A table laid on the cushions ends at 38 too, beside the stool.
+  std::string text = row_of_three("");
+  const auto put = [&](const std::string& old, const std::string& now) {
+    text.replace(text.find(old), old.size(), now);
+  };
+  put(R"("front": "38", "left": "50")", R"("behind": ["bench", "0"], "left": "50")");
+  put(R"({"front": "62", "left": "4"}, "base": "12")", R"({"front": "18", "left": "25"})");
+  const TapedPlan plan = taped(text);
+  EXPECT_EQ(bounds_of(off_by(plan, {{"table/length", tape_eighth}}), "stool").low.x, 38_in);
+  EXPECT_EQ(bounds_of(off_by(plan, {{"bench/length", tape_eighth}}), "stool").low.x, 38_in + tape_eighth);
+}
+
 TEST(TapedPlan, LengthsThatContradictEachOtherAreToldAndTooFewRefused) {
   const TapedPlan plan = taped(row_of_three(""));
   std::vector<Length> lengths;
@@ -189,25 +203,27 @@ TEST(TapedPlan, LengthsThatContradictEachOtherAreToldAndTooFewRefused) {
 std::string faults_of(const std::string& tape) {
   std::string list;
   const Result<Plan> plan = read_plan(row_of_three(tape));
-  for (const Problem& one : plan.problems())
-    list += (list.empty() ? "" : "; ") + one.id + ": " + one.cure;
+  for (const Problem& one : plan.problems()) list += (list.empty() ? "" : "; ") + one.id + ": " + one.cure;
   return list;
 }
 
 TEST(Tape, FaultsNameTheNearestMeasureAndTheCure) {
-  const auto entry = [](const std::string& fields) { return faults_of(R"({"measures": [{)" + fields + "}]}"); };
+  const auto entry = [](const std::string& fields) {
+    return faults_of(R"({"measures": [{)" + fields + "}]}");
+  };
   EXPECT_EQ(entry(R"("measure": "A/widht", "state": "checked")"), "tape.unknown: write \"A/width\"");
   EXPECT_EQ(entry(R"("measure": "A", "state": "checked")"), "");
-  EXPECT_EQ(entry(R"("measure": "night/D/left", "state": "checked")"), "tape.unknown: write \"night/A/left\"");
-  EXPECT_EQ(entry(R"("measure": "A/width")"),
-            "tape.empty: say what is known of it, or take the entry away");
+  EXPECT_EQ(entry(R"("measure": "night/D/left", "state": "checked")"),
+            "tape.unknown: write \"night/A/left\"");
+  EXPECT_EQ(entry(R"("measure": "A/width")"), "tape.empty: say what is known of it, or take the entry away");
   EXPECT_EQ(entry(R"("measure": "A/width", "tolerance": "0")"), "");
   EXPECT_EQ(entry(R"("measure": "A/thickness", "tolerance": "4")"),
             "tape.larger-than-measure: check both; what may as well be nothing is not measured");
   EXPECT_EQ(entry(R"("measure": "A/width", "tolerance": "7")"),
             "tape.too-large: give how far the true measure may lie from the one written, and check the unit");
   EXPECT_EQ(entry(R"("measure": "bench/front", "tolerance": "1/8")"),
-            "tape.larger-than-measure: write how far apart they may be as the distance, or take the tolerance away");
+            "tape.larger-than-measure: write how far apart they may be as the distance, or take the "
+            "tolerance away");
   EXPECT_EQ(entry(R"("measure": "A/width", "state": "planned", "as_built": "20 1/8")"),
             "tape.state: write \"as built\", or take \"as_built\" away");
   // One measure under two names, as the bench is as wide as the room.
