@@ -5,11 +5,13 @@
 
 #include "plan/promises.h"
 #include "plan/readers.h"
+#include "plan/tape_reading.h"
 
 namespace berthwright {
 namespace {
 
-PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string>& unsound) {
+PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string>& unsound,
+                     TapeWishes& tape) {
   Fields fields(&root, reading, "a plan");
   PlanParts parts{.interior = plain_interior({"/interior", root.line, root.column})};
   read_header(fields, parts);
@@ -24,6 +26,7 @@ PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string
   parts.beds = read_beds(fields.find("beds"), reading);
   parts.overrides = read_overrides(fields.find("rules"), reading);
   parts.lifting = read_lifting(fields.find("lifting"), reading);
+  tape = read_tape(fields.find("tape"), reading);
   parts.split = read_cushion_wishes(fields.find("split"), reading);
   parts.notes = read_notes(fields.find("notes"), reading);
   fill_foam(parts, reading);
@@ -60,7 +63,9 @@ Problems in_order(Problems problems) {
   return problems;
 }
 
-std::vector<SpelledMeasure> in_order(std::vector<SpelledMeasure> measures) {
+}  // namespace
+
+std::vector<SpelledMeasure> in_file_order(std::vector<SpelledMeasure> measures) {
   const auto place = [](const SpelledMeasure& m) { return std::pair(m.origin.line, m.origin.column); };
   std::ranges::sort(measures, {}, place);
   const auto repeated = std::ranges::unique(measures, {}, place);
@@ -68,7 +73,16 @@ std::vector<SpelledMeasure> in_order(std::vector<SpelledMeasure> measures) {
   return measures;
 }
 
-}  // namespace
+Result<PlanParts> read_with(const Node& root, const OtherLengths& other) {
+  Reading reading;
+  reading.other = &other;
+  std::vector<std::string> unsound;
+  TapeWishes tape;
+  PlanParts parts = read_parts(root, reading, unsound, tape);
+  if (!reading.problems.empty()) return in_order(std::move(reading.problems));
+  parts.defaults = std::move(reading.defaults);
+  return parts;
+}
 
 Result<Plan> read_plan(std::string_view text) {
   std::vector<SpelledMeasure> ignored;
@@ -84,11 +98,15 @@ Result<Plan> read_plan(std::string_view text, std::vector<SpelledMeasure>& measu
   if (!is_object(root, reading, "a plan")) return in_order(std::move(reading.problems));
   if (!is_known_version(root, reading)) return in_order(std::move(reading.problems));
   std::vector<std::string> unsound;
-  PlanParts parts = read_parts(root, reading, unsound);
+  TapeWishes tape;
+  PlanParts parts = read_parts(root, reading, unsound, tape);
   add_broken_promises(parts, unsound, root, reading.problems);
+  // A length that could not be read is no measure yet, and its name would not be found.
+  if (reading.problems.empty() && !tape.entries.empty())
+    taped_measures(root, in_file_order(reading.measures), tape, reading);
   if (!reading.problems.empty()) return in_order(std::move(reading.problems));
   parts.defaults = std::move(reading.defaults);
-  measures = in_order(std::move(reading.measures));
+  measures = in_file_order(std::move(reading.measures));
   return Plan::checked(std::move(parts));
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,6 +26,9 @@ struct SpelledMeasure {
   friend bool operator==(const SpelledMeasure&, const SpelledMeasure&) = default;
 };
 
+/// Lengths that stand in for what the file spells, by JSON pointer.
+using OtherLengths = std::map<std::string, Length, std::less<>>;
+
 /// What one reading of a plan file knows and collects on its way down.
 struct Reading {
   Unit unit = Unit::inch;
@@ -31,6 +36,7 @@ struct Reading {
   Problems problems;
   std::vector<AppliedDefault> defaults;
   std::vector<SpelledMeasure> measures;  ///< in the order of reading
+  const OtherLengths* other = nullptr;   ///< none: every length is as the file spells it
 
   /// Completes `problem` with pointer and place of `node`, where it has none of its own. A column without
   /// line counts within the value. After the thousandth fault no more are kept.

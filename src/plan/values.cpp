@@ -110,6 +110,9 @@ std::optional<Length> as_length(const Node& node, Reading& reading) {
     wrong_type(node, reading, "a length", std::string(length_allowed));
     return std::nullopt;
   }
+  if (reading.other != nullptr)
+    if (const auto other = reading.other->find(node.pointer); other != reading.other->end())
+      return other->second;
   const Result<Length> length = read_length(node.text, reading.unit);
   if (length) {
     reading.measures.push_back({node.origin(), *length, std::nullopt});
