@@ -177,6 +177,32 @@ PaperPoint off_the_arrow(const PlanThing& thing, const std::vector<PaperLine>& w
   return *thing.seen;
 }
 
+// What the step does, under the things and over them.
+struct StepMarks {
+  std::vector<Path> beneath;
+  std::vector<Path> above;
+  std::vector<Path> arrow;
+};
+StepMarks step_marks(const FrameStep& of, const PlanView& view) {
+  if (of.at_start()) return {};
+  const Step& step = of.step();
+  StepMarks marks;
+  marks.beneath = people(step, [&](const Rect& square) { return view(Polygon::rectangle(square)); });
+  if (step.letting_go)
+    marks.beneath.push_back(
+        circle(Ink::person, view(middle_of(step.letting_go->square)), on_paper(half_a_head, view.ratio)));
+  for (const PiecePlace* spot : {&step.from, &step.to})
+    if (spot->kind == PiecePlace::Kind::stowed)
+      marks.above.push_back(closed_path(Ink::move_way, view(Polygon::rectangle(spot->reach))));
+  if (step.from.stands_in_room())
+    for (Path& path : paths_of(view, step.from.pose.outline, step.from.pose.arcs, Ink::ghost))
+      marks.above.push_back(std::move(path));
+  std::vector<PaperPoint> way;
+  for (const Point3& point : way_of(of)) way.push_back(view(point.plan));
+  marks.arrow = arrow_along(way);
+  return marks;
+}
+
 std::vector<LabelWish> frame_wishes(const FrameStep& of, const PlanView& view,
                                     const std::vector<PlanThing>& things, const std::vector<PaperLine>& way) {
   std::vector<LabelWish> wishes;
@@ -190,6 +216,7 @@ std::vector<LabelWish> frame_wishes(const FrameStep& of, const PlanView& view,
         wishes.back().covers.push_back(things[j].rings);
     wishes.back().target = off_the_arrow(thing, way, wishes.back().covers);
   }
+  if (of.at_start()) return wishes;
   const Step& step = of.step();
   if (step.from.stands_in_room() && !step.to.stands_in_room()) {
     const std::vector<PaperRing> ghost = view(step.from.pose.outline);
@@ -229,7 +256,28 @@ std::vector<Point3> way_of(const FrameStep& of) {
   return way;
 }
 
+Length highest_drawn(const Plan& plan, const Conversion& conversion) {
+  Length height = std::min(raised_height, plan->interior.height);
+  for (std::size_t i = 1; i <= conversion.steps.size(); ++i) {
+    const FrameStep of{&plan, &conversion, i};
+    for (const Point3& point : way_of(of)) height = std::max(height, point.z);
+    for (const PiecePlace* spot : {&of.step().from, &of.step().to})
+      if (spot->stands_in_room()) height = std::max(height, spot->base + spot->pose.height);
+  }
+  return height;
+}
+
+PaperLength beside_frame(const Plan& plan, Wall wall, std::int64_t ratio) {
+  constexpr PaperLength room_for_head = paper_mm(6);  // for the arrow that leads through a door
+  PaperLength depth = wall_band + paper_mm(5, 10);
+  for (const Opening& opening : plan->openings)
+    if (opening.wall == wall && opening.kind == Opening::Kind::door)
+      depth = std::max({depth, wall_band + room_for_head, reach_outside(opening, ratio) + paper_mm(5, 10)});
+  return depth;
+}
+
 Standing standing_of(const FrameStep& of, const std::string& piece) {
+  if (of.at_start()) return Standing::still;
   if (of.step().piece.text() == piece) return Standing::moved;
   for (std::size_t i = of.number; i-- > 0;) {
     const Step& step = of.conversion->steps[i];
@@ -241,33 +289,24 @@ Standing standing_of(const FrameStep& of, const std::string& piece) {
 
 Frame plan_frame(const FrameStep& of, const PlanView& view, const PaperBox& area) {
   const Plan& plan = *of.plan;
-  const Step& step = of.step();
   const Arrangement stage = stage_after(plan, *of.conversion, of.number);
   const std::vector<PlanThing> things = frame_things(of, view, stage);
-  Frame frame{{"Step " + std::to_string(of.number) + " from above", room_marks(view, plan->interior), 0}, {}};
+  const StepMarks step = step_marks(of, view);
+  const std::string title = of.at_start() ? "At the start" : "Step " + std::to_string(of.number);
+  Frame frame{{title + " from above", room_marks(view, plan->interior), 0}, {}};
   std::vector<Mark>& marks = frame.group.marks;
-  add(marks, people(step, [&](const Rect& square) { return view(Polygon::rectangle(square)); }));
-  if (step.letting_go)
-    marks.emplace_back(
-        circle(Ink::person, view(middle_of(step.letting_go->square)), on_paper(half_a_head, view.ratio)));
+  add(marks, step.beneath);
   for (const PlanThing& thing : things) add(marks, thing.paths);
   for (const Opening& opening : plan->openings) add(marks, opening_marks(view, plan, opening));
-  for (const PiecePlace* spot : {&step.from, &step.to})
-    if (spot->kind == PiecePlace::Kind::stowed)
-      marks.emplace_back(closed_path(Ink::move_way, view(Polygon::rectangle(spot->reach))));
-  if (step.from.stands_in_room())
-    add(marks, paths_of(view, step.from.pose.outline, step.from.pose.arcs, Ink::ghost));
-  std::vector<PaperPoint> way;
-  for (const Point3& point : way_of(of)) way.push_back(view(point.plan));
-  const std::vector<Path> arrow = arrow_along(way);
+  add(marks, step.above);
 
   LabelField field{area, {}, {}, {}, {}};
   add_obstacles(field, marks);
   std::vector<PaperLine> arrow_lines;
-  for (const Path& path : arrow)
+  for (const Path& path : step.arrow)
     for (const PaperLine& line : lines(path)) arrow_lines.push_back(line);
   field.heavy.insert(field.heavy.end(), arrow_lines.begin(), arrow_lines.end());
-  add(marks, arrow);
+  add(marks, step.arrow);
   const std::vector<LabelWish> wishes = frame_wishes(of, view, things, arrow_lines);
   const std::vector<PlacedLabel> labels = placed_labels(field, wishes);
   for (const PlacedLabel& label : labels) add(marks, marks_of(label));
@@ -277,14 +316,15 @@ Frame plan_frame(const FrameStep& of, const PlanView& view, const PaperBox& area
 
 Group raised_frame(const FrameStep& of, const RaisedView& view) {
   const Plan& plan = *of.plan;
-  const Step& step = of.step();
-  Group group{"Step " + std::to_string(of.number) + ", raised view", {}, 0};
+  const std::string title = of.at_start() ? "At the start" : "Step " + std::to_string(of.number);
+  Group group{title + ", raised view", {}, 0};
   const Length walls = std::min(raised_height, plan->interior.height);
   add(group.marks, raised_room(view, plan->interior.outline.polygon(), walls, Ink::quiet));
   for (const Opening& opening : plan->openings)
     if (const auto ring = seen_opening(plan, opening, view, walls))
       group.marks.emplace_back(closed_path(Ink::quiet, *ring));
-  add(group.marks, people(step, [&](const Rect& square) {
+  if (!of.at_start())
+    add(group.marks, people(of.step(), [&](const Rect& square) {
         PaperRing ring;
         const Polygon corners_of_it = Polygon::rectangle(square);
         for (const Point p : corners_of_it.vertices()) ring.push_back(view(p, {}));
@@ -302,6 +342,8 @@ Group raised_frame(const FrameStep& of, const RaisedView& view) {
                       built_in ? Ink::quiet : ink_of(standing)});
   }
   add(group.marks, raised_paths(view, things));
+  if (of.at_start()) return group;
+  const Step& step = of.step();
   if (step.from.stands_in_room()) add(group.marks, raised_outline(view, step.from.solid(), Ink::ghost));
   std::vector<PaperPoint> way;
   for (const Point3& point : way_of(of)) way.push_back(view(point.plan, point.z));

@@ -8,11 +8,13 @@
 
 namespace berthwright {
 
-/// One step of a conversion, shown as everything stands after it.
+/// One step of a conversion, shown as everything stands after it. Number 0: as it stands at the start, where
+/// no step is done yet.
 struct FrameStep {
   const Plan* plan = nullptr;
   const Conversion* conversion = nullptr;
   std::size_t number = 1;
+  bool at_start() const { return number == 0; }
   const Step& step() const { return conversion->steps[number - 1]; }
 };
 
@@ -26,6 +28,12 @@ Standing standing_of(const FrameStep& of, const std::string& piece);
 
 /// Raised views leave off what is higher: it would hide the rest.
 inline constexpr Length raised_height = 48_in;
+
+/// The greatest height at which anything is drawn in the raised views of a conversion.
+Length highest_drawn(const Plan& plan, const Conversion& conversion);
+
+/// What a wall and what its doors reach outside of it take beside the plan of a frame.
+PaperLength beside_frame(const Plan& plan, Wall wall, std::int64_t ratio);
 
 struct Frame {
   Group group;

@@ -5,9 +5,9 @@
 
 #include "view/cushion_key.h"
 #include "view/draft.h"
-#include "view/fitted_plan.h"
 #include "view/heat_sheet.h"
 #include "view/height_map.h"
+#include "view/plan_page.h"
 #include "view/rule_plans.h"
 #include "view/section_lines.h"
 #include "view/section_sheet.h"
@@ -17,15 +17,6 @@
 
 namespace berthwright {
 namespace {
-
-std::vector<Draft> plan_drafts(const DrawnConfiguration& of) {
-  return fitted_drafts(of, layouts_of(of),
-                       {name_of(*of.answer->configuration), "", of.answer->configuration->id.text(), "",
-                        "Plan seen from above, front at the left."},
-                       [&](const Layout& layout) {
-                         return plan_drawing(of, layout.view, layout.around, layout.page.drawing);
-                       });
-}
 
 void add_all(std::vector<Draft>& drafts, std::vector<Draft> more) {
   for (Draft& draft : more) drafts.push_back(std::move(draft));

@@ -17,7 +17,6 @@ constexpr PaperLength between_views = paper_mm(4);
 constexpr PaperLength between_rows = paper_mm(4);   // with a thin line in the middle
 constexpr PaperLength usual_words = paper_mm(7);    // above the views: two lines
 constexpr PaperLength number_width = paper_mm(29);  // of the column in which a step's number stands
-constexpr PaperLength room_for_head = paper_mm(6);  // outside of a door, for the arrow that leads through it
 constexpr std::int64_t rows_wanted = 3;
 
 struct Margins {
@@ -41,31 +40,11 @@ struct FrameLayout {
   PaperLength width() const { return plan.width + between_views + raised.width; }
 };
 
-PaperLength beside_wall(const Plan& plan, Wall wall, std::int64_t ratio) {
-  PaperLength depth = wall_band + paper_mm(5, 10);
-  for (const Opening& opening : plan->openings)
-    if (opening.wall == wall && opening.kind == Opening::Kind::door)
-      depth = std::max({depth, wall_band + room_for_head, reach_outside(opening, ratio) + paper_mm(5, 10)});
-  return depth;
-}
-
-// The greatest height at which anything is drawn in the raised views.
-Length highest(const Plan& plan, const Conversion& conversion) {
-  Length height = std::min(raised_height, plan->interior.height);
-  for (std::size_t i = 1; i <= conversion.steps.size(); ++i) {
-    const FrameStep of{&plan, &conversion, i};
-    for (const Point3& point : way_of(of)) height = std::max(height, point.z);
-    for (const PiecePlace* spot : {&of.step().from, &of.step().to})
-      if (spot->stands_in_room()) height = std::max(height, spot->base + spot->pose.height);
-  }
-  return height;
-}
-
 FrameLayout layout_at(const Plan& plan, const Scale& scale, bool landscape, Length height) {
   FrameLayout layout{scale, strip_page(plan, landscape), {}, {}, {}, {}, 0};
   const std::int64_t ratio = scale.ratio;
-  layout.around = {beside_wall(plan, Wall::front, ratio), beside_wall(plan, Wall::rear, ratio),
-                   beside_wall(plan, Wall::right, ratio), beside_wall(plan, Wall::left, ratio)};
+  layout.around = {beside_frame(plan, Wall::front, ratio), beside_frame(plan, Wall::rear, ratio),
+                   beside_frame(plan, Wall::right, ratio), beside_frame(plan, Wall::left, ratio)};
   const Rect& room = plan->interior.outline.polygon().bounds();
   layout.plan = {on_paper(room.width(), ratio) + layout.around.left + layout.around.right,
                  on_paper(room.height(), ratio) + layout.around.top + layout.around.bottom};
@@ -86,7 +65,7 @@ FrameLayout layout_at(const Plan& plan, const Scale& scale, bool landscape, Leng
 
 // The largest scale at which some frames share a page; of both ways to hold the page the one that takes more.
 FrameLayout layout_of(const Plan& plan, const Conversion& conversion) {
-  const Length height = highest(plan, conversion);
+  const Length height = highest_drawn(plan, conversion);
   for (const Scale& scale : scales(plan->unit)) {
     std::optional<FrameLayout> best;
     for (const bool landscape : {true, false}) {

@@ -13,4 +13,16 @@ std::string heading(const Plan& plan) {
   return wrapped(printable(text, every_character), {});
 }
 
+std::string alerts_line(const Answer& answer) {
+  std::size_t not_met = 0;
+  std::size_t unknown = 0;
+  for (const Finding& finding : answer.findings) {
+    if (find_rule(finding.rule.text())->weight != Weight::alert) continue;
+    not_met += finding.status == Status::not_met ? 1 : 0;
+    unknown += finding.status == Status::unknown ? 1 : 0;
+  }
+  return std::to_string(not_met) + (not_met == 1 ? " alert" : " alerts") + " not met, " +
+         std::to_string(unknown) + " unknown.";
+}
+
 }  // namespace berthwright

@@ -208,18 +208,6 @@ std::string notes_part(const Plan& plan) {
   return text.empty() ? text : "\nNotes of the plan\n" + text;
 }
 
-std::string verdict(const Answer& answer) {
-  std::size_t not_met = 0;
-  std::size_t unknown = 0;
-  for (const Finding& finding : answer.findings) {
-    if (find_rule(finding.rule.text())->weight != Weight::alert) continue;
-    not_met += finding.status == Status::not_met ? 1 : 0;
-    unknown += finding.status == Status::unknown ? 1 : 0;
-  }
-  return std::to_string(not_met) + (not_met == 1 ? " alert" : " alerts") + " not met, " +
-         std::to_string(unknown) + " unknown.";
-}
-
 }  // namespace
 
 std::string check_text(const Plan& plan, const Answer& answer, ReportOptions options) {
@@ -228,7 +216,7 @@ std::string check_text(const Plan& plan, const Answer& answer, ReportOptions opt
   for (const Part& part : parts) text += findings_part(plan, answer, part, options);
   text += notes_part(plan);
   if (options.defaults) text += defaults_part(plan);
-  return text + "\n" + verdict(answer) + "\n" + wrapped(caution_line(plan->english), {});
+  return text + "\n" + alerts_line(answer) + "\n" + wrapped(caution_line(plan->english), {});
 }
 
 }  // namespace berthwright

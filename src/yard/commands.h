@@ -78,6 +78,10 @@ struct NewRequest {
   bool usual = false;               ///< what is not answered is taken as usual, where there is a usual
   bool force = false;
 };
+struct WatchRequest {
+  std::string plan;
+  int port = 4680;  ///< 0: any that is free
+};
 struct ReferenceRequest {
   std::vector<std::string> plans;  ///< where examples come from
 };
@@ -95,6 +99,7 @@ int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err);
 int run_fmt(const FmtRequest& request, std::ostream& out, std::ostream& err);
 int run_units(const UnitsRequest& request, std::ostream& out, std::ostream& err);
 int run_new(const NewRequest& request, std::ostream& out, std::ostream& err);
+int run_watch(const WatchRequest& request, std::ostream& out, std::ostream& err);
 int run_reference(const ReferenceRequest& request, std::ostream& out, std::ostream& err);
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
 

@@ -13,8 +13,6 @@
 namespace berthwright {
 namespace {
 
-constexpr std::size_t most_bytes = 4U << 20U;  // the reader's own limit, so that it and not we refuse more
-
 std::string configurations_of(const Plan& plan) {
   std::string names;
   for (const Configuration& one : plan->configurations) names += (names.empty() ? "" : ", ") + one.id.text();
@@ -38,7 +36,7 @@ void tell(const Problems& problems, std::ostream& err) {
 
 std::optional<PlanFile> plan_file_of(const std::string& file, bool json, std::ostream& out, std::ostream& err,
                                      int& code) {
-  Result<std::string> text = read_file(file, most_bytes);
+  Result<std::string> text = read_file(file, most_plan_bytes);
   if (!text) {
     tell(text.problems(), err);
     code = exit_input;

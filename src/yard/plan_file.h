@@ -8,6 +8,9 @@
 
 namespace berthwright {
 
+/// The reader's own limit, so that it and not we refuse more.
+inline constexpr std::size_t most_plan_bytes = 4U << 20U;
+
 struct PlanFile {
   std::string text;
   Plan plan;

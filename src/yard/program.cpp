@@ -23,6 +23,7 @@ struct Asked {
   FmtRequest fmt;
   UnitsRequest units;
   NewRequest start;
+  WatchRequest watch;
   ReferenceRequest reference;
   ExplainRequest explain;
 };
@@ -194,6 +195,23 @@ CLI::App* define_new(CLI::App& app, NewRequest& start) {
   return verb;
 }
 
+CLI::App* define_watch(CLI::App& app, WatchRequest& watch) {
+  CLI::App* verb =
+      app.add_subcommand("watch", "Show a plan in a browser of this machine, anew at every save of the file");
+  verb->add_option("PLAN", watch.plan, "plan file that is being written")->required();
+  verb->add_option("--port", watch.port, "of the page's address (default: 4680; 0: any that is free)")
+      ->check(CLI::Range(0, 65535));
+  verb->footer(
+      "Example:\n  berthwright watch plans/sanderling.json --port 4681\n\n"
+      "Open the address that it says. The page is served to this machine alone and nothing is written. A "
+      "broken\n"
+      "file leaves the last good drawings beside its faults. Ctrl-C ends it.\n\n"
+      "Exit code: 0 ended by Ctrl-C; 64 the command is wrong; 66 the file cannot be read when it begins; 73 "
+      "the\n"
+      "port is taken (a free one is named).");
+  return verb;
+}
+
 /// For contributors: it makes plans/REFERENCE.md, so no help lists it.
 CLI::App* define_reference(CLI::App& app, ReferenceRequest& reference) {
   CLI::App* verb = app.add_subcommand("reference", "Print the page that tells every field of a plan file");
@@ -226,13 +244,14 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* fmt = define_fmt(app, asked.fmt);
   const CLI::App* units = define_units(app, asked.units);
   const CLI::App* start = define_new(app, asked.start);
+  const CLI::App* watch = define_watch(app, asked.watch);
   const CLI::App* reference = define_reference(app, asked.reference);
   const CLI::App* explain = define_explain(app, asked.explain);
   if (!arguments.empty() && !arguments.front().starts_with('-') &&
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are new, check, draw, heater, steps, split, cut, fmt, convert-units and explain\n";
+        << "; the verbs are new, check, draw, heater, steps, split, cut, fmt, convert-units, watch and explain\n";
     return exit_usage;
   }
   try {
@@ -254,6 +273,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (fmt->parsed()) return run_fmt(asked.fmt, out, err);
   if (units->parsed()) return run_units(asked.units, out, err);
   if (start->parsed()) return run_new(asked.start, out, err);
+  if (watch->parsed()) return run_watch(asked.watch, out, err);
   if (reference->parsed()) return run_reference(asked.reference, out, err);
   return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
 }

@@ -80,6 +80,10 @@ void Process::kill() {
   if (id_ > 0) ::kill(id_, SIGKILL);
 }
 
+void Process::interrupt() {
+  if (id_ > 0) ::kill(id_, SIGINT);
+}
+
 int Process::code() {
   int status = 0;
   if (id_ > 0 && waitpid(id_, &status, 0) == id_)

@@ -28,9 +28,10 @@ class Process {
   ~Process();
 
   void kill();
+  void interrupt();  ///< as Ctrl-C does
   /// Its exit code, or the number of the signal that ended it with a minus; 126 when it could not be started.
   int code();
-  std::string out() const;
+  std::string out() const;  ///< while it runs: so far
   std::string err() const;
 
  private:
