@@ -46,25 +46,19 @@ void add_chords(std::vector<PaperLine>& out, PaperPoint from, const Stretch& str
   add_chords(out, top, stretch, times - 1);
 }
 
+// The stretch of the ring that begins at that corner.
+PaperLine line_from(const PaperRing& ring, std::size_t corner) {
+  return {ring[corner], ring[corner + 1 < ring.size() ? corner + 1 : 0]};
+}
+
+bool border_crosses(const std::vector<PaperRing>& rings, const PaperBox& box) {
+  for (const PaperRing& ring : rings)
+    for (std::size_t i = 0; i < ring.size(); ++i)
+      if (crosses(line_from(ring, i), box)) return true;
+  return false;
+}
+
 }  // namespace
-
-bool overlaps(const PaperBox& a, const PaperBox& b) {
-  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
-}
-
-bool holds(const PaperBox& outer, const PaperBox& inner) {
-  return outer.low.x <= inner.low.x && inner.high.x <= outer.high.x && outer.low.y <= inner.low.y &&
-         inner.high.y <= outer.high.y;
-}
-
-PaperBox grown(const PaperBox& box, PaperLength by) {
-  return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}};
-}
-
-PaperBox hull(const PaperBox& a, const PaperBox& b) {
-  return {{std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y)},
-          {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y)}};
-}
 
 PaperBox bounds(const PaperRing& ring) {
   PaperBox box{ring.front(), ring.front()};
@@ -103,7 +97,8 @@ bool crosses(const PaperLine& a, const PaperLine& b) {
 bool inside(const std::vector<PaperRing>& rings, PaperPoint point) {
   bool odd = false;
   for (const PaperRing& ring : rings)
-    for (const auto& [a, b] : lines(ring)) {
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const auto& [a, b] = line_from(ring, i);
       if ((a.y > point.y) == (b.y > point.y)) continue;
       const std::int64_t side = turn(a, b, point);
       if (b.y > a.y ? side > 0 : side < 0) odd = !odd;
@@ -112,24 +107,17 @@ bool inside(const std::vector<PaperRing>& rings, PaperPoint point) {
 }
 
 bool holds(const std::vector<PaperRing>& rings, const PaperBox& box) {
-  if (!inside(rings, box.centre())) return false;
-  for (const PaperRing& ring : rings)
-    for (const PaperLine& line : lines(ring))
-      if (crosses(line, box)) return false;
-  return true;
+  return inside(rings, box.centre()) && !border_crosses(rings, box);
 }
 
 bool overlaps(const std::vector<PaperRing>& rings, const PaperBox& box) {
-  for (const PaperRing& ring : rings)
-    for (const PaperLine& line : lines(ring))
-      if (crosses(line, box)) return true;
-  return inside(rings, box.centre());
+  return border_crosses(rings, box) || inside(rings, box.centre());
 }
 
 std::vector<PaperLine> lines(const PaperRing& ring) {
   std::vector<PaperLine> out;
   out.reserve(ring.size());
-  for (std::size_t i = 0; i < ring.size(); ++i) out.push_back({ring[i], ring[(i + 1) % ring.size()]});
+  for (std::size_t i = 0; i < ring.size(); ++i) out.push_back(line_from(ring, i));
   return out;
 }
 

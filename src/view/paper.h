@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <vector>
 
 #include <berthwright/view/scene.h>
@@ -29,10 +30,20 @@ struct PaperLine {
 using PaperRing = std::vector<PaperPoint>;
 
 /// Share more than a border.
-bool overlaps(const PaperBox& a, const PaperBox& b);
-bool holds(const PaperBox& outer, const PaperBox& inner);
-PaperBox grown(const PaperBox& box, PaperLength by);
-PaperBox hull(const PaperBox& a, const PaperBox& b);
+constexpr bool overlaps(const PaperBox& a, const PaperBox& b) {
+  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
+}
+constexpr bool holds(const PaperBox& outer, const PaperBox& inner) {
+  return outer.low.x <= inner.low.x && inner.high.x <= outer.high.x && outer.low.y <= inner.low.y &&
+         inner.high.y <= outer.high.y;
+}
+constexpr PaperBox grown(const PaperBox& box, PaperLength by) {
+  return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}};
+}
+constexpr PaperBox hull(const PaperBox& a, const PaperBox& b) {
+  return {{std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y)},
+          {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y)}};
+}
 PaperBox bounds(const PaperRing& ring);
 
 /// Some point of the line lies inside the box; touching its border is none.

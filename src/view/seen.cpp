@@ -18,6 +18,12 @@ std::optional<PaperPoint> middle_of_seen(const std::vector<PaperRing>& rings,
                                          std::span<const std::vector<PaperRing>* const> above) {
   PaperBox box = bounds(rings.front());
   for (const PaperRing& ring : rings) box = hull(box, bounds(ring));
+  const PaperBox sampled =
+      grown(box, std::max(box.width(), box.height()) / samples + PaperLength::micrometres(1));
+  std::vector<const std::vector<PaperRing>*> over;
+  for (const auto* other : above)
+    if (std::ranges::any_of(*other, [&](const PaperRing& ring) { return overlaps(bounds(ring), sampled); }))
+      over.push_back(other);
   std::vector<PaperPoint> seen;
   std::vector<PaperPoint> hidden;
   for (std::int64_t i = -1; i <= samples; ++i)
@@ -25,14 +31,17 @@ std::optional<PaperPoint> middle_of_seen(const std::vector<PaperRing>& rings,
       const PaperPoint p{box.low.x + box.width() * (2 * i + 1) / (2 * samples),
                          box.low.y + box.height() * (2 * j + 1) / (2 * samples)};
       const bool is_seen = inside(rings, p) &&
-                           std::ranges::none_of(above, [&](const auto* other) { return inside(*other, p); });
+                           std::ranges::none_of(over, [&](const auto* other) { return inside(*other, p); });
       (is_seen ? seen : hidden).push_back(p);
     }
   std::optional<PaperPoint> best;
   std::tuple<std::int64_t, std::int64_t> best_rank;
   for (const PaperPoint p : seen) {
     std::int64_t clear = distance(p, hidden.front());
-    for (const PaperPoint q : hidden) clear = std::min(clear, distance(p, q));
+    for (const PaperPoint q : hidden) {
+      clear = std::min(clear, distance(p, q));
+      if (best && clear < std::get<0>(best_rank)) break;
+    }
     const std::tuple rank{clear, -distance(p, box.centre())};
     if (best && rank <= best_rank) continue;
     best = p;

@@ -92,7 +92,7 @@ void expect_same(const std::vector<Line>& a, const std::vector<Line>& b) {
 TEST(AnswerOfDemos, IsTheSameInTheMirror) {
   for (const std::string& name : demo_names()) {
     SCOPED_TRACE(name);
-    const Answered as_drawn(plan_from(demo_text(name)));
+    const Answered& as_drawn = answered_demo(name);
     const Answered in_mirror(plan_from(exchanged(demo_text(name))));
     expect_same(lines_of(as_drawn.answer, false), lines_of(in_mirror.answer, true));
   }
@@ -101,7 +101,7 @@ TEST(AnswerOfDemos, IsTheSameInTheMirror) {
 // Fixtures and pieces may stand in the file in any order; that of the poses is the order of laying.
 TEST(AnswerOfDemos, DoesNotDependOnTheOrderOfTheFile) {
   for (const std::string& name : demo_names()) {
-    const std::vector<Line> expected = lines_of(Answered(plan_from(demo_text(name))).answer, false);
+    const std::vector<Line> expected = lines_of(answered_demo(name).answer, false);
     for (unsigned seed = 1; seed <= 2; ++seed) {
       SCOPED_TRACE(name + ", seed " + std::to_string(seed));
       std::mt19937 random(seed);
@@ -116,8 +116,8 @@ TEST(AnswerOfDemos, DoesNotDependOnTheOrderOfTheFile) {
 // Nuthatch is wrong on purpose; the ledges, boards and holds of the others are as they should be, but for the
 // plies of Dunnock's table, which nobody counted.
 TEST(AnswerOfDemos, GoodDemosRestWellAndAreHeldOnTheRoad) {
-  const Answered sanderling(plan_from(demo_text("sanderling")));
-  const Answered dunnock(plan_from(demo_text("dunnock")));
+  const Answered& sanderling = answered_demo("sanderling");
+  const Answered& dunnock = answered_demo("dunnock");
   for (const auto* demo : {&sanderling, &dunnock})
     for (const Finding& finding : demo->answer.findings) {
       const std::string& rule = finding.rule.text();
@@ -133,7 +133,7 @@ TEST(AnswerOfDemos, GoodDemosRestWellAndAreHeldOnTheRoad) {
 }
 
 TEST(AnswerOfDemos, NobodySitsInATrailerOnTheRoad) {
-  const Answered sanderling(plan_from(demo_text("sanderling")));
+  const Answered& sanderling = answered_demo("sanderling");
   for (const ConfigurationAnswer& one : sanderling.answer.configurations)
     EXPECT_EQ(one.seats.size(), one.configuration->id.text() == "day" ? 3U : 0U)
         << one.configuration->id.text();

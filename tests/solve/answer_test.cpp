@@ -227,8 +227,8 @@ TEST(Answer, EveryRuleComesInEveryStatusThatMakesSense) {
   expect({"leaf.under-pieces", "road.hold"}, {met});
   expect({"road.hold", "road.on-edge", "road.heater", "road.unchecked"}, {unknown});
   std::set<std::string> produced;
-  for (const TrailerText& text : plans_of_every_status())
-    for (const Finding& f : Answered(text).answer.findings)
+  for (const auto& made : answers_of_every_status())
+    for (const Finding& f : made->answer.findings)
       produced.insert((f.status == Status::met       ? met
                        : f.status == Status::close   ? close
                        : f.status == Status::unknown ? unknown

@@ -15,7 +15,10 @@ CutTrailer::CutTrailer(Plan plan) : made_(std::make_unique<Answered>(std::move(p
   for (std::size_t i = 0; i < drawn_.size(); ++i) drawn_[i].cuts = cuts[i];
 }
 
-CutTrailer CutTrailer::demo(const std::string& name) { return CutTrailer(plan_from(demo_text(name))); }
+const CutTrailer& CutTrailer::demo(const std::string& name) {
+  static MadeOfDemos<CutTrailer> made;
+  return made.of(name);
+}
 
 const DrawnConfiguration& CutTrailer::of(std::string_view configuration) const {
   for (const DrawnConfiguration& one : drawn_)

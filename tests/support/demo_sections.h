@@ -13,7 +13,8 @@ namespace berthwright {
 class CutTrailer {
  public:
   explicit CutTrailer(Plan plan);
-  static CutTrailer demo(const std::string& name);
+  /// Made once in a process.
+  static const CutTrailer& demo(const std::string& name);
 
   const Plan& plan() const { return made_->plan; }
   const Answer& answer() const { return made_->answer; }

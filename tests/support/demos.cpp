@@ -4,8 +4,6 @@
 #include <filesystem>
 #include <stdexcept>
 
-#include "support/plan_builder.h"
-
 namespace berthwright {
 
 std::vector<std::string> demo_names() {
@@ -21,5 +19,10 @@ std::vector<std::string> demo_names() {
 }
 
 std::string demo_text(const std::string& name) { return repository_text("plans/" + name + ".json"); }
+
+const Answered& answered_demo(const std::string& name) {
+  static MadeOfDemos<Answered> made;
+  return made.of(name);
+}
 
 }  // namespace berthwright

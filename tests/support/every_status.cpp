@@ -137,4 +137,14 @@ std::vector<TrailerText> plans_of_every_status() {
   return plans;
 }
 
+const std::vector<std::unique_ptr<const Answered>>& answers_of_every_status() {
+  static const auto answers = [] {
+    std::vector<std::unique_ptr<const Answered>> made;
+    for (const TrailerText& text : plans_of_every_status())
+      made.push_back(std::make_unique<const Answered>(text));
+    return made;
+  }();
+  return answers;
+}
+
 }  // namespace berthwright

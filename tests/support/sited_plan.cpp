@@ -14,7 +14,10 @@ SitedPlan::SitedPlan(Plan plan)
       heaters(heater_places(made.plan, {}).value()),
       drawn(sheets(made.plan, made.answer, heaters)) {}
 
-SitedPlan SitedPlan::demo(const std::string& name) { return SitedPlan(plan_from(demo_text(name))); }
+const SitedPlan& SitedPlan::demo(const std::string& name) {
+  static MadeOfDemos<SitedPlan> made;
+  return made.of(name);
+}
 
 const Sheet* SitedPlan::find(std::string_view end) const {
   const auto found = std::ranges::find_if(

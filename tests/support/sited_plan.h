@@ -16,7 +16,8 @@ namespace berthwright {
 struct SitedPlan {
   explicit SitedPlan(Plan plan);
   explicit SitedPlan(const TrailerText& text) : SitedPlan(text.plan()) {}
-  static SitedPlan demo(const std::string& name);
+  /// Made once in a process.
+  static const SitedPlan& demo(const std::string& name);
   SitedPlan(const SitedPlan&) = delete;
   SitedPlan& operator=(const SitedPlan&) = delete;
 

@@ -62,7 +62,7 @@ TEST(HeadRoom, OfASeatIsTheLeastWhereverThePlaneCutsIt) {
 // Sanderling's roof is an arc of 24 in about x = 96, z = 50 at the rear. Heads reach to 116.0 in from the
 // front: there it is 63 1/4 in up, 46 1/4 above who sits at 17.
 TEST(HeadRoom, UnderARoofThatSlopesAlongThePlaneItStandsAtTheLowestPlace) {
-  const CutTrailer trailer = CutTrailer::demo("sanderling");
+  const CutTrailer& trailer = CutTrailer::demo("sanderling");
   const auto across = lines_in(trailer, "day", {CutLine::Along::y, 101_in});
   const HeadRoomLine& line = line_over(across, "Left seat", Over::seat, "");
   EXPECT_FALSE(line.in_plane);
@@ -75,7 +75,7 @@ TEST(HeadRoom, UnderARoofThatSlopesAlongThePlaneItStandsAtTheLowestPlace) {
 
 // Nuthatch's bed lies at 18 in, a locker over x 108 to 120 at 36: 18 in clear; the roof at 72: 54.
 TEST(HeadRoom, OfABedIsTheLeastUnderEachThingThePlaneCutsAndTheLeastOfAll) {
-  const CutTrailer trailer = CutTrailer::demo("nuthatch");
+  const CutTrailer& trailer = CutTrailer::demo("nuthatch");
   const auto along = lines_in(trailer, "night", {CutLine::Along::x, 10_in});
   const HeadRoomLine& locker = line_over(along, "Rear bed", Over::bed, "Rear locker");
   EXPECT_EQ(locker.top - locker.level, 18_in);
@@ -95,7 +95,7 @@ TEST(HeadRoom, OfABedIsTheLeastUnderEachThingThePlaneCutsAndTheLeastOfAll) {
 }
 
 TEST(HeadRoom, ToSitUpIsToldWhereThePlaneMeetsThePlaceForIt) {
-  const CutTrailer trailer = CutTrailer::demo("sanderling");
+  const CutTrailer& trailer = CutTrailer::demo("sanderling");
   const SittingUp& sitting = *trailer.bed("front bed").room.sitting;
   const auto told = [&](Length aside) {
     const auto lines = lines_in(trailer, "night", {CutLine::Along::y, sitting.place.centre.x + aside});
@@ -132,7 +132,7 @@ std::optional<Length> known_of(const HeadRoomLine& line, const DrawnConfiguratio
 
 TEST(HeadRoom, OfEveryDemoIsWhatTheCheckSays) {
   for (const std::string& name : demo_names()) {
-    const CutTrailer trailer = CutTrailer::demo(name);
+    const CutTrailer& trailer = CutTrailer::demo(name);
     std::size_t told = 0;
     for (const DrawnConfiguration& of : trailer.configurations())
       for (const SectionCut& cut : of.cuts) {

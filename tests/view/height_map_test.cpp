@@ -18,7 +18,7 @@ std::ptrdiff_t times_said(const Draft& draft, std::string_view words) {
 }
 
 TEST(HeightMap, NamesItsBed) {
-  const CutTrailer trailer = CutTrailer::demo("sanderling");
+  const CutTrailer& trailer = CutTrailer::demo("sanderling");
   const std::vector<Draft> drafts = height_drafts(trailer.of("night"));
   ASSERT_EQ(drafts.size(), 2U);
   EXPECT_EQ(drafts[0].subject, "over Front bed");
@@ -30,7 +30,7 @@ TEST(HeightMap, NamesItsBed) {
 // Under Sanderling's round roof 36 in are the least of a part that rises to 56; 32 of a strip at the wall:
 // the arc of 24 in about z = 50 is 54 up where x = 24 - sqrt(24^2 - 4^2) = 0.336 in, to the sixteenth 5/16.
 TEST(HeightMap, SaysThatMoreIsClearUnderASlopeAndHowWideAStripIs) {
-  const CutTrailer trailer = CutTrailer::demo("sanderling");
+  const CutTrailer& trailer = CutTrailer::demo("sanderling");
   const Draft front = height_drafts(trailer.of("night")).at(0);
   EXPECT_GE(times_said(front, "and more"), 2);
   EXPECT_EQ(times_said(front, "3' 0\" (914.4 mm) and more"), 1);
@@ -40,7 +40,7 @@ TEST(HeightMap, SaysThatMoreIsClearUnderASlopeAndHowWideAStripIs) {
 
 // Nuthatch's bed is two islands, each under a locker and a flat roof; its backs lie 2 5/16 in too low.
 TEST(HeightMap, EveryPartBearsItsFigureAndWhatIsLeftBlankIsExplained) {
-  const CutTrailer trailer = CutTrailer::demo("nuthatch");
+  const CutTrailer& trailer = CutTrailer::demo("nuthatch");
   const Draft map = height_drafts(trailer.of("night")).at(0);
   EXPECT_EQ(times_said(map, "1' 6\" (457.2 mm)"), 2);
   EXPECT_EQ(times_said(map, "4' 6\" (1371.6 mm)"), 2);

@@ -47,8 +47,7 @@ std::string joined(const std::vector<std::string>& words) {
 }
 
 struct DrawnPlan {
-  explicit DrawnPlan(const std::string& name)
-      : made(plan_from(demo_text(name))), drawn(sheets(made.plan, made.answer)) {}
+  explicit DrawnPlan(Plan plan) : made(std::move(plan)), drawn(sheets(made.plan, made.answer)) {}
   const Sheet& of(std::string_view configuration) const {
     return *std::ranges::find_if(drawn, [&](const Sheet& sheet) {
       return sheet.file == std::to_string(1 + (&sheet - drawn.data())) + "-" + std::string(configuration);
@@ -57,6 +56,11 @@ struct DrawnPlan {
   Answered made;
   std::vector<Sheet> drawn;
 };
+
+const DrawnPlan& drawn_demo(const std::string& name) {
+  static MadeOfDemos<DrawnPlan> made;
+  return made.of(name);
+}
 
 std::int64_t squared_distance(PaperPoint p, const PaperLine& line) {
   const auto x = [](PaperPoint a, PaperPoint b) { return (b.x - a.x).micrometres(); };
@@ -86,7 +90,7 @@ bool lies_on_a_line(const Sheet& sheet, PaperPoint p) {
 TEST(PlanSheets, NoHeatLineEndsInMidAir) {
   int lines_seen = 0;
   for (const std::string& name : demo_names())
-    for (const DrawnPlan plan(name); const Sheet& sheet : plan.drawn)
+    for (const Sheet& sheet : drawn_demo(name).drawn)
       for (const Path& line : laid_paths(sheet, Ink::heat_line)) {
         ++lines_seen;
         EXPECT_TRUE(lies_on_a_line(sheet, line.from)) << sheet.title;
@@ -96,7 +100,7 @@ TEST(PlanSheets, NoHeatLineEndsInMidAir) {
 }
 
 TEST(PlanSheets, TheEdgeOfTheBeddingMadeUpIsDrawnWhereALineEndsAtIt) {
-  const DrawnPlan dunnock("dunnock");
+  const DrawnPlan& dunnock = drawn_demo("dunnock");
   EXPECT_TRUE(laid_paths(dunnock.of("day"), Ink::made_up).empty());
   EXPECT_FALSE(laid_paths(dunnock.of("night"), Ink::made_up).empty());
   EXPECT_TRUE(has(words_in(dunnock.of("night"), "Notes"), "bedding made up"));
@@ -111,7 +115,7 @@ TEST(PlanSheets, NoLineOfLetteringEndsWithinAMeasure) {
   ASSERT_TRUE(std::regex_search("stands 2'", torn));
   ASSERT_TRUE(std::regex_search("(1905", std::regex(R"([ (]\d+$)")));
   for (const std::string& name : demo_names())
-    for (const DrawnPlan plan(name); const Sheet& sheet : plan.drawn)
+    for (const Sheet& sheet : drawn_demo(name).drawn)
       for (const std::string& words : words_in(sheet, {}))
         EXPECT_FALSE(std::regex_search(words, torn)) << sheet.title << ": " << words;
 }
@@ -120,7 +124,7 @@ TEST(PlanSheets, NoLineOfLetteringEndsWithinAMeasure) {
 TEST(PlanSheets, EveryAlertIsFoundOnTheDrawing) {
   int alerts = 0;
   for (const std::string& name : demo_names()) {
-    const DrawnPlan plan(name);
+    const DrawnPlan& plan = drawn_demo(name);
     for (const ConfigurationAnswer& answer : plan.made.answer.configurations) {
       const Sheet& sheet = plan.of(answer.configuration->id.text());
       std::set<std::pair<std::string, std::vector<std::string>>> open;
@@ -146,7 +150,7 @@ TEST(PlanSheets, EveryAlertIsFoundOnTheDrawing) {
 TEST(PlanSheets, WhatIsMeasuredInsideStandsInside) {
   int seen = 0;
   for (const std::string& name : demo_names())
-    for (const DrawnPlan plan(name); const Sheet& sheet : plan.drawn) {
+    for (const Sheet& sheet : drawn_demo(name).drawn) {
       if (sheet.file.find("sections") != std::string::npos || laid_paths(sheet, Ink::wall).empty()) continue;
       const Path wall = laid_paths(sheet, Ink::wall).front();
       PaperBox room{wall.from, wall.from};
@@ -163,7 +167,7 @@ TEST(PlanSheets, WhatIsMeasuredInsideStandsInside) {
 }
 
 TEST(PlanSheets, ThingsThatNeedTheSameSpaceAreCrossedOutAndNamed) {
-  const DrawnPlan nuthatch("nuthatch");
+  const DrawnPlan& nuthatch = drawn_demo("nuthatch");
   EXPECT_EQ(laid_paths(nuthatch.of("night"), Ink::clash).size(), 2U);
   EXPECT_TRUE(laid_paths(nuthatch.of("day"), Ink::clash).empty());
   const std::string names = joined(words_in(nuthatch.of("night"), "Names and figures"));
@@ -172,7 +176,7 @@ TEST(PlanSheets, ThingsThatNeedTheSameSpaceAreCrossedOutAndNamed) {
 }
 
 TEST(PlanSheets, WhereABedHasNoMattressTheDrawingSaysSo) {
-  const DrawnPlan nuthatch("nuthatch");
+  const DrawnPlan& nuthatch = drawn_demo("nuthatch");
   const Sheet& night = nuthatch.of("night");
   EXPECT_FALSE(laid_paths(night, Ink::off_level).empty());
   const std::string names = joined(words_in(night, "Names and figures"));
@@ -181,12 +185,12 @@ TEST(PlanSheets, WhereABedHasNoMattressTheDrawingSaysSo) {
               has(words_in(night, "Notes"), "no mattress here"))
       << names;
   EXPECT_NE(names.find("in 2 parts"), std::string::npos) << names;
-  const DrawnPlan dunnock("dunnock");
+  const DrawnPlan& dunnock = drawn_demo("dunnock");
   EXPECT_TRUE(laid_paths(dunnock.of("night"), Ink::off_level).empty());
 }
 
 TEST(PlanSheets, TheLargestRectangleIsSeenWhereItIsNotTheWholeBed) {
-  const DrawnPlan nuthatch("nuthatch");
+  const DrawnPlan& nuthatch = drawn_demo("nuthatch");
   const Sheet& night = nuthatch.of("night");
   const std::vector<Path> rectangles = laid_paths(night, Ink::sleeping_rectangle);
   ASSERT_EQ(rectangles.size(), 1U);
@@ -197,13 +201,13 @@ TEST(PlanSheets, TheLargestRectangleIsSeenWhereItIsNotTheWholeBed) {
         for (const PaperPoint p :
              {line.from, line.to, PaperPoint{(line.from.x + line.to.x) / 2, (line.from.y + line.to.y) / 2}})
           EXPECT_GT(squared_distance(p, edge), 600 * 600);
-  const DrawnPlan sanderling("sanderling");
+  const DrawnPlan& sanderling = drawn_demo("sanderling");
   EXPECT_TRUE(laid_paths(sanderling.of("night"), Ink::sleeping_rectangle).empty());
   EXPECT_FALSE(has(words_in(sanderling.of("night"), "Notes"), "largest rectangle"));
 }
 
 TEST(PlanSheets, TheLegendShowsNoSignOfWhatIsHidden) {
-  const DrawnPlan sanderling("sanderling");
+  const DrawnPlan& sanderling = drawn_demo("sanderling");
   const std::vector<std::string> notes = words_in(sanderling.of("night"), "Notes");
   for (const char* hidden : {"table top", "board", "gap"})
     EXPECT_EQ(std::ranges::count(notes, hidden), 0) << hidden;
@@ -246,7 +250,7 @@ TEST(PlanSheets, HowDeepFurnitureIsStandsInIt) {
 TEST(PlanSheets, ADepthRunsAlongNoOtherLine) {
   int depths = 0;
   for (const std::string& name : demo_names())
-    for (const DrawnPlan plan(name); const Sheet& sheet : plan.drawn)
+    for (const Sheet& sheet : drawn_demo(name).drawn)
       for (const Path& depth : marks_in<Path>(sheet, "Depths")) {
         if (depth.ink != Ink::dimension) continue;
         ++depths;
@@ -275,7 +279,7 @@ TEST(PlanSheets, TheDepthOfWhatIsCoveredIsToldInWords) {
 }
 
 TEST(PlanSheets, ChainsAreOfWhatIsSeenInThatConfiguration) {
-  const DrawnPlan sanderling("sanderling");
+  const DrawnPlan& sanderling = drawn_demo("sanderling");
   const std::vector<std::string> day = words_in(sanderling.of("day"), "Dimensions");
   const std::vector<std::string> night = words_in(sanderling.of("night"), "Dimensions");
   // By day the table of 31 3/4 in, by night two backs of 16 in in its place.
@@ -288,7 +292,7 @@ TEST(PlanSheets, ChainsAreOfWhatIsSeenInThatConfiguration) {
 }
 
 TEST(PlanSheets, AnAlarmIsASignOfReadableSizeWithItsName) {
-  const DrawnPlan sanderling("sanderling");
+  const DrawnPlan& sanderling = drawn_demo("sanderling");
   for (const std::string_view which : {"day", "night"}) {
     const Sheet& sheet = sanderling.of(which);
     const std::vector<Path> rings = laid_paths(sheet, Ink::alarm);
@@ -299,7 +303,7 @@ TEST(PlanSheets, AnAlarmIsASignOfReadableSizeWithItsName) {
 }
 
 TEST(PlanSheets, OnTheRoadEachHoldIsToldWithWhatItHolds) {
-  const DrawnPlan sanderling("sanderling");
+  const DrawnPlan& sanderling = drawn_demo("sanderling");
   const std::string told = joined(words_in(sanderling.of("road"), "Notes"));
   EXPECT_NE(told.find("Held on the road"), std::string::npos);
   EXPECT_NE(told.find("By snap: Settee seat"), std::string::npos) << told;

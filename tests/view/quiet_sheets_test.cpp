@@ -60,7 +60,7 @@ TEST(HeatSheet, TheEdgeOfThePublishedZoneIsThreeFeetFromTheHeater) {
 
 TEST(HeatSheet, LinesEndAtBothNearestPointsAndBearTheFigureAndWhatItIsComparedWith) {
   for (const std::string& name : demo_names()) {
-    const SitedPlan plan = SitedPlan::demo(name);
+    const SitedPlan& plan = SitedPlan::demo(name);
     for (const ConfigurationAnswer& answer : plan.made.answer.configurations) {
       const Sheet* sheet = plan.find(answer.configuration->id.text() + "-heat");
       if (sheet == nullptr) continue;
@@ -92,12 +92,12 @@ TEST(HeatSheet, LinesEndAtBothNearestPointsAndBearTheFigureAndWhatItIsComparedWi
 }
 
 TEST(HeatSheet, WhatIsUnknownIsSaidToBe) {
-  const SitedPlan dunnock = SitedPlan::demo("dunnock");
+  const SitedPlan& dunnock = SitedPlan::demo("dunnock");
   const Sheet& none = dunnock.of("night-heat");
   EXPECT_NE(noted(none).find("data plate: unknown, the plan does not give it"), std::string::npos);
   EXPECT_TRUE(laid_paths(none, Ink::zone_plate).empty());
   EXPECT_EQ(noted(none).find("nearer than the data plate asks"), std::string::npos);
-  const SitedPlan nuthatch = SitedPlan::demo("nuthatch");
+  const SitedPlan& nuthatch = SitedPlan::demo("nuthatch");
   const Sheet& part = nuthatch.of("day-heat");
   EXPECT_FALSE(laid_paths(part, Ink::zone_plate).empty());
   EXPECT_NE(lettered(part, "Names and figures").find("sides unknown"), std::string::npos);
@@ -174,7 +174,7 @@ TEST(WaySheet, TheBandIsAsWideAsTheWay) {
 // Between the dinette bed and the wardrobe there is 1 in: the disc's edge reaches 2 1/4 in down there, and
 // nobody walks in it. At most the 1 in that a core keeps off the border is drawn of it.
 TEST(WaySheet, LeavesOffWhatIsAsNarrowAsALine) {
-  const SitedPlan plan = SitedPlan::demo("dunnock");
+  const SitedPlan& plan = SitedPlan::demo("dunnock");
   const Sheet& sheet = plan.of("night-ways");
   const Placed& wardrobe = *plan.answer("night").arrangement.find("wardrobe");
   const Rect box = wardrobe.solid.outline().bounds();
@@ -188,7 +188,7 @@ TEST(WaySheet, LeavesOffWhatIsAsNarrowAsALine) {
 }
 
 TEST(WaySheet, BedsPinchedAtOnePlaceShareOneFigure) {
-  const SitedPlan plan = SitedPlan::demo("sanderling");
+  const SitedPlan& plan = SitedPlan::demo("sanderling");
   const Sheet& sheet = plan.of("night-ways");
   EXPECT_EQ(laid_paths(sheet, Ink::way_band).size(), 2U);
   EXPECT_EQ(laid_paths(sheet, Ink::pinch).size(), 1U);
@@ -198,7 +198,7 @@ TEST(WaySheet, BedsPinchedAtOnePlaceShareOneFigure) {
 }
 
 TEST(WaySheet, OnlyOpeningsThatServeBearTheGreenSign) {
-  const SitedPlan sanderling = SitedPlan::demo("sanderling");
+  const SitedPlan& sanderling = SitedPlan::demo("sanderling");
   // The door and the rear window; the front one does not open and is no way out.
   EXPECT_EQ(laid_paths(sanderling.of("night-ways"), Ink::sign_exit).size(), 2U);
   EXPECT_TRUE(laid_paths(sanderling.of("night-ways"), Ink::sign_shut).empty());
@@ -239,7 +239,7 @@ double doubled_area(const Path& path) {
 TEST(SiteSheet, TheRegionsDrawnAreThoseThatWereSolved) {
   int regions_seen = 0;
   for (const std::string& name : demo_names()) {
-    const SitedPlan plan = SitedPlan::demo(name);
+    const SitedPlan& plan = SitedPlan::demo(name);
     for (const HeaterPlaces& heater : plan.heaters)
       for (const Siting& siting : heater.sitings)
         for (const SiteScope& scope : siting.scopes) {
@@ -271,7 +271,7 @@ TEST(SiteSheet, TheRegionsDrawnAreThoseThatWereSolved) {
 }
 
 TEST(SiteSheet, TheBestPlaceIsDrawnAsLargeAsTheHeaterWhereItStands) {
-  const SitedPlan plan = SitedPlan::demo("nuthatch");
+  const SitedPlan& plan = SitedPlan::demo("nuthatch");
   const SiteScope& scope = plan.heaters.at(0).sitings.at(0).scopes.at(0);
   const Sheet& sheet = plan.of("day-site");
   const PaperBox room = reach_of(laid_paths(sheet, Ink::wall).at(0));
@@ -288,7 +288,7 @@ TEST(SiteSheet, TheBestPlaceIsDrawnAsLargeAsTheHeaterWhereItStands) {
 }
 
 TEST(SiteSheet, AnEmptyRegionSaysWhichRulesEmptyItAndTheBestThatCanBeHad) {
-  const SitedPlan plan = SitedPlan::demo("sanderling");
+  const SitedPlan& plan = SitedPlan::demo("sanderling");
   for (const char* end : {"day-site", "night-site"}) {
     const Sheet& sheet = plan.of(end);
     EXPECT_TRUE(laid_paths(sheet, Ink::site_region).empty());
@@ -306,7 +306,7 @@ TEST(SiteSheet, AnEmptyRegionSaysWhichRulesEmptyItAndTheBestThatCanBeHad) {
 }
 
 TEST(SiteSheet, IsOnlyDrawnOfHeatersThatWereSited) {
-  const SitedPlan plan = SitedPlan::demo("sanderling");
+  const SitedPlan& plan = SitedPlan::demo("sanderling");
   const std::vector<Sheet> unsited = sheets(plan.made.plan, plan.made.answer);
   EXPECT_TRUE(
       std::ranges::none_of(unsited, [](const Sheet& sheet) { return sheet.file.ends_with("-site"); }));
@@ -330,7 +330,7 @@ TEST(QuietSheets, WarnDeferAndExplainEverySign) {
       {Ink::quiet, "stands there"}};
   int seen = 0;
   for (const std::string& name : demo_names()) {
-    const SitedPlan plan = SitedPlan::demo(name);
+    const SitedPlan& plan = SitedPlan::demo(name);
     for (const Sheet& sheet : plan.drawn) {
       if (!sheet.file.ends_with("-heat") && !sheet.file.ends_with("-site") && !sheet.file.ends_with("-ways"))
         continue;

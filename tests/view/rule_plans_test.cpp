@@ -4,14 +4,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
-#include <memory>
 
 #include <berthwright/view/sheets.h>
 #include <berthwright/view/words.h>
 
 #include "support/demos.h"
-#include "support/plan_builder.h"
 #include "support/sited_plan.h"
 #include "view/siting_words.h"
 
@@ -66,14 +63,6 @@ void expect_drawn(const Sheet& sheet, const std::string& cell, Ink ink, const Re
       << sheet.title << ": " << cell;
 }
 
-// Sited and drawn once for all tests here.
-const SitedPlan& demo(const std::string& name) {
-  static std::map<std::string, std::unique_ptr<const SitedPlan>> made;
-  std::unique_ptr<const SitedPlan>& one = made[name];
-  if (one == nullptr) one = std::make_unique<const SitedPlan>(plan_from(demo_text(name)));
-  return *one;
-}
-
 std::string heading_of(SiteRule rule) {
   std::string words = rules_text(std::array{rule});
   words.front() = static_cast<char>(std::toupper(words.front()));
@@ -121,7 +110,7 @@ TEST(RulePlans, TellWhatEachRuleTakesByHand) {
 TEST(RulePlans, ThePlacesDrawnAreThoseThatWereSolved) {
   int cells = 0;
   for (const std::string& name : demo_names()) {
-    const SitedPlan& plan = demo(name);
+    const SitedPlan& plan = SitedPlan::demo(name);
     const Region room(plan.made.plan->interior.outline.polygon());
     for (const HeaterPlaces& heater : plan.heaters)
       for (const Siting& siting : heater.sitings) {
@@ -150,7 +139,7 @@ TEST(RulePlans, ThePlacesDrawnAreThoseThatWereSolved) {
 }
 
 TEST(RulePlans, WithoutARuleItsPlacesAreLeft) {
-  const SitedPlan& plan = demo("nuthatch");
+  const SitedPlan& plan = SitedPlan::demo("nuthatch");
   const Siting& siting = plan.heaters.at(0).sitings.at(0);
   for (const SiteRegions& way : siting.together.ways) {
     EXPECT_EQ(left_without(way, {}), way.free);
@@ -162,7 +151,7 @@ TEST(RulePlans, WithoutARuleItsPlacesAreLeft) {
 }
 
 TEST(SiteSheet, OnePlaceForAllConfigurationsHasASheetWhereThereAreSeveral) {
-  const SitedPlan& dunnock = demo("dunnock");
+  const SitedPlan& dunnock = SitedPlan::demo("dunnock");
   const Sheet& both = dunnock.of("together-site");
   EXPECT_NE(both.title.find("day and night, site"), std::string::npos) << both.title;
   const SiteScope& together = dunnock.heaters.at(0).sitings.at(0).together;
@@ -187,12 +176,12 @@ TEST(SiteSheet, OnePlaceForAllConfigurationsHasASheetWhereThereAreSeveral) {
       << lettered(both, "Names and figures");
   EXPECT_FALSE(laid_paths(both, Ink::bed_outline).empty()) << "the bed of the night over the plan of the day";
 
-  const SitedPlan& nuthatch = demo("nuthatch");
+  const SitedPlan& nuthatch = SitedPlan::demo("nuthatch");
   const Sheet& none = nuthatch.of("together-site");
   EXPECT_TRUE(laid_paths(none, Ink::site_region).empty());
   EXPECT_NE(noted(none).find("P1, the best without the reach of its own cord"), std::string::npos);
   EXPECT_NE(noted(none).find("short by 3/4\""), std::string::npos) << noted(none);
-  EXPECT_EQ(demo("sanderling").find("together-site"), nullptr) << "it is stowed by night";
+  EXPECT_EQ(SitedPlan::demo("sanderling").find("together-site"), nullptr) << "it is stowed by night";
 }
 
 TEST(RulePlans, WarnDeferAndExplainEverySign) {
@@ -205,7 +194,7 @@ TEST(RulePlans, WarnDeferAndExplainEverySign) {
       {Ink::quiet, "stands there"}};
   int seen = 0;
   for (const std::string& name : demo_names()) {
-    const SitedPlan& plan = demo(name);
+    const SitedPlan& plan = SitedPlan::demo(name);
     for (const Sheet& sheet : plan.drawn) {
       if (!sheet.file.ends_with("-site-rules")) continue;
       ++seen;

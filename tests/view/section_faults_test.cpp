@@ -12,7 +12,7 @@ constexpr Length mils(std::int64_t thousandths) { return Length::inches(thousand
 // Nuthatch by night: the left back, 3 in on a table of 0.703 at 12, ends at 15.703; the left seat at 18. They
 // meet at y = 20. The right back ends 1 1/4 in short of the right seat: a gap, no ridge.
 TEST(SectionFaults, ARidgeIsToldWhereThePlaneCutsBothPieces) {
-  const CutTrailer trailer = CutTrailer::demo("nuthatch");
+  const CutTrailer& trailer = CutTrailer::demo("nuthatch");
   const DrawnConfiguration& night = trailer.of("night");
   const auto ridges = section_ridges(night, trailer.cut(night, {CutLine::Along::y, 101_in}));
   ASSERT_EQ(ridges.size(), 1U);
@@ -27,7 +27,7 @@ TEST(SectionFaults, ARidgeIsToldWhereThePlaneCutsBothPieces) {
 
 // The table, 19 1/2 to 52 1/2 and 12 to 12.703 up, stands in benches that end at 20 and begin at 52.
 TEST(SectionFaults, SpaceThatTwoThingsNeedIsToldWhereThePlaneCutsIt) {
-  const CutTrailer trailer = CutTrailer::demo("nuthatch");
+  const CutTrailer& trailer = CutTrailer::demo("nuthatch");
   const DrawnConfiguration& night = trailer.of("night");
   const auto clashes = section_clashes(night, trailer.cut(night, {CutLine::Along::y, 101_in}));
   ASSERT_EQ(clashes.size(), 2U);
@@ -38,7 +38,7 @@ TEST(SectionFaults, SpaceThatTwoThingsNeedIsToldWhereThePlaneCutsIt) {
 }
 
 TEST(SectionFaults, WhatIsToleratedIsNotMarked) {
-  const CutTrailer trailer = CutTrailer::demo("nuthatch");
+  const CutTrailer& trailer = CutTrailer::demo("nuthatch");
   ConfigurationAnswer answer = *trailer.of("night").answer;
   for (Collision& collision : answer.collisions) collision.tolerated = true;
   const DrawnConfiguration of{&trailer.plan(), &answer, {}, {}};

@@ -16,7 +16,7 @@ SectionPeople seen_in(const CutTrailer& trailer, std::string_view configuration,
 // Nuthatch's locker begins at 36 in, over x 108 to 120. Who sits at 17 in in the middle of the left seat, x
 // 101, has shoulders of 22 3/8 in (a man of the 95th percentile, 567 mm) up to x 112.
 TEST(SectionPeople, WhoFindsNoRoomIsSaidToFitNowhere) {
-  const CutTrailer trailer = CutTrailer::demo("nuthatch");
+  const CutTrailer& trailer = CutTrailer::demo("nuthatch");
   const SectionPeople along = seen_in(trailer, "day", {CutLine::Along::x, 10_in});
   ASSERT_EQ(along.people.size(), 1U);
   EXPECT_EQ(along.people[0].in_the_way, "Rear locker");

@@ -32,6 +32,8 @@ function overlapDepth(p, q) {
   return depth;
 }
 
+const reach = (quad, k) => [Math.min(...quad.map(p => p[k])), Math.max(...quad.map(p => p[k]))];
+
 function contrastToWhite(fill, opacity) {
   const channels = fill.match(/[\d.]+/g)?.map(Number);
   if (!fill.startsWith('rgb') || !channels) return 1;
@@ -88,7 +90,10 @@ export function judgeSheet(sheet, asked) {
   judgeScale(sheet, complain);
   for (const text of sheet.texts) judgeText(text, page, complain);
   const placed = sheet.texts.filter(t => t.quad);
-  placed.forEach((a, i) => placed.slice(i + 1).forEach(b => {
+  const boxes = placed.map(t => [reach(t.quad, 0), reach(t.quad, 1)]);
+  const farApart = (a, b) => [0, 1].some(k => a[k][1] < b[k][0] || b[k][1] < a[k][0]);
+  placed.forEach((a, i) => placed.forEach((b, j) => {
+    if (j <= i || farApart(boxes[i], boxes[j])) return;
     const depth = overlapDepth(a.quad, b.quad);
     if (depth > tolerance) complain('text-over-text', `"${a.words}" and "${b.words}" by ${depth.toFixed(2)} mm`);
   }));

@@ -138,11 +138,17 @@ export function measureSheet({ heavyMm, mmPerPixel }) {
     }
     return false;
   };
+  // Most stretches are far from most texts, which their upright boxes tell at once.
+  const boxOf = points => [0, 1].map(k => [Math.min(...points.map(p => p[k])), Math.max(...points.map(p => p[k]))]);
+  const farFrom = (box, start, end, by) => [0, 1].some(k =>
+    Math.min(start[k], end[k]) - by > box[k][1] || Math.max(start[k], end[k]) + by < box[k][0]);
   const crossings = [];
-  for (const stroke of strokes) {
-    for (const text of texts.filter(t => t.quad)) {
+  for (const text of texts.filter(t => t.quad)) {
+    const box = boxOf(text.quad);
+    for (const stroke of strokes) {
       const meets = stroke.points.slice(1).some((end, i) => {
         const start = stroke.points[i];
+        if (farFrom(box, start, end, stroke.width / 2)) return false;
         const size = Math.hypot(end[0] - start[0], end[1] - start[1]);
         if (size === 0) return false;
         const side = [(start[1] - end[1]) / size * stroke.width / 2, (end[0] - start[0]) / size * stroke.width / 2];

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <list>
 #include <sstream>
 
 #include <nlohmann/json.hpp>
@@ -18,13 +19,35 @@ namespace {
 
 std::vector<HeaterPlaces> sited_heaters(const Plan& plan) { return heater_places(plan, {}).value(); }
 
-std::vector<Plan> plans_with_heaters() {
-  std::vector<Plan> plans;
-  for (const std::string& name : demo_names()) plans.push_back(plan_from(demo_text(name)));
-  for (const std::string& text : {plan_with_room_for_a_heater(), plan_without_room_for_a_heater(),
-                                  plan_with_a_heater_without_plate(), plan_that_does_not()})
-    plans.push_back(plan_from(text));
-  return plans;
+/// A plan and the places of its heaters, which point into it.
+struct SitedHeaters {
+  explicit SitedHeaters(Plan made) : plan(std::move(made)), heaters(sited_heaters(plan)) {}
+  SitedHeaters(const SitedHeaters&) = delete;
+  SitedHeaters& operator=(const SitedHeaters&) = delete;
+  Plan plan;
+  std::vector<HeaterPlaces> heaters;
+};
+
+const SitedHeaters& sited_demo(const std::string& name) {
+  static MadeOfDemos<SitedHeaters> made;
+  return made.of(name);
+}
+
+const std::vector<const SitedHeaters*>& plans_with_heaters() {
+  static const std::list<SitedHeaters> small = [] {
+    std::list<SitedHeaters> made;
+    for (const std::string& text : {plan_with_room_for_a_heater(), plan_without_room_for_a_heater(),
+                                    plan_with_a_heater_without_plate(), plan_that_does_not()})
+      made.emplace_back(plan_from(text));
+    return made;
+  }();
+  static const std::vector<const SitedHeaters*> all = [] {
+    std::vector<const SitedHeaters*> made;
+    for (const std::string& name : demo_names()) made.push_back(&sited_demo(name));
+    for (const SitedHeaters& one : small) made.push_back(&one);
+    return made;
+  }();
+  return all;
 }
 
 std::size_t columns_of(const std::string& line) {
@@ -33,9 +56,9 @@ std::size_t columns_of(const std::string& line) {
 }
 
 TEST(HeaterWords, KeepToTheColumnsAndEndWithTheCaution) {
-  for (const Plan& plan : plans_with_heaters()) {
-    SCOPED_TRACE(plan->title.title);
-    const std::string text = heater_text(plan, sited_heaters(plan));
+  for (const SitedHeaters* made : plans_with_heaters()) {
+    SCOPED_TRACE(made->plan->title.title);
+    const std::string text = heater_text(made->plan, made->heaters);
     std::istringstream lines(text);
     for (std::string line; std::getline(lines, line);) EXPECT_LE(columns_of(line), 100U) << line;
     EXPECT_TRUE(text.ends_with("Measure before you cut.\n")) << text;
@@ -77,10 +100,10 @@ TEST(HeaterWords, NameWhoSaysSoAndThePlansOwnNumber) {
 }
 
 TEST(HeaterWords, JsonHoldsTheSameNumbers) {
-  for (const Plan& plan : plans_with_heaters()) {
-    SCOPED_TRACE(plan->title.title);
-    const std::vector<HeaterPlaces> heaters = sited_heaters(plan);
-    const auto json = nlohmann::json::parse(heater_json(plan, heaters));
+  for (const SitedHeaters* made : plans_with_heaters()) {
+    SCOPED_TRACE(made->plan->title.title);
+    const std::vector<HeaterPlaces>& heaters = made->heaters;
+    const auto json = nlohmann::json::parse(heater_json(made->plan, heaters));
     EXPECT_EQ(json["exit_code"], exit_code(heaters));
     ASSERT_EQ(json["heaters"].size(), heaters.size());
     for (std::size_t i = 0; i < heaters.size(); ++i) {
@@ -123,12 +146,12 @@ TEST(HeaterWords, AreWhatTheReadmeQuotes) {
 }
 
 TEST(HeaterWords, SayWhatStowsAndWhatDoesNot) {
-  const Plan plan = plan_from(demo_text("sanderling"));
-  const std::string text = heater_text(plan, sited_heaters(plan));
+  const SitedHeaters& sanderling = sited_demo("sanderling");
+  const std::string text = heater_text(sanderling.plan, sanderling.heaters);
   EXPECT_NE(text.find("Galley drawer (the plan stows it here: night and road): it fits"), std::string::npos)
       << text;
-  const Plan wrong = plan_from(demo_text("nuthatch"));
-  EXPECT_NE(heater_text(wrong, sited_heaters(wrong)).find("Galley drawer: it does not fit"),
+  const SitedHeaters& nuthatch = sited_demo("nuthatch");
+  EXPECT_NE(heater_text(nuthatch.plan, nuthatch.heaters).find("Galley drawer: it does not fit"),
             std::string::npos);
 }
 

@@ -1,7 +1,6 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <memory>
 
 #include <nlohmann/json.hpp>
 
@@ -21,11 +20,10 @@ using nlohmann::json;
 
 template <class Look>
 void for_all_answers(Look look) {
-  std::vector<std::unique_ptr<Answered>> plans;
-  for (const std::string& name : demo_names())
-    plans.push_back(std::make_unique<Answered>(plan_from(demo_text(name))));
-  for (const TrailerText& text : plans_of_every_status()) plans.push_back(std::make_unique<Answered>(text));
-  for (const auto& made : plans) {
+  std::vector<const Answered*> plans;
+  for (const std::string& name : demo_names()) plans.push_back(&answered_demo(name));
+  for (const auto& made : answers_of_every_status()) plans.push_back(made.get());
+  for (const Answered* made : plans) {
     SCOPED_TRACE(made->plan->title.title);
     look(*made, json::parse(check_json(made->plan, made->answer)));
   }

@@ -17,34 +17,15 @@ namespace {
 
 using support::on_one_line;
 
-using Plans = std::vector<std::unique_ptr<Answered>>;
-
-const Plans& demos() {
-  static const Plans plans = [] {
-    Plans made;
-    for (const std::string& name : demo_names())
-      made.push_back(std::make_unique<Answered>(plan_from(demo_text(name))));
-    return made;
-  }();
-  return plans;
-}
-
-const Plans& small_ones() {
-  static const Plans plans = [] {
-    Plans made;
-    for (const TrailerText& text : plans_of_every_status()) made.push_back(std::make_unique<Answered>(text));
-    return made;
-  }();
-  return plans;
-}
-
 template <class Look>
 void for_all_plans(Look look) {
-  for (const Plans* plans : {&demos(), &small_ones()})
-    for (const auto& made : *plans) {
-      SCOPED_TRACE(made->plan->title.title);
-      look(*made);
-    }
+  std::vector<const Answered*> plans;
+  for (const std::string& name : demo_names()) plans.push_back(&answered_demo(name));
+  for (const auto& made : answers_of_every_status()) plans.push_back(made.get());
+  for (const Answered* made : plans) {
+    SCOPED_TRACE(made->plan->title.title);
+    look(*made);
+  }
 }
 
 std::vector<std::string> lines_of(const std::string& text) {
@@ -162,7 +143,6 @@ void expect_defaults(const Answered& made) {
   EXPECT_EQ(check_text(made.plan, made.answer).find("Defaults applied"), std::string::npos);
 }
 
-// One look at many claims: each test is a process of its own, and the plans are long in the making.
 TEST(CheckText, IsNarrowFromTheTitleToTheCaution) {
   for_all_plans([](const Answered& made) {
     expect_narrow(made);
@@ -180,7 +160,8 @@ TEST(CheckText, AddsDetailsAndDefaultsWhereAskedFor) {
 }
 
 TEST(CheckText, TellsEveryBedAndEveryPerson) {
-  for (const auto& made : demos()) {
+  for (const std::string& name : demo_names()) {
+    const Answered* const made = &answered_demo(name);
     const std::string text = on_one_line(check_text(made->plan, made->answer));
     for (const Bed& bed : made->plan->beds) {
       EXPECT_NE(text.find(bed.name + " ("), std::string::npos) << bed.name;
