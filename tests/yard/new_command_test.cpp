@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <iostream>
+#include <set>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -73,12 +74,20 @@ TEST_F(NewCommand, EveryLayoutBecomesAPlanWhoseBedCloses) {
     EXPECT_GE(made->beds[0].pieces.size(), 3U);
     ASSERT_LE(ran({"check", plan, "--json"}), 2);
     const nlohmann::json answer = nlohmann::json::parse(out.str());
-    for (const nlohmann::json& finding : answer["findings"])
-      if (finding["rule"] == "bed.gap" || finding["rule"] == "bed.ridge" ||
-          finding["rule"] == "support.bearing" || finding["rule"] == "support.flush" ||
-          finding["rule"] == "support.rests") {
+    std::set<std::string> seen;
+    for (const nlohmann::json& finding : answer["findings"]) {
+      const std::string rule = finding["rule"];
+      if (rule == "bed.gap" || rule == "bed.ridge" || rule == "support.flush" || rule == "support.rests") {
         EXPECT_EQ(finding["status"], "met") << finding.dump();
+      } else if (rule == "support.bearing") {
+        // A ledge of 1 in less twice the play of 1/8 in leaves 3/4 in, just the least: that is close.
+        EXPECT_TRUE(finding["status"] == "met" || finding["status"] == "close") << finding.dump();
+        EXPECT_GE(finding["margin_mm"], 0.0) << finding.dump();
       }
+      seen.insert(rule);
+    }
+    for (const char* rule : {"bed.gap", "bed.ridge", "support.bearing"})
+      EXPECT_TRUE(seen.contains(rule)) << rule;
     ASSERT_EQ(ran({"split", plan}), 0) << out.str();
   }
 }
