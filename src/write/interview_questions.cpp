@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "plan/bare_length.h"
+
 namespace berthwright {
 namespace {
 
@@ -216,6 +218,7 @@ class Walk {
             "eating; 11 to 12 in above the seat (common practice, no source)", known_.length("height"),
             so_long(known_.length("height")),
             {known_.length("bench-height") + known_.length("board"), "it would stand below the benches"});
+    if (chose("layout", "bunk over a cross dinette at the rear") && !bunk()) return;
     if (!choose("counter", "Where is the galley, with its counter?", {"none", "left", "right"}, "none",
                 "it can be written into the plan later"))
       return;
@@ -231,6 +234,49 @@ class Walk {
       along_wall("counter-from", "left", known_.length("counter-length"));
     }
     if (heater()) windows();
+  }
+
+  /// A bunk that stays over the bed; most of what is asked of it has a published figure.
+  bool bunk() {
+    if (!known_.has("table-height")) return false;
+    const Length height = known_.length("height");
+    const Length bed = known_.length("bench-height") + known_.length("cushions");
+    const Length board = known_.length("board");
+    usual("bunk-width", "How wide is the bunk over the bed, from the rear wall?", "28", "710",
+          "a child; the trade's narrowest mattress (common practice, no source)", along(), so_long(along()),
+          {Length::inches(12), "a child is wider"});
+    if (!usual("bunk-mattress", "How thick is its mattress?", "4", "100",
+               "a child; what is thicker takes from the guard rail", Length::inches(10),
+               "so much is too soft"))
+      return false;
+    const Length mattress = known_.length("bunk-mattress");
+    // The cleats hang below the board.
+    const Length cleat = known_.unit() == Unit::inch ? Length::inches(3, 2) : 38_mm;
+    const Length step = known_.unit() == Unit::inch ? Length::inches(1, 2) : 10_mm;
+    const Length above_bed = half(height - bed - board - mattress - cleat) + cleat;
+    const Length usual_height = step * ((bed + above_bed).ticks() / step.ticks());
+    const Length headroom = Length::inches(12);
+    const Length least = bed + cleat + headroom;
+    const Length most = height - board - mattress - headroom;
+    if (!ask({.id = "bunk-height",
+              .asked = "How high above the floor is the underside of its board?",
+              .kind = Kind::length,
+              .otherwise = least <= usual_height && usual_height <= most
+                               ? bare_length(usual_height, known_.unit())
+                               : "",
+              .good_for = "as much room over its mattress as over the bed below",
+              .most = most,
+              .why_most = "12 in must be left over its mattress",
+              .least = least,
+              .why_least = "12 in must be left over the bed below"}))
+      return false;
+    usual("guard-rail", "How high does its guard rail rise above the mattress?", "5 1/2", "140",
+          "5 in at the least are asked of bunks (16 CFR 1213.3(a))");
+    return usual("bunk-opening", "How wide is the opening in the rail for climbing in?", "14", "355",
+                 "15 in at the most are asked of bunks (16 CFR 1213.3(a))", half(across()),
+                 so_long(across()) + ", and the rail goes along most of it") &&
+           choose("bunk-end", "At which end of the bunk is it?", {"left", "right"},
+                  chose("door", "left") ? "left" : "right", "nearer to the door");
   }
 
   bool heater() {
@@ -297,9 +343,9 @@ class Walk {
 }  // namespace
 
 const std::vector<std::string>& start_layouts() {
-  static const std::vector<std::string> layouts{"cross dinette at the rear", "side dinette",
-                                                "U-lounge at the rear", "L-lounge at the rear",
-                                                "facing settees"};
+  static const std::vector<std::string> layouts{
+      "cross dinette at the rear", "side dinette",   "U-lounge at the rear",
+      "L-lounge at the rear",      "facing settees", "bunk over a cross dinette at the rear"};
   return layouts;
 }
 

@@ -7,6 +7,7 @@
 #include <berthwright/exact/measure.h>
 #include <berthwright/view/words.h>
 
+#include "solve/room/rest.h"
 #include "view/split_words.h"
 #include "write/plan_layout.h"
 
@@ -31,10 +32,12 @@ class BayWriter {
     for (auto& [id, poses] : json["configurations"].items()) {
       erase_old(poses, "piece");
       const bool night = id == bay_.night->id.text();
+      const Result<Arrangement> standing = arranged(plan_, *plan_.configuration(id));
       // Seats before the backs that stand on them.
       for (const auto use : {SplitPiece::Use::seat, SplitPiece::Use::back, SplitPiece::Use::filler})
         for (std::size_t i = 0; i < names_.size(); ++i)
-          if (split_.pieces[i].use == use) poses.push_back(night ? night_pose(i) : day_pose(i));
+          if (split_.pieces[i].use == use)
+            poses.push_back(on_its_own(night ? night_pose(i) : day_pose(i), i, night, standing.value()));
     }
     write_bed(json);
   }
@@ -95,6 +98,34 @@ class BayWriter {
     PlanJson json{{"piece", names_[i].id}, {"at", place(one.by_night)}};
     if (one.turned()) json["turn"] = 90;
     return json;
+  }
+
+  /// Where a bunk or a table hangs over the bay the pose says what carries it: nothing else would tell that
+  /// it lies beneath.
+  PlanJson on_its_own(PlanJson pose, std::size_t i, bool night, const Arrangement& standing) const {
+    const SplitPiece& one = split_.pieces[i];
+    if (!night && !one.by_day) return pose;
+    const Region at(night ? one.by_night : *one.by_day);
+    const bool covered = std::ranges::any_of(standing.things, [&](const Placed& thing) {
+      return !is_old(thing.id) && thing.solid.base() >= bay_.level && thing.solid.base() < drop_height &&
+             !hangs_on_a_wall(thing) && overlaps(thing.solid.outline(), at);
+    });
+    if (!covered) return pose;
+    const bool upright = one.use == SplitPiece::Use::back && (!night || one.stays());
+    PlanJson carriers = PlanJson::array();
+    for (std::size_t j = 0; upright && j < names_.size(); ++j)
+      if (split_.pieces[j].use == SplitPiece::Use::seat && overlaps(Region(*split_.pieces[j].by_day), at))
+        carriers.push_back(names_[j].id);
+    if (carriers.empty())
+      for (const Placed& thing : standing.things)
+        if (is_of_bay(thing) && overlaps(thing.solid.outline(), at)) carriers.push_back(thing.id);
+    pose["on"] = carriers.size() == 1 ? carriers.front() : carriers;
+    return pose;
+  }
+
+  bool is_of_bay(const Placed& thing) const {
+    return std::ranges::find(bay_.boards, thing.id) != bay_.boards.end() ||
+           std::ranges::any_of(bay_.lids, [&](const Lid& lid) { return lid.bench.text() == thing.id; });
   }
 
   void write_bed(PlanJson& json) const {

@@ -47,11 +47,12 @@ class LayoutWriter {
         top_(interview.length("bench-height")),
         board_(interview.length("board")),
         play_(write_.by_unit(Length::inches(1, 4), 6_mm)),
-        ledge_(write_.by_unit(1_in, 25_mm)),
+        ledge_(write_.by_unit(1_in, 26_mm)),
         deep_(write_.by_unit(Length::inches(3, 2), 38_mm)) {}
 
   StartLayout written() {
     const std::string& layout = asked_.word("layout");
+    if (layout == "bunk over a cross dinette at the rear") layout_.bunk = asked_.length("bunk-width");
     if (layout == "side dinette")
       side_dinette();
     else if (layout == "U-lounge at the rear")
@@ -60,6 +61,7 @@ class LayoutWriter {
       corner_lounge();
     else
       facing(layout == "facing settees");
+    if (layout_.bunk > Length{}) bunk();
     return std::move(layout_);
   }
 
@@ -70,14 +72,19 @@ class LayoutWriter {
                                ", " + at + ", \"top\": " + write_.length(top_) + " }");
   }
 
-  /// A cleat that carries the board flush with the bench tops.
-  void ledge(const char* id, const char* name, Length along, Length across, const std::string& at) {
-    const Length high = write_.by_unit(Length::inches(3, 2), 38_mm);
-    const Length top = top_ - board_;
+  /// A cleat that carries a board.
+  void cleat(const char* id, const char* name, Length along, Length across, const std::string& at,
+             Length top) {
+    const Length high = deep_;
     layout_.fixtures.push_back(ThingWriter::thing(id, name, "ledge") + ", " + write_.sizes(along, across) +
                                ", " + at +
                                ", \"base\": " + write_.length(top > high ? top - high : Length{}) +
                                ", \"top\": " + write_.length(top) + " }");
+  }
+
+  /// One that carries the board flush with the bench tops.
+  void ledge(const char* id, const char* name, Length along, Length across, const std::string& at) {
+    cleat(id, name, along, across, at, top_ - board_);
   }
 
   void pose(std::vector<std::string>& poses, const char* piece, const std::string& place) {
@@ -94,10 +101,11 @@ class LayoutWriter {
     layout_.pieces.push_back(
         ThingWriter::thing("leg", "Table leg", "leg") + ", " + write_.sizes(thick, thick) +
         ", \"thickness\": " + write_.length(asked_.length("table-height") - board_) + " }");
-    pose(layout_.day, "leg", leg_place);
+    const bool under_bunk = layout_.bunk > Length{};
+    pose(layout_.day, "leg", leg_place + (under_bunk ? R"(, "on": "floor")" : ""));
     pose(layout_.day, "table", place + ", \"on\": \"leg\"");
     pose(layout_.night, "leg", "\"stowed\": " + ThingWriter::text(bench));
-    pose(layout_.night, "table", place);
+    pose(layout_.night, "table", place + (under_bunk ? R"(, "on": ["left ledge", "right ledge"])" : ""));
   }
 
   /// Half of a span less half the leg.
@@ -131,6 +139,45 @@ class LayoutWriter {
       pose(layout_.day, id, "\"stowed\": \"left bench\"");
       pose(layout_.night, id, ThingWriter::at(rear(from), between(half(play_))));
     }
+  }
+
+  /// A bunk from wall to wall across the rear, which stays by day; its board lies on a cleat at the wall and
+  /// on one behind its front, on which the guard rail stands.
+  void bunk() {
+    const Length width = layout_.bunk;
+    const Length under = asked_.length("bunk-height");
+    const Length mattress = asked_.length("bunk-mattress");
+    const Length opening = asked_.length("bunk-opening");
+    const Length thick = write_.by_unit(Length::inches(3, 4), 18_mm);
+    const auto rear = [&](Length more) { return write_.from_wall("rear", insets_.rear + more); };
+    const auto left = [&](Length more) { return write_.from_wall("left", insets_.left + more); };
+    const auto rail = [&](const char* id, const char* name, Length across, Length from, Length base,
+                          Length top) {
+      layout_.fixtures.push_back(
+          ThingWriter::thing(id, name, "guard rail") + ", " + write_.sizes(thick, across) + ", " +
+          ThingWriter::at(rear(width), left(from)) + ", \"base\": " + write_.length(base) +
+          ", \"top\": " + write_.length(top) + " }");
+    };
+    cleat("bunk rear cleat", "Bunk rear cleat", deep_, across_, ThingWriter::at(rear({}), left({})), under);
+    layout_.fixtures.back().insert(0, "// The bunk. What carries its front is not reckoned here.\n");
+    cleat("bunk front cleat", "Bunk front cleat", deep_, across_,
+          ThingWriter::at(rear(width - deep_), left({})), under);
+    rail("bunk front", "Bunk front", across_, {}, under - deep_, under + board_);
+    rail("guard rail", "Guard rail", across_ - opening,
+         asked_.word("bunk-end") == "left" ? opening : Length{}, under + board_,
+         under + board_ + mattress + asked_.length("guard-rail"));
+    const auto piece = [&](const char* id, const char* name, const char* kind, Length play, Length high,
+                           const char* on) {
+      layout_.pieces.push_back(ThingWriter::thing(id, name, kind) + ", " +
+                               write_.sizes(width - play, across_ - play) +
+                               ", \"thickness\": " + write_.length(high) + " }");
+      for (std::vector<std::string>* poses : {&layout_.day, &layout_.night})
+        pose(*poses, id, ThingWriter::at(rear(half(play)), left(half(play))) + ", \"on\": " + on);
+    };
+    piece("bunk board", "Bunk board", "board", play_, board_, R"(["bunk rear cleat", "bunk front cleat"])");
+    piece("bunk mattress", "Bunk mattress", "cushion", {}, mattress, R"("bunk board")");
+    layout_.beds.push_back(
+        R"({ "id": "bunk", "name": "Bunk", "configuration": "night", "pieces": ["bunk mattress"] })");
   }
 
   void lounge() {

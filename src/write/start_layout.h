@@ -21,7 +21,9 @@ struct StartLayout {
   std::vector<std::string> pieces;
   std::vector<std::string> day;
   std::vector<std::string> night;
-  std::string store;  ///< id of a bench in which things are kept by night
+  std::vector<std::string> beds;  ///< but for the one that is made over benches and boards
+  Length bunk{};                  ///< how far a bunk reaches from the rear; what stands under it says on what
+  std::string store;              ///< id of a bench in which things are kept by night
 };
 
 /// Writes single things of a plan in its unit.

@@ -51,7 +51,8 @@ class PlanStarter {
            joined(layout.pieces) +
            "],\n// Where each piece is, in the order in which they are laid; heights are found by resting.\n"
            "\"configurations\": { \"day\": [" +
-           joined(layout.day) + "], \"night\": [" + joined(layout.night) + "] } }\n";
+           joined(layout.day) + "], \"night\": [" + joined(layout.night) + "] }" +
+           (layout.beds.empty() ? "" : ", \"beds\": [" + joined(layout.beds) + "]") + " }\n";
   }
 
  private:
@@ -179,11 +180,15 @@ class PlanStarter {
                             ", \"faces\": " + ThingWriter::text(asked_.word("heater-faces")) + plate +
                             (plate.empty() ? "" : " }") + ", \"cord\": { \"length\": " +
                             write_.length(asked_.length("heater-cord")) + " } }");
+    const Length room = walls_ ? box().x - insets.rear : asked_.length("length");
+    const bool under_bunk =
+        layout.bunk > Length{} &&
+        asked_.length("heater-from-front") + asked_.length("heater-length") > room - layout.bunk;
     layout.day.push_back("{ \"piece\": \"heater\", " +
                          ThingWriter::at(write_.from_wall("front", asked_.length("heater-from-front")),
                                          write_.from_wall("left", asked_.length("heater-from-left"))) +
-                         ", \"state\": \"running\"" + (plugged ? ", \"plugged_into\": \"outlet\"" : "") +
-                         " }");
+                         (under_bunk ? R"(, "on": "floor")" : "") + ", \"state\": \"running\"" +
+                         (plugged ? ", \"plugged_into\": \"outlet\"" : "") + " }");
     layout.night.push_back("{ \"piece\": \"heater\", \"stowed\": " + ThingWriter::text(layout.store) + " }");
   }
 

@@ -180,7 +180,8 @@ std::string with_cushions(const std::string& text, Length thickness, std::ostrea
   return house_text(bare->text).value();
 }
 
-/// Tells what the check does not find met, or cannot know.
+/// Tells the alerts that the check does not find met or cannot know, and the advice that it does not find
+/// met.
 void tell_check(const std::string& text, std::ostream& out) {
   const Result<Plan> plan = read_plan(text);
   const Result<Answer> answer = plan ? answered(*plan) : Result<Answer>(plan.problems());
@@ -190,13 +191,20 @@ void tell_check(const std::string& text, std::ostream& out) {
     return;
   }
   std::vector<std::string> alerts;
-  for (const Finding& finding : answer->findings)
-    if ((finding.status == Status::not_met || finding.status == Status::unknown) &&
-        find_rule(finding.rule.text())->weight == Weight::alert)
+  std::vector<std::string> advice;
+  for (const Finding& finding : answer->findings) {
+    const Weight weight = find_rule(finding.rule.text())->weight;
+    const bool not_met = finding.status == Status::not_met;
+    if (weight == Weight::alert && (not_met || finding.status == Status::unknown))
       alerts.push_back(sentence(*plan, finding));
+    else if (weight == Weight::advice && not_met)
+      advice.push_back(sentence(*plan, finding));
+  }
   out << (alerts.empty() ? "Its check finds every alert met or close.\n"
                          : "Its check finds alerts that are not met or not known:\n");
   for (const std::string& alert : alerts) out << "  " << alert << '\n';
+  if (!advice.empty()) out << "Of its advice this is not met:\n";
+  for (const std::string& one : advice) out << "  " << one << '\n';
 }
 
 }  // namespace

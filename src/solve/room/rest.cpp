@@ -12,7 +12,6 @@ namespace berthwright {
 
 namespace {
 
-constexpr Length drop_height = 48_in;
 // Our own choice: what is wider than a lip, a hinge or a catch carries a cushion instead of pressing into it.
 constexpr Length widest_high_spot = 2_in;
 

@@ -14,6 +14,9 @@ struct Rest {
   std::vector<std::string> pressed_by;
 };
 
+/// A piece whose pose names no carrier is let down from this height: what begins below it may carry it.
+inline constexpr Length drop_height = 48_in;
+
 /// Lights, outlets, alarms, curtains, protrusions, guard rails: they carry only what names them.
 bool hangs_on_a_wall(const Placed& thing);
 

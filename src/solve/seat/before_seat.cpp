@@ -64,11 +64,12 @@ Length widest_free(const SeatScene& scene, const Rect& strip, bool along_x) {
   return longest(left_of(range, taken)).length();
 }
 
-// From `from` forward to whatever stands between seat and table height; `from` of the table itself apart.
-Length knee_depth_under(const SeatScene& scene, const Placed& table, Length from, Length reach) {
-  Length depth = reach;
+// From `from` forward to whatever stands between seat and table height, as far across as the table is: in the
+// corner of a lounge, where another seat begins beside it, nobody has their knees under it.
+Length knee_depth_under(const SeatScene& scene, const Placed& table, const Rect& edge, Length from) {
+  Length depth = edge.high.x - from;
   if (depth <= Length{}) return {};
-  const Rect strip{{from, scene.across.from}, {from + depth, scene.across.to}};
+  const Rect strip{{from, edge.low.y}, {edge.high.x, edge.high.y}};
   const auto stop_at = [&](const std::vector<SeatSpan>& taken) {
     for (const SeatSpan& stretch : taken) depth = std::min(depth, std::max(stretch.from - from, Length{}));
   };
@@ -110,7 +111,7 @@ std::optional<SeatTable> table_before(const SeatScene& scene) {
                      scene.front - edge.low.x,
                      thing.solid.base() - scene.footing,
                      reach,
-                     knee_depth_under(scene, thing, from, reach)};
+                     knee_depth_under(scene, thing, edge, from)};
   }
   return best;
 }

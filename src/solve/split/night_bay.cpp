@@ -14,6 +14,10 @@ namespace {
 constexpr Length flush = Length::inches(1, 2);
 constexpr Length play = Length::inches(1, 2);
 constexpr Length overhang = 2_in;
+// Our own choice: cushions that begin higher above a bay lie in a bunk over it, and boards farther from a
+// bench were not meant to be flush with it.
+constexpr Length highest_cushion = 12_in;
+constexpr Length far_off_level = 24_in;
 
 struct BayTop {
   const Placed* placed = nullptr;
@@ -190,7 +194,7 @@ void find_cushions(NightBay& bay, const Plan& plan, const Arrangement& arrangeme
     if (placed == nullptr || !piece.is_soft() ||
         std::ranges::find(bay.cushions, piece.id) != bay.cushions.end())
       continue;
-    if (placed->solid.top() <= bay.level) continue;
+    if (placed->solid.top() <= bay.level || placed->solid.base() > bay.level + highest_cushion) continue;
     if (std::ranges::any_of(
             bay.parts, [&](const Rect& part) { return overlaps(placed->solid.outline(), Region(part)); }))
       bay.cushions.push_back(piece.id);
@@ -205,7 +209,8 @@ std::vector<OffLevel> off_level(const std::vector<BayTop>& tops, const std::vect
     });
     if (board.bench() || laid) continue;
     for (const BayTop& bench : tops)
-      if (bench.bench() && meets(grown(bench.at, play), board.at)) {
+      if (bench.bench() && abs(board.placed->solid.top() - bench.placed->solid.top()) <= far_off_level &&
+          meets(grown(bench.at, play), board.at)) {
         result.push_back(
             {board.placed->id, bench.placed->id, board.placed->solid.top() - bench.placed->solid.top()});
         break;

@@ -68,6 +68,35 @@ TEST(Seats, KneesEndAtWhatStandsUnderTheTableAndAtTheMiddle) {
   EXPECT_EQ(low.of("A")->table->knee_depth, thou(14875));
 }
 
+// An L: seat A along the front wall, seat D along the left one from 22 to 62 in, a table over x 22 to 52 and
+// y 22 to 60. Knees of A have 52 - 22 = 30 in under it: D begins beside the table, not under it. Knees of D
+// have 60 - 22 = 38. A locker under it at x 40 leaves A 40 - 22 = 18; at y 0 to 20 it stands under no table.
+TEST(Seats, KneesAreMeasuredUnderTheTableAndNotBesideIt) {
+  const auto seated = [](const std::vector<std::string>& more) {
+    TrailerText text;
+    text.interior = R"({"length": 100, "width": 76, "height": 76})";
+    text.fixtures = {box("front bench", "bench", {"0", "0", "22", "76", "0", "14"}),
+                     box("left bench", "bench", {"22", "0", "40", "22", "0", "14"})};
+    text.fixtures.insert(text.fixtures.end(), more.begin(), more.end());
+    text.pieces = {R"({"id": "A", "kind": "cushion", "length": 22, "width": 76, "thickness": 4})",
+                   R"({"id": "D", "kind": "cushion", "length": 40, "width": 22, "thickness": 4})",
+                   R"({"id": "table", "kind": "table", "length": 30, "width": 38, "thickness": 1})"};
+    text.day = {R"({"piece": "A", "at": {"front": 0, "left": 0}, "on": "front bench"})",
+                R"({"piece": "D", "at": {"front": 22, "left": 0}, "on": "left bench"})",
+                R"({"piece": "table", "at": {"front": 22, "left": 22}, "base": 27})"};
+    return Seated(text);
+  };
+  const Seated lounge = seated({});
+  ASSERT_EQ(lounge.of("A")->faces, Wall::rear);
+  ASSERT_EQ(lounge.of("D")->faces, Wall::right);
+  EXPECT_EQ(lounge.of("A")->table->knee_depth, 30_in);
+  EXPECT_EQ(lounge.of("D")->table->knee_depth, 38_in);
+  EXPECT_EQ(seated({box("locker", "locker", {"40", "30", "4", "4", "0", "24"})}).of("A")->table->knee_depth,
+            18_in);
+  EXPECT_EQ(seated({box("locker", "locker", {"62", "0", "4", "20", "0", "24"})}).of("A")->table->knee_depth,
+            30_in);
+}
+
 // Style B of the same bay: seats 19 deep that slide in, backs 19 high behind them on the lid, which do not
 // sink: 14 + 19 less the seat's top at 18 = 15.
 TEST(Seats, ABackBehindTheSeatOnTheLidCountsAsItsBack) {
