@@ -29,6 +29,9 @@ const std::vector<Permit> guests{
     {"nlohmann",
      {"src/plan/document.cpp", "src/plan/read_*.cpp", "src/plan/write_plan.cpp", "src/write/json*.cpp"}},
     {"CLI", {"src/yard/*"}},
+    {"cairo-ft.h", {"src/write/pdf_cairo.cpp"}},
+    {"cairo-pdf.h", {"src/write/pdf_cairo.cpp"}},
+    {"qpdf", {"src/write/pdf_tags.cpp"}},
     {"fcntl.h", {"src/yard/*"}},
     {"signal.h", {"src/yard/*"}},
     {"sys", {"src/yard/*"}},
@@ -178,6 +181,8 @@ TEST(HouseLaws, AGuestIsWelcomeOnlyInNamedFiles) {
   EXPECT_EQ(visit("src/view/sheet.cpp", "<nlohmann/json.hpp>").size(), 1U);
   EXPECT_EQ(visit("src/solve/a.cpp", "<CLI/CLI.hpp>").size(), 1U);
   EXPECT_EQ(visit("src/geometry/a.cpp", "<geos_c.h>").size(), 1U);
+  EXPECT_EQ(visit("src/write/svg.cpp", "<cairo-svg.h>").size(), 1U);
+  EXPECT_EQ(visit("src/write/pdf_tags.cpp", "<cairo-pdf.h>").size(), 1U);
   EXPECT_EQ(visit("src/geometry/region_cgal.cpp", "<CGAL/b.h>"), none);
   EXPECT_EQ(visit("src/yard/commands.cpp", "<CLI/CLI.hpp>"), none);
 }
