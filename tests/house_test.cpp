@@ -32,6 +32,9 @@ const std::vector<Permit> guests{
     {"microhttpd.h", {"src/yard/*_microhttpd.cpp"}},
     {"arpa", {"src/yard/*_microhttpd.cpp"}},
     {"netinet", {"src/yard/*_microhttpd.cpp"}},
+    {"cairo-ft.h", {"src/write/pdf_cairo.cpp"}},
+    {"cairo-pdf.h", {"src/write/pdf_cairo.cpp"}},
+    {"qpdf", {"src/write/pdf_tags.cpp"}},
     {"fcntl.h", {"src/yard/*"}},
     {"signal.h", {"src/yard/*"}},
     {"sys", {"src/yard/*"}},
@@ -181,6 +184,8 @@ TEST(HouseLaws, AGuestIsWelcomeOnlyInNamedFiles) {
   EXPECT_EQ(visit("src/view/sheet.cpp", "<nlohmann/json.hpp>").size(), 1U);
   EXPECT_EQ(visit("src/solve/a.cpp", "<CLI/CLI.hpp>").size(), 1U);
   EXPECT_EQ(visit("src/geometry/a.cpp", "<geos_c.h>").size(), 1U);
+  EXPECT_EQ(visit("src/write/svg.cpp", "<cairo-svg.h>").size(), 1U);
+  EXPECT_EQ(visit("src/write/pdf_tags.cpp", "<cairo-pdf.h>").size(), 1U);
   EXPECT_EQ(visit("src/geometry/region_cgal.cpp", "<CGAL/b.h>"), none);
   EXPECT_EQ(visit("src/yard/commands.cpp", "<CLI/CLI.hpp>"), none);
 }

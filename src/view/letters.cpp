@@ -21,16 +21,9 @@ std::optional<int> known_units(char32_t letter) {
   return found->units;
 }
 
-// Scripts that the font lacks are set in another one, at about an em a letter; pictures beyond the basic
-// plane are wider (emoji fonts: 1.25 em, from memory).
-int reserved_units(char32_t letter) {
-  if (const auto known = known_units(letter)) return *known;
-  return letter > 0xFFFF ? letter_units * 13 / 10 : letter_units;
-}
-
 std::int64_t units(std::u32string_view letters) {
   std::int64_t sum = 0;
-  for (const char32_t letter : letters) sum += reserved_units(letter);
+  for (const char32_t letter : letters) sum += advance_of(letter);
   return sum;
 }
 
@@ -68,7 +61,7 @@ std::size_t fitting(std::u32string_view letters, PaperLength height, PaperLength
   std::size_t count = 0;
   std::int64_t sum = 0;
   while (count < letters.size()) {
-    sum += reserved_units(letters[count]);
+    sum += advance_of(letters[count]);
     if (set_width(sum, height) > width) break;
     ++count;
   }
@@ -101,6 +94,13 @@ bool is_within_measure(std::string_view before, std::string_view after) {
 }
 
 }  // namespace
+
+// Scripts that the font lacks are set in another one, at about an em a letter; pictures beyond the basic
+// plane are wider (emoji fonts: 1.25 em, from memory).
+int advance_of(char32_t letter) {
+  if (const auto known = known_units(letter)) return *known;
+  return letter > 0xFFFF ? letter_units * 13 / 10 : letter_units;
+}
 
 PaperLength text_width(std::string_view words, PaperLength height) {
   return set_width(units(letters_of(words)), height);
@@ -155,6 +155,15 @@ std::string plain_blanks(std::string words) {
 
 bool has_unknown_letters(std::string_view words) {
   return std::ranges::any_of(letters_of(words), [](char32_t c) { return !known_units(c); });
+}
+
+bool lacks_letters(const Sheet& sheet) {
+  return std::ranges::any_of(sheet.groups, [](const Group& group) {
+    return std::ranges::any_of(group.marks, [](const Mark& mark) {
+      const Text* text = std::get_if<Text>(&mark);
+      return text != nullptr && has_unknown_letters(text->words);
+    });
+  });
 }
 
 }  // namespace berthwright

@@ -26,6 +26,10 @@ std::string unbroken_measures(std::string_view words);
 /// Every such blank made a plain one again: whoever searches the text for a measure types plain blanks.
 std::string plain_blanks(std::string words);
 
+/// How far the next letter stands from the beginning of this one, in `letter_units` to the height; of letters
+/// that the font lacks what is kept for them.
+int advance_of(char32_t letter);
+
 /// True when the width of some letter is not known, so that what is set may be wider or narrower.
 bool has_unknown_letters(std::string_view words);
 

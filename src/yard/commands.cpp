@@ -1,7 +1,9 @@
 #include "yard/commands.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <map>
+#include <optional>
 #include <ostream>
 
 #include <berthwright/view/sheets.h>
@@ -10,6 +12,7 @@
 
 #include "exact/code_points.h"
 #include "yard/files.h"
+#include "yard/font.h"
 #include "yard/plan_file.h"
 
 namespace berthwright {
@@ -34,11 +37,11 @@ void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& 
     stood.answer = std::move(answer).value();
 }
 
-/// One file a sheet; their names, sorted.
-int write_sheets(const std::string& folder, const std::vector<Sheet>& drawn, std::vector<std::string>& names,
-                 std::ostream& err) {
-  std::map<std::string, std::string> files;
-  for (const Sheet& sheet : drawn) files[sheet.file + ".svg"] = svg(sheet);
+using FileMap = std::map<std::string, std::string>;
+
+/// Their names, sorted, come to `names`.
+int write_drawings(const std::string& folder, const FileMap& files, std::vector<std::string>& names,
+                   std::ostream& err) {
   const Result<Written> written = write_files(folder, files);
   for (const auto& [name, bytes] : files) names.push_back(name);
   if (written) return exit_fine;
@@ -46,9 +49,32 @@ int write_sheets(const std::string& folder, const std::vector<Sheet>& drawn, std
   return written.problems().front().id == "output.create" ? exit_create : exit_write;
 }
 
-std::string default_folder(const std::string& plan) {
+/// One file a sheet.
+FileMap svg_files(const std::vector<Sheet>& drawn) {
+  FileMap files;
+  for (const Sheet& sheet : drawn) files[sheet.file + ".svg"] = svg(sheet);
+  return files;
+}
+
+std::string stem_of(const std::string& plan) {
   const std::string stem = std::filesystem::path(plan).stem().string();
-  return "out/" + (plan == "-" || stem.empty() ? "plan" : stem);
+  return plan == "-" || stem.empty() ? "plan" : stem;
+}
+
+/// One file for all sheets; none after saying why there is none.
+std::optional<FileMap> pdf_file(const std::string& name, const Plan& plan, const std::vector<Sheet>& drawn,
+                                std::ostream& err) {
+  const Result<std::string> font = lettering_font();
+  const Title& said = plan->title;
+  Result<std::string> bytes =
+      font ? pdf(drawn, {said.title.empty() ? name : said.title, said.shop, plan->english}, *font) : font;
+  if (!bytes) {
+    tell(bytes.problems(), err);
+    return std::nullopt;
+  }
+  if (std::ranges::any_of(drawn, lacks_letters))
+    err << "Letters that DejaVu Sans lacks are empty boxes in the PDF; the SVG drawings show them.\n";
+  return FileMap{{name + ".pdf", std::move(bytes).value()}};
 }
 
 }  // namespace
@@ -73,10 +99,14 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   if (!steps) return told(request.plan, steps.problems(), false, out, err);
   const Result<std::vector<Cover>> cut = covers(*stood.plan, (*stood.plan)->sewing);
   if (!cut) return told(request.plan, cut.problems(), false, out, err);
-  const std::string folder = request.folder.empty() ? default_folder(request.plan) : request.folder;
+  const std::string stem = stem_of(request.plan);
+  const std::string folder = request.folder.empty() ? "out/" + stem : request.folder;
+  const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut);
+  const std::optional<FileMap> files =
+      request.pdf ? pdf_file(stem, *stood.plan, drawn, err) : svg_files(drawn);
+  if (!files) return exit_input;
   std::vector<std::string> names;
-  const int code =
-      write_sheets(folder, sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut), names, err);
+  const int code = write_drawings(folder, *files, names, err);
   if (code != exit_fine) return code;
   for (const std::string& name : names) out << folder << '/' << name << '\n';
   if (exit_code(*stood.answer) != 0)
@@ -129,7 +159,7 @@ int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err) {
   if (!cut) return told(request.plan, cut.problems(), request.json, out, err);
   if (!request.folder.empty()) {
     std::vector<std::string> names;
-    const int drawn = write_sheets(request.folder, cover_sheets(plan, *cut), names, err);
+    const int drawn = write_drawings(request.folder, svg_files(cover_sheets(plan, *cut)), names, err);
     if (drawn != exit_fine) return drawn;
   }
   out << (request.json ? cut_json(plan, sewing, *cut) : cut_text(plan, sewing, *cut));

@@ -26,6 +26,7 @@ struct CheckRequest {
 struct DrawRequest {
   std::string plan;
   std::string folder;  ///< empty: out/ and the stem of the plan's file name
+  bool pdf = false;    ///< one file in place of many
 };
 struct HeaterRequest {
   std::string plan;

@@ -47,13 +47,16 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
 
 CLI::App* define_draw(CLI::App& app, DrawRequest& draw) {
   CLI::App* verb =
-      app.add_subcommand("draw", "Draw every configuration to scale as SVG: plans, sections, heat, ways out");
+      app.add_subcommand("draw", "Draw every configuration to scale as SVG or PDF: plans, sections, heat, ways out");
   verb->add_option("PLAN", draw.plan, plan_help)->required();
   verb->add_option("--out", draw.folder, "folder for the drawings (default: out/ and the plan's file name)");
+  verb->add_flag("--pdf", draw.pdf, "one PDF file with all sheets, named for the plan, in place of SVG files");
   verb->footer(
-      "Example:\n  berthwright draw plans/sanderling.json --out drawings\n\n"
-      "Exit code: 0 drawn, whatever the check says; 65 the plan is wrong; 66 it cannot be read;\n"
-      "73 the folder or a file cannot be made; 74 it could not be written whole (old drawings stay).");
+      "Example:\n  berthwright draw plans/sanderling.json --out drawings\n"
+      "  berthwright draw plans/sanderling.json --pdf\n\n"
+      "Exit code: 0 drawn, whatever the check says; 65 the plan is wrong; 66 it, or for a PDF the\n"
+      "font DejaVu Sans, cannot be read; 73 the folder or a file cannot be made; 74 it could not be written "
+      "whole\n(old drawings stay).");
   return verb;
 }
 

@@ -30,7 +30,7 @@ if(NOT told MATCHES "not +compatible|compatible +with +requested +version")
 endif()
 
 file(READ ${WORK}/build/.ninja_deps deps)
-if(deps MATCHES "/(CGAL|boost|nlohmann|CLI)/")
+if(deps MATCHES "/(CGAL|boost|nlohmann|CLI|cairo|freetype2|qpdf)/")
   message(FATAL_ERROR "a guest's header reached the consumer: ${CMAKE_MATCH_0}")
 endif()
 file(GLOB_RECURSE headers ${WORK}/prefix/include/*.h)

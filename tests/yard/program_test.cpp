@@ -255,6 +255,20 @@ TEST_F(Program, DrawsEveryConfigurationAndNamesTheFiles) {
          "its rules, the ways out by night, the steps to night and back, the key to the cushions, labels";
 }
 
+TEST_F(Program, DrawsOnePdfFileNamedForThePlan) {
+  const std::string file = plan(plan_that_meets());
+  const Told draw = told({"draw", "--pdf", file, "--out", folder.path("one")});
+  EXPECT_EQ(draw.code, 0);
+  EXPECT_EQ(draw.err, "");
+  EXPECT_EQ(draw.out, folder.path("one") + "/plan.pdf\n");
+  const auto drawn = files_in(folder.path("one"));
+  ASSERT_EQ(drawn.size(), 1U);
+  EXPECT_TRUE(drawn.at("plan.pdf").starts_with("%PDF-1.5\n"));
+  EXPECT_TRUE(drawn.at("plan.pdf").ends_with("%%EOF\n"));
+  told({"draw", "--pdf", file, "--out", folder.path("two")});
+  EXPECT_EQ(files_in(folder.path("two")), drawn);
+}
+
 TEST_F(Program, DrawsTheKeyToTheCushionsAndTheirLabels) {
   const std::string dunnock = repository_path("plans/dunnock.json");
   const Told cut = told({"cut", dunnock, "--out", folder.path("key")});

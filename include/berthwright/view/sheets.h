@@ -37,6 +37,9 @@ std::vector<Sheet> reuse_sheets(const Plan& plan, const std::vector<BayReuse>& b
 /// up.
 PaperLength text_width(std::string_view words, PaperLength height);
 
+/// Does some lettering of the sheet have letters that the lettering font lacks?
+bool lacks_letters(const Sheet& sheet);
+
 /// Two boxes of lettering that meet, or lettering off the page; empty when the sheet is clean. `sheets`
 /// throws std::logic_error rather than return a sheet for which this is not empty.
 std::vector<std::string> lettering_faults(const Sheet& sheet);
