@@ -28,6 +28,8 @@ struct SpelledMeasure {
 struct Reading {
   Unit unit = Unit::inch;
   bool drives_on_right = true;
+  Gallon gallon = Gallon::us;
+  bool british = false;
   Problems problems;
   std::vector<AppliedDefault> defaults;
   std::vector<SpelledMeasure> measures;  ///< in the order of reading

@@ -20,6 +20,7 @@ namespace berthwright {
 namespace {
 
 const std::vector<std::string> real_plans{"tests/plan/example.json", "tests/plan/shapes.json", "tests/plan/hinge.json",
+                                    "tests/plan/loads.json",
                                           "plans/sanderling.json", "plans/dunnock.json",
                                           "plans/nuthatch.json"};
 

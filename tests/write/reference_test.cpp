@@ -17,6 +17,7 @@ namespace berthwright {
 namespace {
 
 const std::vector<std::string> plans_with_examples{"tests/plan/example.json", "tests/plan/shapes.json", "tests/plan/hinge.json",
+                                    "tests/plan/loads.json",
                                                    "plans/dunnock.json", "plans/nuthatch.json",
                                                    "plans/sanderling.json"};
 
