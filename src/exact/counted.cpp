@@ -7,10 +7,10 @@
 namespace berthwright {
 namespace {
 
-constexpr std::size_t most_whole_digits = 9;
-constexpr std::size_t most_digits_after = 6;
+constexpr std::size_t counted_digits_before = 9;
+constexpr std::size_t counted_digits_after = 6;
 
-std::string small_letters(std::u32string_view characters) {
+std::string unit_in_small_letters(std::u32string_view characters) {
   std::string word;
   for (const char32_t c : characters)
     if (c == U'°')
@@ -40,12 +40,12 @@ std::optional<Counted> read_counted(std::string_view text) {
   std::size_t before = 0;
   std::size_t after = 0;
   for (; is_digit(next()); ++at, ++before) {
-    if (before == most_whole_digits) return std::nullopt;
+    if (before == counted_digits_before) return std::nullopt;
     counted.number = counted.number * 10 + static_cast<std::int64_t>(next() - U'0');
   }
   if (next() == U'.') {
     for (++at; is_digit(next()); ++at, ++after) {
-      if (after == most_digits_after) return std::nullopt;
+      if (after == counted_digits_after) return std::nullopt;
       counted.number = counted.number * 10 + static_cast<std::int64_t>(next() - U'0');
       counted.parts *= 10;
     }
@@ -53,7 +53,7 @@ std::optional<Counted> read_counted(std::string_view text) {
   }
   if (before + after == 0) return std::nullopt;
   if (negative) counted.number = -counted.number;
-  counted.unit = small_letters(std::u32string_view(all).substr(at));
+  counted.unit = unit_in_small_letters(std::u32string_view(all).substr(at));
   return counted;
 }
 

@@ -45,8 +45,7 @@ Result<Temperature> read_temperature(std::string_view text) {
   constexpr std::int64_t most = 10'000;
   if (tenths < -most || tenths > most)
     return temperature_problem("temperature.range", "no room is as cold or as hot as that", text);
-  const Temperature read =
-      Temperature::from_units(counted->unit == "c" ? tenths * 9 : (tenths - 320) * 5);
+  const Temperature read = Temperature::from_units(counted->unit == "c" ? tenths * 9 : (tenths - 320) * 5);
   if (read < coldest || read > hottest)
     return temperature_problem("temperature.range", "no room is as cold or as hot as that", text);
   return read;

@@ -45,8 +45,9 @@ void check_chassis(const PlanParts& parts, const Chassis& chassis, Reading& faul
   if (chassis.axle && *chassis.axle > length)
     faults.add(field_of(chassis.origin, "axle"),
                {.id = "chassis.axle",
-                .message = "the axle lies " + both(*chassis.axle, parts.unit) + " behind the front wall, and the room is " +
-                           both(length, parts.unit) + " long: it would stand outside the trailer",
+                .message = "the axle lies " + both(*chassis.axle, parts.unit) +
+                           " behind the front wall, and the room is " + both(length, parts.unit) +
+                           " long: it would stand outside the trailer",
                 .found = exact_text(*chassis.axle, parts.unit),
                 .allowed = "at most " + exact_text(length, parts.unit),
                 .cure = "measure from the inside of the front wall to the middle of the axle"});
@@ -73,8 +74,8 @@ void check_tanks(const PlanParts& parts, Reading& faults) {
     const Gallon gallon = parts.english == English::british ? Gallon::imperial : Gallon::us;
     faults.add(field_of(origin, "volume"),
                {.id = "tank.volume",
-                .message = "a tank of " + volume_text(volume, parts.unit, gallon) + " is larger than " + whose +
-                           ", " + volume_text(box, parts.unit, gallon),
+                .message = "a tank of " + volume_text(volume, parts.unit, gallon) + " is larger than " +
+                           whose + ", " + volume_text(box, parts.unit, gallon),
                 .found = volume_text(volume, parts.unit, gallon),
                 .allowed = "at most " + volume_text(box, parts.unit, gallon),
                 .cure = "check the volume, its unit and the size of the tank"});

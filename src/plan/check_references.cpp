@@ -295,7 +295,8 @@ void check_cargo_places(const PlanParts& parts, Reading& faults) {
   const std::vector<std::string> places = places_to_keep(parts);
   for (const Cargo& cargo : parts.cargo)
     if (!cargo.kept_in.empty() && !is_among(places, cargo.kept_in))
-      unknown(field_of(cargo.origin, "kept_in"), cargo.kept_in, "fixture, door, lid or drawer", places, faults);
+      unknown(field_of(cargo.origin, "kept_in"), cargo.kept_in, "fixture, door, lid or drawer", places,
+              faults);
 }
 
 void check_weighing(const PlanParts& parts, const Weighed& weighed, Reading& faults) {

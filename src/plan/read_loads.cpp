@@ -130,8 +130,7 @@ Cargo read_one_cargo(const Node& node, Reading& reading) {
   cargo.fill = read_fill(fields);
   cargo.kept_in = fields.optional("kept_in", as_reference).value_or("");
   cargo.along = fields.optional("from_front", as_length);
-  if (const std::optional<Length> ahead = fields.optional("ahead_of_front", as_length))
-    cargo.along = -*ahead;
+  if (const std::optional<Length> ahead = fields.optional("ahead_of_front", as_length)) cargo.along = -*ahead;
   cargo.across = fields.optional("from_left", as_length);
   constexpr std::array<std::string_view, 3> ways{"kept_in", "from_front", "ahead_of_front"};
   std::size_t given = 0;
@@ -190,10 +189,10 @@ std::optional<Draw> read_draw(Fields& fields, bool usually_continuous) {
     fields.refuse("continuous", "what it draws is not said", "write \"watts\" beside it", "watts");
     return std::nullopt;
   }
-  const bool continuous = fields.with_default("continuous", as_flag, usually_continuous,
-                                              usually_continuous ? "true" : "false",
-                                              usually_continuous ? "it may run for three hours at a stretch"
-                                                                 : "not said to run three hours at a stretch");
+  const bool continuous =
+      fields.with_default("continuous", as_flag, usually_continuous, usually_continuous ? "true" : "false",
+                          usually_continuous ? "it may run for three hours at a stretch"
+                                             : "not said to run three hours at a stretch");
   return watts ? std::optional(Draw{*watts, continuous}) : std::nullopt;
 }
 
@@ -205,9 +204,9 @@ std::optional<Chassis> read_chassis(const Node* node, Reading& reading) {
   chassis.coupling = fields.optional("coupling", as_length);
   chassis.axle = fields.optional("axle", as_length);
   chassis.track = fields.optional("track", as_size);
-  chassis.range = fields.with_default("range", one_of(towing_ranges),
-                                      reading.british ? TowingRange::uk : TowingRange::us,
-                                      reading.british ? "uk" : "us", "the range that goes with the English");
+  chassis.range =
+      fields.with_default("range", one_of(towing_ranges), reading.british ? TowingRange::uk : TowingRange::us,
+                          reading.british ? "uk" : "us", "the range that goes with the English");
   read_limits(fields.find("limits"), chassis, reading);
   if (const Node* weighed = fields.find("weighed")) chassis.weighed = read_weighed(*weighed, reading);
   fields.finish();
@@ -226,11 +225,13 @@ std::optional<Supply> read_supply(const Node* node, Reading& reading) {
   Fields fields(node, reading, "a supply");
   Supply supply;
   supply.origin = node->origin();
-  supply.volts = fields.with_default("volts", as_count_up_to(most_volts, "supply"), reading.british ? 230 : 120,
-                                     reading.british ? "230" : "120", "the voltage that goes with the English");
+  supply.volts =
+      fields.with_default("volts", as_count_up_to(most_volts, "supply"), reading.british ? 230 : 120,
+                          reading.british ? "230" : "120", "the voltage that goes with the English");
   supply.amps = fields.optional("amps", as_count_up_to(most_amps, "supply"));
   fields.require("circuits");
-  if (const Node* circuits = fields.find("circuits"); circuits != nullptr && is_list(*circuits, reading, "a list of circuits"))
+  const Node* circuits = fields.find("circuits");
+  if (circuits != nullptr && is_list(*circuits, reading, "a list of circuits"))
     for (const Node& child : circuits->children) supply.circuits.push_back(read_circuit(child, reading));
   fields.finish();
   return supply;
@@ -241,13 +242,15 @@ std::optional<Warming> read_warming(const Node* node, Reading& reading) {
   Fields fields(node, reading, "a warming");
   Warming warming;
   warming.origin = node->origin();
-  warming.from = fields.required("from", as_temperature).value_or(warming.from);
-  warming.to = fields.required("to", as_temperature).value_or(warming.to);
+  const std::optional<Temperature> from = fields.required("from", as_temperature);
+  const std::optional<Temperature> to = fields.required("to", as_temperature);
+  warming.from = from.value_or(warming.from);
+  warming.to = to.value_or(warming.to);
   warming.outside = fields.with_default("outside", as_temperature, warming.from,
                                         temperature_text(warming.from, reading.unit),
                                         "as cold outside as inside before it is warmed");
   warming.insulation = fields.optional("insulation", as_insulation);
-  if (fields.sound() && warming.to <= warming.from && fields.has("from") && fields.has("to"))
+  if (from && to && *to <= *from)
     reading.add(*fields.find("to"), {.id = "warming.order",
                                      .message = "the room is not warmed to a temperature below the first",
                                      .found = found_at(*fields.find("to")),

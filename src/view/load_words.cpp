@@ -22,7 +22,8 @@ std::string where_text(const LengthSpan& span, Unit own) {
 std::vector<std::string> names_unknown(const Balance& balance) {
   std::vector<std::string> names;
   for (const WeighedThing& thing : balance.things)
-    if (!thing.weight.most && std::ranges::find(names, thing.name) == names.end()) names.push_back(thing.name);
+    if (!thing.weight.most && std::ranges::find(names, thing.name) == names.end())
+      names.push_back(thing.name);
   return names;
 }
 
@@ -95,8 +96,9 @@ std::string change_sentence(const Plan& plan, const Balance& balance) {
                        : !chassis.axle                    ? "axle is"
                                                           : "coupling is") +
            ".";
-  return capital_first(lead + "it changes the load on the coupling (" + std::string(coupling_load(plan->english)) +
-                       ") by " + change_text(*balance.coupling_change, plan->unit)) +
+  return capital_first(lead + "it changes the load on the coupling (" +
+                       std::string(coupling_load(plan->english)) + ") by " +
+                       change_text(*balance.coupling_change, plan->unit)) +
          ".";
 }
 
@@ -112,8 +114,8 @@ void add_plates(const Plan& plan, const Loads& loads, std::vector<std::string>& 
   const Balance& balance = loads.balance();
   const auto plate = [&](const char* what, Mass limit, Kind kind, const std::string& more) {
     told.push_back(std::string("The plate of the ") + what + " allows " +
-                   mass_text(limit, plan->unit, Rounding::down) + ": " + verdict_word(plan, loads, kind) + more +
-                   ".");
+                   mass_text(limit, plan->unit, Rounding::down) + ": " + verdict_word(plan, loads, kind) +
+                   more + ".");
   };
   if (chassis.whole_limit)
     plate("whole", *chassis.whole_limit, Kind::whole_limit,
@@ -127,7 +129,8 @@ void add_sides(const Plan& plan, const Loads& loads, std::vector<std::string>& t
   const Balance& balance = loads.balance();
   if (!balance.side_change) return;
   if (!balance.side) {
-    told.push_back("From side to side it changes the wheels by " + change_text(*balance.side_change, plan->unit) +
+    told.push_back("From side to side it changes the wheels by " +
+                   change_text(*balance.side_change, plan->unit) +
                    " (right less left); how even they are is unknown without the wheels weighed.");
     return;
   }
@@ -217,7 +220,12 @@ std::string duration_text(std::int64_t seconds, Rounding rounding) {
 
 std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) {
   const Balance& balance = loads.balance();
-  std::vector<std::string> told{added_sentence(plan, balance), middle_sentence(plan, balance)};
+  std::vector<std::string> told;
+  if (balance.whole &&
+      std::ranges::all_of(balance.things, [](const WeighedThing& one) { return one.on_scales.has_value(); }))
+    told.push_back("Everything that the plan shows stood on the scales.");
+  else
+    told = {added_sentence(plan, balance), middle_sentence(plan, balance)};
   if (!plan->chassis) {
     told.push_back("The plan gives no chassis, so what coupling and axle carry is unknown.");
     return told;
@@ -255,23 +263,30 @@ std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>
     add_ground(balance, Basis::water, "Weight of water", told);
   }
   told.push_back(
-      "The middle of a thing is taken to be that of its outline; what is stowed lies anywhere in what it is kept "
-      "in. People, bedding and the covers of cushions are not counted. Coupling and axle are reckoned as supports "
+      "The middle of a thing is taken to be that of its outline; what is stowed lies anywhere in what it is "
+      "kept "
+      "in. People, bedding and the covers of cushions are not counted. Coupling and axle are reckoned as "
+      "supports "
       "of a beam that stands level, the wheels even about the middle of the room.");
   if (plan->supply)
-    told.push_back("What may run three hours or more counts by 125 %, and what is plugged in by a cord takes at "
-                   "most 80 % of its breaker: " +
-                   source_text(continuous_source()) + ".");
+    told.push_back(
+        "What may run three hours or more counts by 125 %, and what is plugged in by a cord takes at "
+        "most 80 % of its breaker: " +
+        source_text(continuous_source()) + ".");
   if (plan->warming)
     told.push_back(
-        "Warming: the whole room is air of 1.2 kg/m³ and 1005 J/kgK (from memory), stirred and of one temperature; "
-        "the low end of a time warms air alone, the high end takes linings and furniture for twice what the air "
-        "takes (our own choice; common practice, no source, is 15 to 20 minutes where air alone takes 11 to 12). "
+        "Warming: the whole room is air of 1.2 kg/m³ and 1005 J/kgK (from memory), stirred and of one "
+        "temperature; "
+        "the low end of a time warms air alone, the high end takes linings and furniture for twice what the "
+        "air "
+        "takes (our own choice; common practice, no source, is 15 to 20 minutes where air alone takes 11 to "
+        "12). "
         "To warm boards and cushions through takes far longer.");
-  told.push_back("Weigh the " + trailer(plan) +
-                 " loaded as it is towed, coupling and axle: no figure here replaces a scale. Wiring is for a " +
-                 (plan->english == English::american ? "licensed" : "qualified") +
-                 " person and the local code; the maker's instructions come first.");
+  told.push_back(
+      "Weigh the " + trailer(plan) +
+      " loaded as it is towed, coupling and axle: no figure here replaces a scale. Wiring is for a " +
+      (plan->english == English::american ? "licensed" : "qualified") +
+      " person and the local code; the maker's instructions come first.");
   return told;
 }
 

@@ -32,10 +32,10 @@ std::string excess(const BreakerFigures& figures, int volts) {
 std::string all_on(const BreakerFigures& figures, int volts) {
   const std::int64_t watts = figures.continuous + figures.others;
   std::string text = "all on, " + current_text(watts, volts);
-  if (figures.continuous > 0)
-    text += ", of which " + current_text(figures.continuous, volts) + " continuous";
+  if (figures.continuous > 0) text += ", of which " + current_text(figures.continuous, volts) + " continuous";
   if (figures.counted <= figures.allowed) return text + ": within";
-  return text + ": over by " + excess(figures, volts) + (figures.continuous > 0 ? ", continuous loads by 125 %" : "");
+  return text + ": over by " + excess(figures, volts) +
+         (figures.continuous > 0 ? ", continuous loads by 125 %" : "");
 }
 
 std::string circuit_sentence(const Plan& plan, const SupplyFigures& supply, std::size_t index) {
@@ -93,11 +93,12 @@ std::string time_sentence(const Plan& plan, const WarmUp& warm_up) {
   return who + "brings it " + temperatures(plan) + " in " +
          duration_text(warm_up.seconds->low, Rounding::down) + " to " +
          duration_text(warm_up.seconds->high, Rounding::up) +
-         (plan->warming->insulation ? " (low end: air alone, losses by the insulation; high end: linings and "
-                                      "furniture for twice the air; without any loss air alone takes " +
-                                          duration_text(*warm_up.air_alone, Rounding::down) + ")."
-                                    : " (low end: air alone without any loss; high end: linings, furniture and "
-                                      "losses for twice the air).");
+         (plan->warming->insulation
+              ? " (low end: air alone, losses by the insulation; high end: linings and "
+                "furniture for twice the air; without any loss air alone takes " +
+                    duration_text(*warm_up.air_alone, Rounding::down) + ")."
+              : " (low end: air alone without any loss; high end: linings, furniture and "
+                "losses for twice the air).");
 }
 
 std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
@@ -105,14 +106,16 @@ std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
   std::string text = "To hold " + temperature_text(plan->warming->to, plan->unit) + " at " +
                      temperature_text(plan->warming->outside, plan->unit) + " outside takes " +
                      std::to_string(hold.low) + " to " + std::to_string(hold.high) + " W";
-  text += plan->warming->insulation
-              ? " (low end: the whole shell as insulated and half a change of air an hour; high end: as much again "
-                "through seams, framing and glass, and a whole change: our own choice)"
-              : " (insulation unknown, so for shells of 1.2 W/m²K, EN 1646-1 grade 3 from memory, to 3.4, our own "
-                "choice, with half a change of air an hour and a whole one)";
+  text += plan->warming->insulation ? " (low end: the whole shell as insulated and half a change of air an "
+                                      "hour; high end: as much again "
+                                      "through seams, framing and glass, and a whole change: our own choice)"
+                                    : " (insulation unknown, so for shells of 1.2 W/m²K, EN 1646-1 grade 3 "
+                                      "from memory, to 3.4, our own "
+                                      "choice, with half a change of air an hour and a whole one)";
   if (warm_up.watts == 0) return text + ".";
   if (warm_up.watts < hold.low) return text + ": more than the heater gives.";
-  return text + (warm_up.watts < hold.high ? ": the heater may give enough, or not." : ": the heater gives more.");
+  return text +
+         (warm_up.watts < hold.high ? ": the heater may give enough, or not." : ": the heater gives more.");
 }
 
 }  // namespace
@@ -124,8 +127,8 @@ std::vector<std::string> supply_sentences(const Plan& plan, const Loads& loads) 
   for (std::size_t i = 0; i < supply.circuits.size(); ++i) told.push_back(circuit_sentence(plan, supply, i));
   if (supply.whole)
     told.push_back("The whole supply, " + std::to_string(supply.whole->breaker) + " A, for hours " +
-                   amperes(for_hours(supply.whole->breaker)) + ": " + all_on(*supply.whole, plan->supply->volts) +
-                   ".");
+                   amperes(for_hours(supply.whole->breaker)) + ": " +
+                   all_on(*supply.whole, plan->supply->volts) + ".");
   told.push_back(together_sentence(plan, supply));
   if (!supply.unconnected.empty())
     told.push_back("On which circuit " + listed_with_and(supply.unconnected) +

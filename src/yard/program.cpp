@@ -145,8 +145,8 @@ CLI::App* define_cut(CLI::App& app, CutRequest& cut) {
 }
 
 CLI::App* define_loads(CLI::App& app, LoadsRequest& loads) {
-  CLI::App* verb = app.add_subcommand(
-      "loads", "Weigh what coupling and axle, each circuit and the heater have to carry");
+  CLI::App* verb =
+      app.add_subcommand("loads", "Weigh what coupling and axle, each circuit and the heater have to carry");
   verb->add_option("PLAN", loads.plan, plan_help)->required();
   verb->add_option("--configuration", loads.configurations,
                    "only this configuration (may be given several times; default: all)")
@@ -251,7 +251,8 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, fmt, convert-units and explain\n";
+        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, fmt, convert-units and "
+           "explain\n";
     return exit_usage;
   }
   try {

@@ -28,7 +28,8 @@ TEST(NaturalLogarithm, EnclosesTheTables) {
   EXPECT_GE(one.high, 0);
 }
 
-// The area under 1/t from 1 to x lies between the sums of its steps: a way that shares nothing with the series.
+// The area under 1/t from 1 to x lies between the sums of its steps: a way that shares nothing with the
+// series.
 TEST(NaturalLogarithm, LiesBetweenTheStepsUnderItsCurve) {
   std::mt19937 random(12);
   std::uniform_int_distribution<std::int64_t> any(1, 400);

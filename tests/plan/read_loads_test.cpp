@@ -18,10 +18,10 @@ std::string first_fault(const std::string& sections) {
   const Result<Plan> plan = read_plan(with(sections));
   return plan ? "none" : plan.problems().front().id + " " + plan.problems().front().pointer;
 }
-std::string tank(const std::string& fields) {
+std::string tank(const std::string& given) {
   return R"("fixtures": [{"id": "tank", "kind": "tank", "length": 20, "width": 20, "at": {"front": 0, "left": 0},
             "top": 10, )" +
-         fields + "}]";
+         given + "}]";
 }
 
 TEST(ReadLoads, KnowsEveryFieldOfTheExample) {
@@ -70,8 +70,9 @@ TEST(ReadLoads, RefusesWhatCannotBe) {
   EXPECT_EQ(first_fault(R"("chassis": {"weighed": {"coupling": 0, "axle": 0}})"),
             "weight.zero /chassis/weighed/axle");
   EXPECT_EQ(first_fault(R"("chassis": {"limits": {"whole": 0}})"), "weight.zero /chassis/limits/whole");
-  EXPECT_EQ(first_fault(R"("chassis": {"weighed": {"coupling": 50, "axle": 800, "left": 300, "right": 400}})"),
-            "weighed.sides /chassis/weighed/axle");
+  EXPECT_EQ(
+      first_fault(R"("chassis": {"weighed": {"coupling": 50, "axle": 800, "left": 300, "right": 400}})"),
+      "weighed.sides /chassis/weighed/axle");
   EXPECT_EQ(first_fault(R"("chassis": {"weighed": {"coupling": 50, "axle": 800, "left": 400}})"),
             "field.missing /chassis/weighed/right");
   EXPECT_EQ(first_fault(R"("chassis": {"weighed": {"coupling": 50, "axle": 800, "with": "everything"}})"),
@@ -89,17 +90,20 @@ TEST(ReadLoads, RefusesWhatCannotBe) {
   EXPECT_EQ(first_fault(R"("cargo": [{"id": "c"}])"), "field.missing /cargo/0/kept_in");
   EXPECT_EQ(first_fault(R"("cargo": [{"id": "c", "from_front": 1, "ahead_of_front": 1}])"),
             "field.misplaced /cargo/0/ahead_of_front");
-  EXPECT_EQ(first_fault(R"("cargo": [{"id": "c", "kept_in": "ghost"}])"), "reference.unknown /cargo/0/kept_in");
+  EXPECT_EQ(first_fault(R"("cargo": [{"id": "c", "kept_in": "ghost"}])"),
+            "reference.unknown /cargo/0/kept_in");
   EXPECT_EQ(first_fault(R"("cargo": [{"id": "c", "from_front": 1, "from_left": 73}])"),
             "cargo.outside /cargo/0/from_left");
   EXPECT_EQ(first_fault(R"("cargo": [{"id": "c", "from_front": 1}, {"id": "c", "from_front": 2}])"),
             "id.twice /cargo/1/id");
-  EXPECT_EQ(first_fault(R"("supply": {"circuits": [{"id": "a"}]})"), "field.missing /supply/circuits/0/breaker");
+  EXPECT_EQ(first_fault(R"("supply": {"circuits": [{"id": "a"}]})"),
+            "field.missing /supply/circuits/0/breaker");
   EXPECT_EQ(first_fault(R"("supply": {"circuits": [{"id": "a", "breaker": 15, "feeds": ["ghost"]}]})"),
             "reference.unknown /supply/circuits/0/feeds/0");
-  EXPECT_EQ(first_fault(tank(R"("watts": 5)") + R"(, "supply": {"circuits": [{"id": "a", "breaker": 15, "feeds":
+  EXPECT_EQ(
+      first_fault(tank(R"("watts": 5)") + R"(, "supply": {"circuits": [{"id": "a", "breaker": 15, "feeds":
             ["tank"]}, {"id": "b", "breaker": 15, "feeds": ["tank"]}]})"),
-            "supply.twice /supply/circuits/1/feeds/0");
+      "supply.twice /supply/circuits/1/feeds/0");
   EXPECT_EQ(first_fault(R"("warming": {"from": "70 F", "to": "70 F"})"), "warming.order /warming/to");
   EXPECT_EQ(first_fault(R"("warming": {"from": "40", "to": "70 F"})"), "temperature.unit /warming/from");
   EXPECT_EQ(first_fault(R"("warming": {"from": "40 F", "to": "70 F", "insulation": "thick"})"),

@@ -58,8 +58,8 @@ TEST(Readme, EveryCommandForThePlanOfOnesOwnWorks) {
 
 TEST(Readme, EveryOptionIsOneOfTheProgramOrOfDev) {
   std::string helps = repository_text("dev");
-  for (const char* verb :
-       {"check", "draw", "heater", "steps", "split", "cut", "fmt", "convert-units", "new", "explain"}) {
+  for (const char* verb : {"check", "draw", "heater", "steps", "split", "cut", "loads", "fmt",
+                           "convert-units", "new", "explain"}) {
     Process help(BERTHWRIGHT_PROGRAM, {verb, "--help"});
     EXPECT_EQ(help.code(), 0) << verb;
     helps += help.out();

@@ -31,8 +31,8 @@ Result<Temperature> read_temperature(std::string_view text);
 /// "40 °F (4.4 °C)" under the inch, the other way round under the millimetre; tenths, rounded to the nearest.
 std::string temperature_text(Temperature temperature, Unit own);
 
-/// How well a shell keeps heat, as it is told: an R-value of the American trade (sq ft °F h/Btu), or a U-value
-/// (W/m²K), in thousandths.
+/// How well a shell keeps heat, as it is told: an R-value of the American trade (sq ft °F h/Btu), or a
+/// U-value (W/m²K), in thousandths.
 struct Insulation {
   enum class Kind { r_value, u_value };
   Kind kind = Kind::r_value;

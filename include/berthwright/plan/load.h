@@ -41,9 +41,9 @@ struct Cargo {
   std::string name;
   std::optional<MassSpan> weight{};  ///< of a tank: empty
   std::optional<TankFill> fill{};
-  std::string kept_in{};             ///< id of a fixture or of a leaf of one; empty: `along` says where
-  std::optional<Length> along{};     ///< behind the front wall, inside; negative: ahead of it
-  std::optional<Length> across{};    ///< from the left wall; none: anywhere between the side walls
+  std::string kept_in{};           ///< id of a fixture or of a leaf of one; empty: `along` says where
+  std::optional<Length> along{};   ///< behind the front wall, inside; negative: ahead of it
+  std::optional<Length> across{};  ///< from the left wall; none: anywhere between the side walls
   Origin origin{};
 };
 
@@ -54,7 +54,7 @@ enum class TowingRange { us, uk, australia };
 struct Weighed {
   Mass coupling;
   Mass axle;
-  std::optional<Mass> left{};   ///< under the wheels of each side; both or neither, together the axle
+  std::optional<Mass> left{};  ///< under the wheels of each side; both or neither, together the axle
   std::optional<Mass> right{};
   std::vector<std::string> with{};  ///< ids of fixtures, pieces and cargo
   bool with_fixtures = false;       ///< every fixture stood in it

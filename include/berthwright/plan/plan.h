@@ -103,9 +103,9 @@ struct PlanParts {
   std::vector<AppliedDefault> defaults{};
 };
 
-/// A checked, immutable plan. Promises: ids are unique over fixtures, their leaves, pieces, cargo and openings;
-/// every reference resolves; each configuration poses each piece once; all lengths are within `farthest`;
-/// sizes positive.
+/// A checked, immutable plan. Promises: ids are unique over fixtures, their leaves, pieces, cargo and
+/// openings; every reference resolves; each configuration poses each piece once; all lengths are within
+/// `farthest`; sizes positive.
 class Plan {
  public:
   /// The only door: a Problem, with the pointer and place of its origin, for each broken promise.

@@ -99,10 +99,10 @@ struct Piece {
   std::optional<int> plies{};
   std::optional<Grain> grain{};  ///< of the panel's face; along its strong direction
   std::optional<Hold> held_by{};
-  std::string hinged_to{};  ///< boards and tables: id of the fixture that bears the hinge; empty: loose
-  std::optional<Mass> weight{};    ///< of all that is moved with it; none: unknown
-  std::optional<Cord> cord{};      ///< heaters
-  std::optional<Draw> draw{};      ///< heaters; none: the plan does not say
+  std::string hinged_to{};       ///< boards and tables: id of the fixture that bears the hinge; empty: loose
+  std::optional<Mass> weight{};  ///< of all that is moved with it; none: unknown
+  std::optional<Cord> cord{};    ///< heaters
+  std::optional<Draw> draw{};    ///< heaters; none: the plan does not say
   std::optional<Sewing> sewing{};  ///< of a cushion's own cover, whole; none: as the plan's
   std::optional<HeatSource> heat;  ///< portable heaters; `faces` is the way the front looks unturned
   Origin origin;

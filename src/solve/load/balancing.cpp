@@ -161,7 +161,8 @@ void add_scales(const Chassis& chassis, Balance& balance) {
     balance.cargo_left = LoadSpan{
         balance.whole->most ? std::optional(*chassis.whole_limit - *balance.whole->most) : std::nullopt,
         *chassis.whole_limit - balance.whole->least};
-  if (balance.side_change && weighed.left) balance.side = plus(*weighed.right - *weighed.left, *balance.side_change);
+  if (balance.side_change && weighed.left)
+    balance.side = plus(*weighed.right - *weighed.left, *balance.side_change);
   if (!balance.coupling_change) return;
   const Length span = *chassis.coupling + *chassis.axle;
   balance.coupling = plus(weighed.coupling, *balance.coupling_change);
@@ -176,17 +177,26 @@ void add_scales(const Chassis& chassis, Balance& balance) {
 }  // namespace
 
 const ShareRange& share_range(TowingRange range) {
-  static const ShareRange us{TowingRange::us, 10, 15, false,
+  static const ShareRange us{TowingRange::us,
+                             10,
+                             15,
+                             false,
                              {.kind = Source::Kind::published,
                               .text = "table of a trailer owner's manual, of the loaded trailer's weight",
                               .edition = {},
                               .address = "manualshive.com"}};
-  static const ShareRange uk{TowingRange::uk, 5, 7, false,
+  static const ShareRange uk{TowingRange::uk,
+                             5,
+                             7,
+                             false,
                              {.kind = Source::Kind::published,
                               .text = "NCC Caravan Towing Guide p. 11, of the actual laden weight",
                               .edition = {},
                               .address = "ncc.paperturn-view.com"}};
-  static const ShareRange australia{TowingRange::australia, 8, 10, true,
+  static const ShareRange australia{TowingRange::australia,
+                                    8,
+                                    10,
+                                    true,
                                     {.kind = Source::Kind::published,
                                      .text = "an Australian trade magazine, of the ATM on the plate",
                                      .edition = "issues 21 and 61",
@@ -202,8 +212,8 @@ const ShareRange& share_range(TowingRange range) {
   throw std::logic_error("TowingRange out of range");
 }
 
-// A mean grows with a weight exactly while the weight's arm is above it; so the arms are taken from the longest
-// down, each with its most, as long as they draw the mean upward.
+// A mean grows with a weight exactly while the weight's arm is above it; so the arms are taken from the
+// longest down, each with its most, as long as they draw the mean upward.
 std::optional<MeanArm> greatest_mean(std::vector<SpannedArm> arms, Moment fixed, Mass base) {
   std::ranges::sort(arms, std::greater<>{}, [](const SpannedArm& one) { return one.arm.high; });
   MeanArm mean{fixed, base};
@@ -231,7 +241,8 @@ std::optional<MeanArm> least_mean(std::vector<SpannedArm> arms, Moment fixed, Ma
 }
 
 Balance balanced(const Plan& plan, const Configuration& configuration, TankState tanks) {
-  Balance balance{.tanks = tanks, .things = weights_in(plan, configuration, tanks), .on_coupling = {}, .added = {}};
+  Balance balance{
+      .tanks = tanks, .things = weights_in(plan, configuration, tanks), .on_coupling = {}, .added = {}};
   balance.added = added_by(balance.things);
   balance.along = lengths_of(mean_of(balance.things, along_of(), {}, {}));
   balance.across = lengths_of(mean_of(balance.things, across_of(), {}, {}));
@@ -247,7 +258,8 @@ Balance balanced(const Plan& plan, const Configuration& configuration, TankState
   // Each pound by the arm from the middle adds to one wheel what it takes from the other: twice the moment
   // over the track is the difference.
   if (chassis.track)
-    balance.side_change = over(moment_since(balance.things, twice_right_of(plan->interior.width)), *chassis.track);
+    balance.side_change =
+        over(moment_since(balance.things, twice_right_of(plan->interior.width)), *chassis.track);
   if (chassis.weighed) add_scales(chassis, balance);
   return balance;
 }

@@ -54,7 +54,8 @@ SupplyFigures listed_loads(const Plan& plan, const Configuration& configuration,
       continue;
     }
     add({piece.name, *piece.draw, true, pose->plugged_into,
-         piece.cord ? std::optional(piece.cord->length) : std::nullopt, circuit_of(supply, pose->plugged_into)});
+         piece.cord ? std::optional(piece.cord->length) : std::nullopt,
+         circuit_of(supply, pose->plugged_into)});
   }
   for (const Fixture& fixture : plan->fixtures)
     if (fixture.draw)
@@ -70,8 +71,9 @@ std::vector<std::size_t> largest_together(const SupplyFigures& figures, const Su
   std::vector<std::size_t> candidates;
   for (std::size_t i = 0; i < figures.loads.size(); ++i) {
     const CircuitLoad& load = figures.loads[i];
-    if (load.circuit && (!load.plugged || keeps_to_80_percent(load.draw.watts, supply.circuits[*load.circuit].breaker,
-                                                              supply.volts)))
+    if (load.circuit &&
+        (!load.plugged ||
+         keeps_to_80_percent(load.draw.watts, supply.circuits[*load.circuit].breaker, supply.volts)))
       candidates.push_back(i);
   }
   std::tuple<std::int64_t, int> best{-1, 0};

@@ -32,7 +32,8 @@ Status even_sides(const Balance& balance) {
 std::vector<Loads> loads_of(const Plan& plan) {
   std::vector<Loads> all;
   for (const Configuration& configuration : plan->configurations) {
-    Loads loads{.configuration = &configuration, .balances = {balanced(plan, configuration, TankState::as_told)}};
+    Loads loads{.configuration = &configuration,
+                .balances = {balanced(plan, configuration, TankState::as_told)}};
     if (has_tanks(plan))
       for (const TankState tanks : {TankState::empty, TankState::full})
         loads.balances.push_back(balanced(plan, configuration, tanks));
@@ -59,7 +60,8 @@ std::vector<LoadVerdict> verdicts_on(const Plan& plan, const Loads& loads) {
       verdicts.push_back({Kind::axle_limit, at_most(axle.low, axle.high, *chassis.axle_limit)});
     const LoadSpan coupling = balance.coupling.value_or(LoadSpan{});
     if (chassis.coupling_limit)
-      verdicts.push_back({Kind::coupling_limit, at_most(coupling.low, coupling.high, *chassis.coupling_limit)});
+      verdicts.push_back(
+          {Kind::coupling_limit, at_most(coupling.low, coupling.high, *chassis.coupling_limit)});
   }
   if (loads.supply) verdicts.push_back({Kind::supply, loads.supply->status});
   return verdicts;

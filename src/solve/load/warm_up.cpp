@@ -43,8 +43,7 @@ CountSpan hold_watts(Area shell, std::int64_t air, const Warming& warming) {
   const std::int64_t difference = std::max<std::int64_t>(units_between(warming.outside, warming.to), 0);
   const Int128 low =
       warming.insulation ? conduction(shell, *warming.insulation) : conduction(shell, best_unknown);
-  const Int128 high =
-      warming.insulation ? 2 * low : Int128{conduction(shell, worst_unknown)};
+  const Int128 high = warming.insulation ? 2 * low : Int128{conduction(shell, worst_unknown)};
   const auto watts = [&](Int128 micro, Rounding rounding) {
     return static_cast<std::int64_t>(
         rounded(micro * difference, Int128{watts_to_micro} * temperature_units_per_kelvin, rounding));
@@ -59,7 +58,8 @@ void add_heaters(const Plan& plan, const Configuration& configuration, WarmUp& w
   };
   for (const Pose& pose : configuration.poses) {
     const Piece* piece = plan.piece(pose.piece.text());
-    if (piece->kind == Piece::Kind::heater && pose.state == Pose::State::running) add(piece->name, piece->draw);
+    if (piece->kind == Piece::Kind::heater && pose.state == Pose::State::running)
+      add(piece->name, piece->draw);
   }
   for (const Fixture& fixture : plan->fixtures)
     if (fixture.kind == Fixture::Kind::heater) add(fixture.name, fixture.draw);
@@ -85,8 +85,8 @@ Volume air_of(const Interior& room) {
 }
 
 Area shell_of(const Interior& room) {
-  const Area end = room.cross_profile ? room.cross_profile->polygon().area()
-                                      : Area::rectangle(room.width, room.height);
+  const Area end =
+      room.cross_profile ? room.cross_profile->polygon().area() : Area::rectangle(room.width, room.height);
   const Area seen = room.outline.polygon().area() + room.side_profile.polygon().area() + end;
   return seen + seen;
 }

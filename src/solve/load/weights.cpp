@@ -29,8 +29,8 @@ constexpr std::array<BirchWeight, 7> birch_weights{{{"birch 6.5 mm", 65, 670},
                                                     {"birch 24 mm", 240, 680}}};
 constexpr int densest_plywood = 710;  // kg/m³, of the same data sheet
 
-// The rule of 3 lb for a square foot an inch thick makes 48 lb of a half-inch sheet of 4 by 8 ft; another page
-// gives 40.6 lb.
+// The rule of 3 lb for a square foot an inch thick makes 48 lb of a half-inch sheet of 4 by 8 ft; another
+// page gives 40.6 lb.
 constexpr std::int64_t light_sheet = 406;
 constexpr std::int64_t heavy_sheet = 480;
 
@@ -95,7 +95,8 @@ class Scales {
     const bool counted = was_on(fixture.id.text()) || (weighed_ != nullptr && weighed_->with_fixtures);
     // What every trailer has as part of its shell, and figures that stand for room and not for a thing.
     const bool shell = fixture.kind == Fixture::Kind::wheel_arch || fixture.kind == Fixture::Kind::protrusion;
-    if (!counted && (fixture.weight || !shell)) add_stated(fixture.id.text(), fixture.name, fixture.weight, place);
+    if (!counted && (fixture.weight || !shell))
+      add_stated(fixture.id.text(), fixture.name, fixture.weight, place);
     add_water(fixture.id.text(), fixture.name, fixture.fill, place);
   }
 
@@ -160,7 +161,8 @@ std::pair<MassSpan, WeighedThing::Basis> weight_of(const Piece& piece, const Sew
     return {{light, most}, Basis::plywood};
   }
   if (piece.is_soft())
-    if (const std::optional<FoamBlank> foam = foam_of(piece, piece.sewing.value_or(usual)); foam && foam->weight)
+    if (const std::optional<FoamBlank> foam = foam_of(piece, piece.sewing.value_or(usual));
+        foam && foam->weight)
       return {MassSpan::of(*foam->weight), Basis::foam};
   return {MassSpan{}, Basis::unknown};
 }
@@ -179,9 +181,10 @@ const Source& weight_source(WeighedThing::Basis basis) {
                             .edition = {},
                             .address = "vdocuments.site"};
   static const Source plywood{.kind = Source::Kind::published,
-                              .text = "3 lb for a square foot an inch thick (a panel association, as quoted), "
-                                      "and 40.6 lb a half-inch sheet (reference.com); without a panel's name "
-                                      "up to the densest of the birch data sheet",
+                              .text =
+                                  "3 lb for a square foot an inch thick (a panel association, as quoted), "
+                                  "and 40.6 lb a half-inch sheet (reference.com); without a panel's name "
+                                  "up to the densest of the birch data sheet",
                               .edition = {},
                               .address = {}};
   static const Source foam{.kind = Source::Kind::published,

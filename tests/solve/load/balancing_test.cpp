@@ -11,7 +11,9 @@
 namespace berthwright {
 namespace {
 
-SpannedArm at_arm(std::int64_t pounds, Length arm) { return {MassSpan::of(Mass::pounds(pounds)), {arm, arm}}; }
+SpannedArm at_arm(std::int64_t pounds, Length arm) {
+  return {MassSpan::of(Mass::pounds(pounds)), {arm, arm}};
+}
 
 double inches(const MeanArm& mean) {
   return static_cast<double>(mean.moment.units()) / static_cast<double>(mean.mass.units()) / ticks_per_inch;
@@ -38,11 +40,11 @@ TEST(GreatestMean, IsTheCentreOfGravityOfAPublishedBalance) {
 // Figure 10-11, rear extreme (…/10-18.html): without the fuel, with 340 lb at 48 in, 240 at 22, 100 at 75.5.
 // Printed: 2036 lb, 43428 lb-in. 12391.4 - 833 + 2720 + 16320 + 5280 + 7550 = 43428.4; over 2036, 21.330 in.
 TEST(GreatestMean, IsThatOfAnotherOne) {
-  const MeanArm mean = greatest_mean({at_arm(1169, Length::inches(106, 10)), at_arm(17, -49 * 1_in),
-                                      at_arm(170, 16_in), at_arm(340, 48_in), at_arm(240, 22_in),
-                                      at_arm(100, Length::inches(151, 2))},
-                                     {}, {})
-                           .value();
+  const MeanArm mean =
+      greatest_mean({at_arm(1169, Length::inches(106, 10)), at_arm(17, -49 * 1_in), at_arm(170, 16_in),
+                     at_arm(340, 48_in), at_arm(240, 22_in), at_arm(100, Length::inches(151, 2))},
+                    {}, {})
+          .value();
   EXPECT_EQ(mean.mass, Mass::pounds(2036));
   EXPECT_NEAR(pound_inches(mean.moment), 43428, 0.5);
   EXPECT_NEAR(inches(mean), 21.330, 0.0005);
@@ -102,11 +104,12 @@ TEST(GreatestMean, AgreesWithEveryWayToTakeTheWeights) {
 /// A trailer 200 in long, coupling 40 in ahead and axle 80 in behind the front wall, all moved rearward by
 /// `shift`; 120 in between them.
 std::string chassis(std::int64_t shift, const std::string& more) {
-  return R"("chassis": {"coupling": )" + std::to_string(40 - shift) + R"(, "axle": )" + std::to_string(80 + shift) +
-         R"(, "track": "60", "range": "us")" + more + "}";
+  return R"("chassis": {"coupling": )" + std::to_string(40 - shift) + R"(, "axle": )" +
+         std::to_string(80 + shift) + R"(, "track": "60", "range": "us")" + more + "}";
 }
 std::string wide_room() { return R"("interior": {"length": 200, "width": 72, "height": 76})"; }
-std::string box(const std::string& id, std::int64_t from_front, std::int64_t from_left, const std::string& weight) {
+std::string box(const std::string& id, std::int64_t from_front, std::int64_t from_left,
+                const std::string& weight) {
   return R"({"id": ")" + id + R"(", "kind": "cabinet", "length": 20, "width": 20, "at": {"front": )" +
          std::to_string(from_front) + R"(, "left": )" + std::to_string(from_left) + R"(}, "top": 30)" +
          (weight.empty() ? "" : R"(, "weight": )" + weight) + "}";
@@ -115,7 +118,9 @@ Plan trailer(const std::string& boxes, const std::string& more, std::int64_t shi
   return small_plan(wide_room() + R"(, "fixtures": [)" + boxes + R"(], "configurations": {"day": []}, )" +
                     chassis(shift, more));
 }
-Balance balance_of(const Plan& plan) { return balanced(plan, plan->configurations.front(), TankState::as_told); }
+Balance balance_of(const Plan& plan) {
+  return balanced(plan, plan->configurations.front(), TankState::as_told);
+}
 
 void expect_load(const std::optional<LoadSpan>& load, Mass low, Mass high) {
   ASSERT_TRUE(load && load->low && load->high);
@@ -123,7 +128,8 @@ void expect_load(const std::optional<LoadSpan>& load, Mass low, Mass high) {
   EXPECT_EQ(*load->high, high);
 }
 
-constexpr auto scales = R"(, "weighed": {"coupling": "100 lb", "axle": "700 lb", "left": "340 lb", "right": "360 lb"})";
+constexpr auto scales =
+    R"(, "weighed": {"coupling": "100 lb", "axle": "700 lb", "left": "340 lb", "right": "360 lb"})";
 
 // 60 lb whose middle is 20 in behind the front wall, 60 in ahead of the axle: 60 × 60 / 120 = 30 lb on the
 // coupling, the other 30 on the axle. 40 lb at 110 in, 30 in behind the axle: -40 × 30 / 120 = -10 and 50.
@@ -216,15 +222,16 @@ TEST(Balanced, MirrorShiftAndOrderChangeWhatTheyMust) {
 
 Status share_status(const std::string& range, const std::string& coupling, const std::string& axle,
                     const std::string& limits = "") {
-  const Plan plan = small_plan(R"("configurations": {"day": []}, "chassis": {"coupling": 40, "axle": 80, "range": ")" +
-                               range + R"(", "weighed": {"coupling": ")" + coupling + R"(", "axle": ")" + axle +
-                               R"("})" + limits + "}");
+  const Plan plan = small_plan(
+      R"("configurations": {"day": []}, "chassis": {"coupling": 40, "axle": 80, "range": ")" + range +
+      R"(", "weighed": {"coupling": ")" + coupling + R"(", "axle": ")" + axle + R"("})" + limits + "}");
   const Balance balance = balance_of(plan);
   return balance.share ? balance.share->status : Status::unknown;
 }
 
-// US: 1000 lb loaded give 100 to 150 lb (owner's manual table, manualshive.com). UK: 5 to 7 % of 1200 kg are 60
-// to 84 kg (NCC Caravan Towing Guide p. 11). Australia: 8 to 10 % of the ATM, 350 kg at 3500 (emag.gorv.com.au).
+// US: 1000 lb loaded give 100 to 150 lb (owner's manual table, manualshive.com). UK: 5 to 7 % of 1200 kg are
+// 60 to 84 kg (NCC Caravan Towing Guide p. 11). Australia: 8 to 10 % of the ATM, 350 kg at 3500
+// (emag.gorv.com.au).
 TEST(Balanced, ComparesWithTheRangeThatThePlanChooses) {
   EXPECT_EQ(share_status("us", "100 lb", "900 lb"), Status::met);
   EXPECT_EQ(share_status("us", "150 lb", "850 lb"), Status::met);

@@ -12,15 +12,17 @@ namespace berthwright {
 namespace {
 
 std::string heater(const std::string& more) {
-  return R"("pieces": [{"id": "H", "kind": "heater", "length": 8, "width": 8, "height": 14, "faces": "right")" + more +
-         "}]";
+  return R"("pieces": [{"id": "H", "kind": "heater", "length": 8, "width": 8, "height": 14, "faces": "right")" +
+         more + "}]";
 }
-std::string outlet_and(const std::string& breaker, const std::string& more = "", const std::string& amps = "") {
+std::string outlet_and(const std::string& breaker, const std::string& more = "",
+                       const std::string& amps = "") {
   return R"("fixtures": [{"id": "outlet", "kind": "outlet", "length": 3, "width": 1, "at": {"front": 40, "left": 0},
             "base": 12, "top": 16}], "configurations": {"day": [{"piece": "H", "at": {"front": 50, "left": 30},
             "plugged_into": "outlet"}], "night": [{"piece": "H", "stowed": "outside"}]},
             "supply": {"volts": 120)" +
-         amps + R"(, "circuits": [{"id": "c", "breaker": )" + breaker + R"(, "feeds": ["outlet"])" + more + "}]}";
+         amps + R"(, "circuits": [{"id": "c", "breaker": )" + breaker + R"(, "feeds": ["outlet"])" + more +
+         "}]}";
 }
 SupplyFigures by_day(const Plan& plan) { return supply_in(plan, *plan.configuration("day")).value(); }
 
@@ -63,9 +65,10 @@ TEST(SupplyIn, WhatIsNotSaidIsUnknown) {
 // On 15 A at 120 V, 1800 W: 600 W continuous count 750; 900 beside them make 1650, 1100 make 1850. So heater
 // and toaster may run together, heater and kettle not; kettle and toaster, 2000, not. 1500 W beat 1100.
 TEST(SupplyIn, TheLargestSetWorkedByHand) {
-  const SupplyFigures figures =
-      by_day(small_plan(heater(R"(, "watts": 600)") + "," +
-                        outlet_and("15", R"(, "loads": [{"name": "Kettle", "watts": 1100}, {"name": "Toaster", "watts": 900}])")));
+  const SupplyFigures figures = by_day(small_plan(
+      heater(R"(, "watts": 600)") + "," +
+      outlet_and("15",
+                 R"(, "loads": [{"name": "Kettle", "watts": 1100}, {"name": "Toaster", "watts": 900}])")));
   EXPECT_EQ(figures.status, Status::not_met);
   EXPECT_EQ(figures.together, (std::vector<std::size_t>{0, 2}));
 }
@@ -73,14 +76,17 @@ TEST(SupplyIn, TheLargestSetWorkedByHand) {
 TEST(SupplyIn, TheWholeSupplyBoundsTheSetToo) {
   const SupplyFigures figures = by_day(small_plan(
       heater(R"(, "watts": 600)") + "," +
-      outlet_and("15", R"(}, {"id": "d", "breaker": 15, "loads": [{"name": "Kettle", "watts": 1300}])", R"(, "amps": 15)")));
+      outlet_and("15", R"(}, {"id": "d", "breaker": 15, "loads": [{"name": "Kettle", "watts": 1300}])",
+                 R"(, "amps": 15)")));
   EXPECT_EQ(figures.whole->status, Status::not_met);
   EXPECT_EQ(figures.together, std::vector<std::size_t>{1});
 }
 
 TEST(SupplyIn, TheLargestSetIsThatOfOneLoadAfterTheOther) {
   std::mt19937 random(1202);
-  const auto any = [&](int least, int most) { return std::uniform_int_distribution<int>(least, most)(random); };
+  const auto any = [&](int least, int most) {
+    return std::uniform_int_distribution<int>(least, most)(random);
+  };
   for (int round = 0; round < 40; ++round) {
     SCOPED_TRACE(round);
     std::vector<oracle::OracleLoad> twin;
@@ -94,8 +100,8 @@ TEST(SupplyIn, TheLargestSetIsThatOfOneLoadAfterTheOther) {
       for (int k = any(0, 3); k > 0; --k) {
         const int watts = any(1, 8) * 50;
         const bool continuous = any(0, 1) == 1;
-        loads += std::string(loads.empty() ? "" : ",") + R"({"name": "L", "watts": )" + std::to_string(watts) +
-                 R"(, "continuous": )" + (continuous ? "true" : "false") + "}";
+        loads += std::string(loads.empty() ? "" : ",") + R"({"name": "L", "watts": )" +
+                 std::to_string(watts) + R"(, "continuous": )" + (continuous ? "true" : "false") + "}";
         if (keeps_to_80_percent(watts, breaker, 120))
           twin.push_back({watts, continuous ? 125 : 100, static_cast<std::size_t>(i)});
       }

@@ -44,7 +44,8 @@ TEST(WarmUpIn, WorkedByHandWithLosses) {
   EXPECT_NEAR(static_cast<double>(found.seconds->low), 472.5, 1);
   EXPECT_NEAR(static_cast<double>(found.seconds->high), 1417.5, 1.5);
   EXPECT_LT(*found.air_alone, found.seconds->low);
-  // To hold 75 °F (25 K): 724.6 W and half a change of air, 12,294 × 25 / 7200 = 42.7 W; twice 724.6 and 85.4 W.
+  // To hold 75 °F (25 K): 724.6 W and half a change of air, 12,294 × 25 / 7200 = 42.7 W; twice 724.6 and 85.4
+  // W.
   EXPECT_EQ(found.hold.low, 767);
   EXPECT_EQ(found.hold.high, 1535);
 }
@@ -64,34 +65,41 @@ TEST(WarmUpIn, AStowedHeaterWarmsNothing) {
 }
 
 TEST(WarmUpIn, EveryBandIsAtMostThreeToOne) {
-  for (const char* insulation : {"", R"(, "insulation": "R-1")", R"(, "insulation": "R-4")", R"(, "insulation": "U 0.3")"})
+  for (const char* insulation :
+       {"", R"(, "insulation": "R-1")", R"(, "insulation": "R-4")", R"(, "insulation": "U 0.3")"})
     for (const char* outside : {"", R"(, "outside": "0 F")", R"(, "outside": "70 F")"}) {
       const WarmUp found = warm_up(box_with("9000", std::string(insulation) + outside));
       ASSERT_TRUE(found.seconds) << insulation;
       EXPECT_LE(found.seconds->high, 3 * (found.seconds->low + 1)) << insulation;
       // Where it is warmer outside than in the room at first, the shell helps.
-      if (std::string(outside).find("70") == std::string::npos)
+      if (std::string(outside).find("70") == std::string::npos) {
         EXPECT_GE(found.seconds->low, *found.air_alone - 1) << insulation;
+      }
       EXPECT_LE(found.hold.high, 3 * (found.hold.low + 1)) << insulation;
     }
 }
 
 TEST(SecondsToWarm, AgreesWithSmallStepsInTime) {
   std::mt19937 random(1203);
-  const auto any = [&](int least, int most) { return std::uniform_int_distribution<int>(least, most)(random); };
+  const auto any = [&](int least, int most) {
+    return std::uniform_int_distribution<int>(least, most)(random);
+  };
   for (int round = 0; round < 25; ++round) {
     SCOPED_TRACE(round);
     const int air = any(8, 30) * 1000;
     const int losses = any(5, 60);
     const int watts = any(3, 20) * 100;
-    const Warming warming{Temperature::celsius(any(-5, 10)), Temperature::celsius(any(15, 25)),
-                          Temperature::celsius(any(-20, 5)), std::nullopt, {}};
+    const Warming warming{Temperature::celsius(any(-5, 10)),
+                          Temperature::celsius(any(15, 25)),
+                          Temperature::celsius(any(-20, 5)),
+                          std::nullopt,
+                          {}};
     const auto above = [&](Temperature at) {
       return static_cast<double>(at.units() - warming.outside.units()) / temperature_units_per_kelvin;
     };
-    const double twin =
-        oracle::seconds_in_steps(air, losses, watts, above(warming.from), above(warming.to));
-    const auto found = seconds_to_warm(std::int64_t{air} * 1000, std::int64_t{losses} * 1'000'000, watts, warming);
+    const double twin = oracle::seconds_in_steps(air, losses, watts, above(warming.from), above(warming.to));
+    const auto found =
+        seconds_to_warm(std::int64_t{air} * 1000, std::int64_t{losses} * 1'000'000, watts, warming);
     ASSERT_EQ(found.has_value(), twin >= 0);
     if (found) {
       EXPECT_NEAR(static_cast<double>(found->low), twin, 1.2);
@@ -99,8 +107,8 @@ TEST(SecondsToWarm, AgreesWithSmallStepsInTime) {
   }
 }
 
-// A cylinder of roof: a room whose side is a rectangle with two corners of radius 24 in is 2 × (1 - π/4) × 24²
-// sq in smaller there, by 76 in wide: (120 × 74 - 247.22) × 76 = 656,091 cu in, 10,751 litres. Chords lie
+// A cylinder of roof: a room whose side is a rectangle with two corners of radius 24 in is 2 × (1 - π/4) ×
+// 24² sq in smaller there, by 76 in wide: (120 × 74 - 247.22) × 76 = 656,091 cu in, 10,751 litres. Chords lie
 // inside, by 0.05 mm at most.
 TEST(AirOf, ARoundedRoomIsItsSideByItsWidth) {
   const Plan plan = small_plan(R"("interior": {"length": 120, "width": 76, "height": 74,
@@ -111,7 +119,8 @@ TEST(AirOf, ARoundedRoomIsItsSideByItsWidth) {
 }
 
 // A pyramid's frustum: corners of the profiles clipped both ways make each level smaller linearly along and
-// across: from 100 × 60 in at 40 in up to 80 × 40 in at 60 in: 40 × 6000 + 20/6 × (6000 + 4 × 90 × 50 + 3200).
+// across: from 100 × 60 in at 40 in up to 80 × 40 in at 60 in: 40 × 6000 + 20/6 × (6000 + 4 × 90 × 50 +
+// 3200).
 TEST(AirOf, ARoomSlantedBothWaysIsExact) {
   const Plan plan = small_plan(R"("interior": {"length": 100, "width": 60, "height": 60,
       "side_profile": {"corners": {"roof front": {"clip": [10, 20]}, "roof rear": {"clip": [10, 20]}}},

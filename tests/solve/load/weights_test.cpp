@@ -61,8 +61,9 @@ TEST(WeightOf, PlywoodOfAnyKindIsASpan) {
 // large as finished over a board.
 TEST(WeightOf, ACushionIsItsFoam) {
   const auto foam = [](const std::string& grade) {
-    const auto [span, basis] = weight(R"("kind": "cushion", "length": 24, "width": 48, "thickness": 4, "foam": ")" +
-                                      grade + R"(", "cover": {"shape": "board backed"})");
+    const auto [span, basis] =
+        weight(R"("kind": "cushion", "length": 24, "width": 48, "thickness": 4, "foam": ")" + grade +
+               R"(", "cover": {"shape": "board backed"})");
     EXPECT_EQ(basis, Basis::foam);
     EXPECT_TRUE(span.is_known());
     return static_cast<double>(span.least.units()) / mass_units_per_pound;
@@ -74,9 +75,10 @@ TEST(WeightOf, ACushionIsItsFoam) {
 TEST(WeightOf, WhatThePlanStatesComesFirstAndWhatNobodySaysIsUnknown) {
   EXPECT_EQ(weight(sheet("birch 12 mm", "12 mm") + R"(, "weight": "9 lb")").first,
             MassSpan::of(Mass::pounds(9)));
-  for (const char* fields : {R"("kind": "leg", "length": 2, "width": 2, "thickness": 28)",
-                             R"("kind": "cushion", "length": 24, "width": 48, "thickness": 4, "foam": "firm")",
-                             R"("kind": "board", "length": 24, "width": 48, "thickness": 1, "material": "oak")"}) {
+  for (const char* fields :
+       {R"("kind": "leg", "length": 2, "width": 2, "thickness": 28)",
+        R"("kind": "cushion", "length": 24, "width": 48, "thickness": 4, "foam": "firm")",
+        R"("kind": "board", "length": 24, "width": 48, "thickness": 1, "material": "oak")"}) {
     const auto [span, basis] = weight(fields);
     EXPECT_EQ(basis, Basis::unknown) << fields;
     EXPECT_EQ(span.least, Mass{});

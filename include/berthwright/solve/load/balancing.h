@@ -40,11 +40,11 @@ struct ShareSpan {
 struct Balance {
   TankState tanks = TankState::as_told;
   std::vector<WeighedThing> things;
-  /// What each thing adds to the load on the coupling since the trailer was weighed, in the order of `things`;
-  /// empty without the places of coupling and axle.
+  /// What each thing adds to the load on the coupling since the trailer was weighed, in the order of
+  /// `things`; empty without the places of coupling and axle.
   std::vector<LoadSpan> on_coupling;
-  MassSpan added;                         ///< of all that was not on the scales
-  std::optional<LengthSpan> along{};      ///< its centre of gravity; none where nothing may weigh anything
+  MassSpan added;                     ///< of all that was not on the scales
+  std::optional<LengthSpan> along{};  ///< its centre of gravity; none where nothing may weigh anything
   std::optional<LengthSpan> across{};
   std::optional<LoadSpan> coupling_change{};
   std::optional<LoadSpan> side_change{};  ///< of the right wheels less the left ones; with the track
@@ -55,7 +55,7 @@ struct Balance {
   std::optional<LoadSpan> axle{};
   std::optional<LengthSpan> whole_along{};
   std::optional<ShareSpan> share{};
-  std::optional<LoadSpan> side{};      ///< right less left
+  std::optional<LoadSpan> side{};        ///< right less left
   std::optional<LoadSpan> cargo_left{};  ///< under the plate of the whole
 };
 
