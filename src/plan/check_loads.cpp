@@ -26,6 +26,13 @@ void check_weighed(const PlanParts& parts, const Weighed& weighed, Reading& faul
                                 .found = mass_text(weighed.coupling + weighed.axle, parts.unit),
                                 .allowed = "at most " + mass_text(heaviest, parts.unit),
                                 .cure = "check the weights and their units"});
+  if (weighed.with_everything && weighed.configuration.empty())
+    faults.add(field_of(weighed.origin, "configuration"),
+               {.id = "weighed.configuration",
+                .message = "where the pieces were on the scales is not said",
+                .found = "nothing",
+                .allowed = "the id of a configuration",
+                .cure = "write the configuration in which the trailer was weighed"});
   if (!weighed.left || !weighed.right) return;
   const Mass wheels = *weighed.left + *weighed.right;
   // Scales read to a few pounds; a hundredth of the axle load, at least 5 lb, is theirs.
