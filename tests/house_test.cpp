@@ -18,8 +18,8 @@ using house::Tree;
 const std::vector<std::string_view> floors{"exact", "geometry", "plan", "solve", "view", "write", "yard"};
 // The rooms of `solve` from the ground up; finding.h, comparing.h and body.h lie under all of them, answer.h
 // above.
-const std::vector<std::string_view> solve_rooms{"room", "open", "bed",  "seat",
-                                                "heat", "way",  "site", "convert", "cover", "split"};
+const std::vector<std::string_view> solve_rooms{"room", "open",    "bed",   "seat",  "heat", "way",
+                                                "site", "convert", "cover", "split", "load"};
 const std::vector<std::string_view> solve_ground{"finding", "comparing", "body"};
 
 // Guests by their first folder or file, and the only files that may ask them in.

@@ -51,6 +51,10 @@ void check_ids(const PlanParts& parts, Reading& faults) {
     for (const Leaf& leaf : fixture.leaves) things.enter(leaf.id.text(), leaf.origin);
   }
   for (const Piece& piece : parts.pieces) things.enter(piece.id.text(), piece.origin);
+  for (const Cargo& cargo : parts.cargo) things.enter(cargo.id, cargo.origin);
+  Register circuits(faults);
+  if (parts.supply)
+    for (const Circuit& circuit : parts.supply->circuits) circuits.enter(circuit.id, circuit.origin);
   Register configurations(faults);
   for (const Configuration& c : parts.configurations) configurations.enter(c.id.text(), c.origin);
   Register beds(faults);
@@ -196,6 +200,17 @@ class PoseCheck {
   std::vector<std::string> outlets_;
 };
 
+std::vector<std::string> places_to_keep(const PlanParts& parts) {
+  std::vector<std::string> places = ids_of(parts.fixtures);
+  for (const Fixture& fixture : parts.fixtures)
+    for (const Leaf& leaf : fixture.leaves) places.push_back(leaf.id.text());
+  return places;
+}
+
+bool is_among(const std::vector<std::string>& names, const std::string& name) {
+  return std::ranges::find(names, name) != names.end();
+}
+
 const Pose* pose_of(const Configuration& configuration, const PieceId& piece) {
   const auto found = std::ranges::find(configuration.poses, piece, &Pose::piece);
   return found == configuration.poses.end() ? nullptr : &*found;
@@ -238,10 +253,8 @@ void check_bed(const Bed& bed, const PlanParts& parts, Reading& faults) {
                                                 .allowed = "the ids of cushions, bolsters and boards",
                                                 .cure = "name what people lie on, or take the bed away"});
   if (bed.linen) {
-    std::vector<std::string> places = ids_of(parts.fixtures);
-    for (const Fixture& fixture : parts.fixtures)
-      for (const Leaf& leaf : fixture.leaves) places.push_back(leaf.id.text());
-    if (std::ranges::find(places, bed.linen->kept_in) == places.end() && !bed.linen->kept_in.empty())
+    const std::vector<std::string> places = places_to_keep(parts);
+    if (!is_among(places, bed.linen->kept_in) && !bed.linen->kept_in.empty())
       unknown(field_of(bed.linen->origin, "kept_in"), bed.linen->kept_in, "fixture, door, lid or drawer",
               places, faults);
   }
@@ -278,6 +291,57 @@ void check_hinges(const PlanParts& parts, Reading& faults) {
               "name the fixture that bears the hinge; at a wall, the ledge that it is screwed to");
 }
 
+void check_cargo_places(const PlanParts& parts, Reading& faults) {
+  const std::vector<std::string> places = places_to_keep(parts);
+  for (const Cargo& cargo : parts.cargo)
+    if (!cargo.kept_in.empty() && !is_among(places, cargo.kept_in))
+      unknown(field_of(cargo.origin, "kept_in"), cargo.kept_in, "fixture, door, lid or drawer", places,
+              faults);
+}
+
+void check_weighing(const PlanParts& parts, const Weighed& weighed, Reading& faults) {
+  const std::vector<std::string> pieces = ids_of(parts.pieces);
+  std::vector<std::string> things = ids_of(parts.fixtures);
+  things.insert(things.end(), pieces.begin(), pieces.end());
+  for (const Cargo& cargo : parts.cargo) things.push_back(cargo.id);
+  const std::vector<std::string> configurations = ids_of(parts.configurations);
+  const Origin of_configuration = field_of(weighed.origin, "configuration");
+  if (!weighed.configuration.empty() && !is_among(configurations, weighed.configuration))
+    unknown(of_configuration, weighed.configuration, "configuration", configurations, faults);
+  for (std::size_t i = 0; i < weighed.with.size(); ++i) {
+    const Origin origin = field_of(weighed.origin, "with/" + std::to_string(i));
+    if (!is_among(things, weighed.with[i]))
+      unknown(origin, weighed.with[i], "fixture, piece or cargo", things, faults);
+    else if (weighed.configuration.empty() && is_among(pieces, weighed.with[i]))
+      faults.add(origin, {.id = "weighed.piece",
+                          .message = "where " + in_quotes(weighed.with[i]) + " was on the scales is not said",
+                          .found = in_quotes(weighed.with[i]),
+                          .allowed = R"(pieces together with a "configuration")",
+                          .cure = "write the configuration in which the trailer was weighed"});
+  }
+}
+
+void check_feeds(const PlanParts& parts, Reading& faults) {
+  if (!parts.supply) return;
+  const std::vector<std::string> fixtures = ids_of(parts.fixtures);
+  std::map<std::string, std::string> fed;
+  for (const Circuit& circuit : parts.supply->circuits)
+    for (std::size_t i = 0; i < circuit.feeds.size(); ++i) {
+      const Origin origin = field_of(circuit.origin, "feeds/" + std::to_string(i));
+      const auto [first, is_new] = fed.emplace(circuit.feeds[i], circuit.id);
+      if (!is_among(fixtures, circuit.feeds[i]))
+        unknown(origin, circuit.feeds[i], "fixture", fixtures, faults,
+                R"(name a fixture, or write what is not drawn into "loads")");
+      else if (!is_new)
+        faults.add(origin, {.id = "supply.twice",
+                            .message = in_quotes(circuit.feeds[i]) + " already hangs on the circuit " +
+                                       in_quotes(first->second),
+                            .found = in_quotes(circuit.feeds[i]),
+                            .allowed = "each fixture on one circuit",
+                            .cure = "take one of the two away"});
+    }
+}
+
 void check_overrides(const PlanParts& parts, Reading& faults) {
   std::vector<std::string> with_limit;
   for (const Rule& rule : all_rules())
@@ -309,6 +373,9 @@ void check_references(const PlanParts& parts, const std::vector<std::string>& un
   check_ids(parts, faults);
   check_panels(parts, faults);
   check_hinges(parts, faults);
+  check_cargo_places(parts, faults);
+  if (parts.chassis && parts.chassis->weighed) check_weighing(parts, *parts.chassis->weighed, faults);
+  check_feeds(parts, faults);
   PoseCheck poses(parts, faults);
   for (const Configuration& configuration : parts.configurations)
     poses.check(configuration, std::ranges::find(unsound, configuration.origin.pointer) == unsound.end());

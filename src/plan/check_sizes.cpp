@@ -239,6 +239,7 @@ void check_sizes(const PlanParts& parts, Reading& faults) {
   check_leaves(parts, faults);
   check_people(parts, faults);
   check_sewing(parts, faults);
+  check_loads(parts, faults);
 }
 
 }  // namespace berthwright

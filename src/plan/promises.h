@@ -19,6 +19,8 @@ void check_sizes(const PlanParts& parts, Reading& faults);
 void check_leaves(const PlanParts& parts, Reading& faults);
 /// Seams, fabrics and repeats (part of `check_sizes`).
 void check_sewing(const PlanParts& parts, Reading& faults);
+/// Axle, weights, tanks and what hangs on a circuit (part of `check_sizes`).
+void check_loads(const PlanParts& parts, Reading& faults);
 /// Ids and references (second half).
 void check_references(const PlanParts& parts, const std::vector<std::string>& unsound, Reading& faults);
 

@@ -96,6 +96,9 @@ struct Unplaced {
   std::optional<Wall> faces;
   bool burns = false;
   std::optional<InsideBox> inside;
+  std::optional<MassSpan> weight;
+  std::optional<TankFill> fill;
+  std::optional<Draw> draw;
   const Node* opens = nullptr;
   bool sound = true;  ///< false: shape or heights are stand-ins
   Origin origin;
@@ -162,6 +165,14 @@ void read_inside(Fields& fields, Fixture::Kind kind, Unplaced& fixture) {
     fields.refuse("inside", "benches, cabinets, lockers and counters have one", "take it away");
 }
 
+void read_tank(Fields& fields, Fixture::Kind kind, Unplaced& fixture) {
+  if (kind == Fixture::Kind::tank)
+    fixture.fill = read_fill(fields);
+  else
+    for (const std::string_view name : {"volume", "fill"})
+      fields.refuse(name, "only a tank is filled", "take it away");
+}
+
 Unplaced read_fixture(const Node& node, Reading& reading) {
   Fields fields(&node, reading, "a fixture");
   const std::optional<std::string> id = fields.required("id", as_id);
@@ -181,6 +192,9 @@ Unplaced read_fixture(const Node& node, Reading& reading) {
                    std::nullopt,
                    false,
                    std::nullopt,
+                   read_weight_span(fields),
+                   std::nullopt,
+                   read_draw(fields, kind == Fixture::Kind::heater || kind == Fixture::Kind::light),
                    fields.find("opens"),
                    shape.sound,
                    node.origin()};
@@ -192,9 +206,11 @@ Unplaced read_fixture(const Node& node, Reading& reading) {
   if (kind) {
     read_front(fields, *kind, fixture);
     read_inside(fields, *kind, fixture);
+    read_tank(fields, *kind, fixture);
   } else {
     read_heat(fields);
     fields.optional("inside", as_inside);
+    read_fill(fields);
   }
   fields.finish();
   return fixture;
@@ -295,6 +311,9 @@ class Surveyor {
                     .burns = from.burns,
                     .leaves = {},
                     .inside = from.sound ? from.inside : std::nullopt,
+                    .weight = from.weight,
+                    .fill = from.fill,
+                    .draw = from.draw,
                     .origin = from.origin};
     if (from.opens != nullptr)
       fixture.leaves = read_leaves(*from.opens, fixture,

@@ -51,6 +51,8 @@ void read_header(Fields& fields, PlanParts& parts) {
       fields.with_default("paper", one_of(papers), metric ? Paper::a4 : Paper::letter,
                           metric ? "a4" : "letter", "the paper that goes with the unit of the plan");
   fields.reading().unit = parts.unit;
+  fields.reading().gallon = british ? Gallon::imperial : Gallon::us;
+  fields.reading().british = british;
   fields.reading().drives_on_right = parts.drives_on_right;
 }
 

@@ -87,7 +87,7 @@ Piece read_piece(const Node& node, const Sewing& usual, Reading& reading) {
   if (!kind) {
     for (const std::string_view name_of_some :
          {"thickness", "height", "material", "foam", "faces", "data_plate", "panel", "plies", "grain", "cord",
-          "held_by", "weight", "hinged_to", "cover"})
+          "held_by", "weight", "hinged_to", "cover", "watts", "continuous"})
       fields.find(name_of_some);
     fields.finish();
     return piece;
@@ -107,8 +107,11 @@ Piece read_piece(const Node& node, const Sewing& usual, Reading& reading) {
     fields.require("faces");
     piece.heat = read_heat(fields);
     piece.cord = read_cord(fields, piece.heat->faces);
+    piece.draw = read_draw(fields, true);
   } else {
     fields.refuse("cord", "only a heater has one", "take it away");
+    for (const std::string_view field : {"watts", "continuous"})
+      fields.refuse(field, "only a heater draws power", "take it away");
     fields.refuse("faces", "only a heater has a front", "a piece on edge faces a way in its configuration");
     fields.refuse("data_plate", "only a heater has one", "take it away");
   }

@@ -28,6 +28,10 @@ PlanParts read_parts(const Node& root, Reading& reading, std::vector<std::string
   parts.lifting = read_lifting(fields.find("lifting"), reading);
   tape = read_tape(fields.find("tape"), reading);
   parts.split = read_cushion_wishes(fields.find("split"), reading);
+  parts.chassis = read_chassis(fields.find("chassis"), reading);
+  parts.cargo = read_cargo(fields.find("cargo"), reading);
+  parts.supply = read_supply(fields.find("supply"), reading);
+  parts.warming = read_warming(fields.find("warming"), reading);
   parts.notes = read_notes(fields.find("notes"), reading);
   fill_foam(parts, reading);
   if (!fields.has("sewing") && std::ranges::any_of(parts.pieces, &Piece::is_soft))

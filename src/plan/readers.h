@@ -37,6 +37,15 @@ std::vector<Bed> read_beds(const Node* node, Reading& reading);
 std::vector<Override> read_overrides(const Node* node, Reading& reading);
 Lifting read_lifting(const Node* node, Reading& reading);
 CushionWishes read_cushion_wishes(const Node* node, Reading& reading);
+/// "weight", "volume" and "fill" of a thing that stays or is carried along.
+std::optional<MassSpan> read_weight_span(Fields& fields);
+std::optional<TankFill> read_fill(Fields& fields);
+/// "watts" and "continuous".
+std::optional<Draw> read_draw(Fields& fields, bool usually_continuous);
+std::optional<Chassis> read_chassis(const Node* node, Reading& reading);
+std::vector<Cargo> read_cargo(const Node* node, Reading& reading);
+std::optional<Supply> read_supply(const Node* node, Reading& reading);
+std::optional<Warming> read_warming(const Node* node, Reading& reading);
 std::vector<std::string> read_notes(const Node* node, Reading& reading);
 
 /// "faces" and "data_plate" of a thing that gives heat.

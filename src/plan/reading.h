@@ -33,6 +33,8 @@ using OtherLengths = std::map<std::string, Length, std::less<>>;
 struct Reading {
   Unit unit = Unit::inch;
   bool drives_on_right = true;
+  Gallon gallon = Gallon::us;
+  bool british = false;
   Problems problems;
   std::vector<AppliedDefault> defaults;
   std::vector<SpelledMeasure> measures;  ///< in the order of reading

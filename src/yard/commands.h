@@ -62,6 +62,11 @@ struct CutRequest {
   std::string folder;  ///< for drawings; empty: none
   bool json = false;
 };
+struct LoadsRequest {
+  std::string plan;
+  std::vector<std::string> configurations;  ///< ids; empty: all
+  bool json = false;
+};
 struct FmtRequest {
   std::vector<std::string> plans;
   bool check = false;
@@ -97,6 +102,7 @@ int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& er
 int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err);
 int run_split(const SplitRequest& request, std::ostream& out, std::ostream& err);
 int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err);
+int run_loads(const LoadsRequest& request, std::ostream& out, std::ostream& err);
 int run_fmt(const FmtRequest& request, std::ostream& out, std::ostream& err);
 int run_units(const UnitsRequest& request, std::ostream& out, std::ostream& err);
 int run_new(const NewRequest& request, std::ostream& out, std::ostream& err);

@@ -20,6 +20,7 @@ struct Asked {
   StepsRequest steps;
   SplitRequest split;
   CutRequest cut;
+  LoadsRequest loads;
   FmtRequest fmt;
   UnitsRequest units;
   NewRequest start;
@@ -46,11 +47,12 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
 }
 
 CLI::App* define_draw(CLI::App& app, DrawRequest& draw) {
-  CLI::App* verb =
-      app.add_subcommand("draw", "Draw every configuration to scale as SVG or PDF: plans, sections, heat, ways out");
+  CLI::App* verb = app.add_subcommand(
+      "draw", "Draw every configuration to scale as SVG or PDF: plans, sections, heat, ways out");
   verb->add_option("PLAN", draw.plan, plan_help)->required();
   verb->add_option("--out", draw.folder, "folder for the drawings (default: out/ and the plan's file name)");
-  verb->add_flag("--pdf", draw.pdf, "one PDF file with all sheets, named for the plan, in place of SVG files");
+  verb->add_flag("--pdf", draw.pdf,
+                 "one PDF file with all sheets, named for the plan, in place of SVG files");
   verb->footer(
       "Example:\n  berthwright draw plans/sanderling.json --out drawings\n"
       "  berthwright draw plans/sanderling.json --pdf\n\n"
@@ -144,6 +146,23 @@ CLI::App* define_cut(CLI::App& app, CutRequest& cut) {
       "2 the grade of a foam is unknown, a shape is not reckoned, or there is no cushion; 65 the plan is "
       "wrong;\n"
       "66 it cannot be read; 73, 74 the drawings cannot be made.");
+  return verb;
+}
+
+CLI::App* define_loads(CLI::App& app, LoadsRequest& loads) {
+  CLI::App* verb =
+      app.add_subcommand("loads", "Weigh what coupling and axle, each circuit and the heater have to carry");
+  verb->add_option("PLAN", loads.plan, plan_help)->required();
+  verb->add_option("--configuration", loads.configurations,
+                   "only this configuration (may be given several times; default: all)")
+      ->allow_extra_args(false)
+      ->take_all();
+  verb->add_flag("--json", loads.json, "one JSON object instead of text (plans/loads.schema.json)");
+  verb->footer(
+      "Example:\n  berthwright loads plans/sanderling.json --configuration road\n\n"
+      "Exit code: 0 all that is compared is met; 1 something is not; 2 something is unknown, or nothing is "
+      "compared;\n"
+      "64 no such configuration; 65 the plan is wrong; 66 it cannot be read.");
   return verb;
 }
 
@@ -244,6 +263,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* steps = define_steps(app, asked.steps);
   const CLI::App* split = define_split(app, asked.split);
   const CLI::App* cut = define_cut(app, asked.cut);
+  const CLI::App* loads = define_loads(app, asked.loads);
   const CLI::App* fmt = define_fmt(app, asked.fmt);
   const CLI::App* units = define_units(app, asked.units);
   const CLI::App* start = define_new(app, asked.start);
@@ -254,7 +274,9 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are new, check, draw, heater, steps, split, cut, fmt, convert-units, watch and explain\n";
+        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, fmt, convert-units, watch "
+           "and "
+           "explain\n";
     return exit_usage;
   }
   try {
@@ -273,6 +295,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (steps->parsed()) return run_steps(asked.steps, out, err);
   if (split->parsed()) return run_split(asked.split, out, err);
   if (cut->parsed()) return run_cut(asked.cut, out, err);
+  if (loads->parsed()) return run_loads(asked.loads, out, err);
   if (fmt->parsed()) return run_fmt(asked.fmt, out, err);
   if (units->parsed()) return run_units(asked.units, out, err);
   if (start->parsed()) return run_new(asked.start, out, err);

@@ -19,9 +19,9 @@
 namespace berthwright {
 namespace {
 
-const std::vector<std::string> real_plans{"tests/plan/example.json", "tests/plan/shapes.json", "tests/plan/hinge.json",
-                                          "plans/sanderling.json", "plans/dunnock.json",
-                                          "plans/nuthatch.json"};
+const std::vector<std::string> real_plans{
+    "tests/plan/example.json", "tests/plan/shapes.json", "tests/plan/hinge.json", "tests/plan/loads.json",
+    "plans/sanderling.json",   "plans/dunnock.json",     "plans/nuthatch.json"};
 
 std::string ordered(const std::string& text) {
   const Result<std::string> result = house_text(text);

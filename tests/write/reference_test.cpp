@@ -16,9 +16,9 @@
 namespace berthwright {
 namespace {
 
-const std::vector<std::string> plans_with_examples{"tests/plan/example.json", "tests/plan/shapes.json", "tests/plan/hinge.json",
-                                                   "plans/dunnock.json", "plans/nuthatch.json",
-                                                   "plans/sanderling.json"};
+const std::vector<std::string> plans_with_examples{
+    "tests/plan/example.json", "tests/plan/shapes.json", "tests/plan/hinge.json", "tests/plan/loads.json",
+    "plans/dunnock.json",      "plans/nuthatch.json",    "plans/sanderling.json"};
 
 std::string page() {
   std::vector<std::string> plans;

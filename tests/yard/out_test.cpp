@@ -16,7 +16,7 @@ namespace {
 constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
 
 // What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, the
-// steps, the cushions proposed, its own laid anew, and what is cut.
+// steps, the cushions proposed, its own laid anew, what is cut, and its loads.
 std::map<std::string, std::string> made_now(const std::string& name) {
   const TemporaryFolder folder;
   const std::string plan = repository_path("plans/" + name + ".json");
@@ -39,6 +39,9 @@ std::map<std::string, std::string> made_now(const std::string& name) {
   files["reuse.txt"] = reused.str();
   EXPECT_LE(run({"cut", plan}, cut, err), 2) << err.str();
   files["cut.txt"] = cut.str();
+  std::ostringstream loads;
+  EXPECT_LE(run({"loads", plan}, loads, err), 2) << err.str();
+  files["loads.txt"] = loads.str();
   return files;
 }
 

@@ -87,7 +87,8 @@ TEST_F(BuiltProgram, DrawsIntoAFolderNamedForThePlan) {
 // Each help ends in an example; a newcomer types it in the folder with plans/.
 TEST_F(BuiltProgram, DoesWhatTheExampleOfEachHelpSays) {
   fs::create_directory_symlink(repository_path("plans"), folder.path("plans"));
-  for (const char* verb : {"", "check", "draw", "heater", "steps", "split", "cut", "fmt", "convert-units", "new", "explain"}) {
+  for (const char* verb : {"", "check", "draw", "heater", "steps", "split", "cut", "loads", "fmt",
+                           "convert-units", "new", "explain"}) {
     SCOPED_TRACE(verb);
     const auto help = *verb == '\0' ? started({"--help"}) : started({verb, "--help"});
     ASSERT_EQ(help->code(), 0);

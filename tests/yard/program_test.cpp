@@ -139,6 +139,20 @@ TEST_F(Program, ListsWhatIsCut) {
   EXPECT_EQ(told({"cut", "nowhere.json"}).code, 66);
 }
 
+TEST_F(Program, WeighsLoads) {
+  const std::string file = repository_path("tests/plan/loads.json");
+  const Told loads = told({"loads", file});
+  EXPECT_EQ(loads.code, 0) << loads.out;
+  EXPECT_EQ(loads.err, "");
+  EXPECT_NE(loads.out.find("\nOn the road\n"), std::string::npos) << loads.out;
+  const auto json = nlohmann::json::parse(told({"loads", file, "--configuration", "road", "--json"}).out);
+  EXPECT_EQ(json["configurations"].size(), 1U);
+  EXPECT_EQ(told({"loads", repository_path("plans/sanderling.json")}).code, 1) << "heater above its circuit";
+  EXPECT_EQ(told({"loads", plan(plan_that_meets())}).code, 2) << "nothing to compare";
+  EXPECT_EQ(told({"loads", file, "--configuration", "noon"}).code, 64);
+  EXPECT_EQ(told({"loads", plan(plan_that_is_broken())}).code, 65);
+}
+
 TEST_F(Program, RefusesACommandItDoesNotKnow) {
   const std::string file = plan(plan_that_meets());
   for (const std::vector<std::string>& arguments :

@@ -53,7 +53,8 @@ TEST(Readme, EveryCommandForThePlanOfOnesOwnWorks) {
                  .folder = begins ? empty.path() : folder.path()});
     // What goes on until it is told to end is told so once it has said where its page is.
     if (arguments.front() == "watch") {
-      for (int i = 0; i < 500 && run.out().empty(); ++i) std::this_thread::sleep_for(std::chrono::milliseconds(20));
+      for (int i = 0; i < 500 && run.out().empty(); ++i)
+        std::this_thread::sleep_for(std::chrono::milliseconds(20));
       run.interrupt();
     }
     EXPECT_LE(run.code(), 2) << run.err();
@@ -67,8 +68,8 @@ TEST(Readme, EveryCommandForThePlanOfOnesOwnWorks) {
 
 TEST(Readme, EveryOptionIsOneOfTheProgramOrOfDev) {
   std::string helps = repository_text("dev");
-  for (const char* verb :
-       {"check", "draw", "heater", "steps", "split", "cut", "fmt", "convert-units", "new", "watch", "explain"}) {
+  for (const char* verb : {"check", "draw", "heater", "steps", "split", "cut", "loads", "fmt",
+                           "convert-units", "new", "watch", "explain"}) {
     Process help(BERTHWRIGHT_PROGRAM, {verb, "--help"});
     EXPECT_EQ(help.code(), 0) << verb;
     helps += help.out();

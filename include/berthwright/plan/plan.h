@@ -10,6 +10,7 @@
 #include <berthwright/exact/mass.h>
 #include <berthwright/plan/cushion_wishes.h>
 #include <berthwright/plan/interior.h>
+#include <berthwright/plan/load.h>
 #include <berthwright/plan/rules.h>
 #include <berthwright/plan/sewing.h>
 #include <berthwright/plan/things.h>
@@ -94,13 +95,17 @@ struct PlanParts {
   Lifting lifting{};
   Sewing sewing{};
   CushionWishes split{};
+  std::optional<Chassis> chassis{};
+  std::vector<Cargo> cargo{};
+  std::optional<Supply> supply{};
+  std::optional<Warming> warming{};
   std::vector<std::string> notes{};
   std::vector<AppliedDefault> defaults{};
 };
 
-/// A checked, immutable plan. Promises: ids are unique over fixtures, their leaves, pieces and openings;
-/// every reference resolves; each configuration poses each piece once; all lengths are within `farthest`;
-/// sizes positive.
+/// A checked, immutable plan. Promises: ids are unique over fixtures, their leaves, pieces, cargo and
+/// openings; every reference resolves; each configuration poses each piece once; all lengths are within
+/// `farthest`; sizes positive.
 class Plan {
  public:
   /// The only door: a Problem, with the pointer and place of its origin, for each broken promise.

@@ -9,6 +9,7 @@
 #include <berthwright/geometry/placement.h>
 #include <berthwright/geometry/solid.h>
 #include <berthwright/plan/leaf.h>
+#include <berthwright/plan/load.h>
 #include <berthwright/plan/names.h>
 #include <berthwright/plan/sewing.h>
 
@@ -69,6 +70,9 @@ struct Fixture {
   bool burns = false;              ///< curtains, and whatever the plan says can burn
   std::vector<Leaf> leaves{};
   std::optional<InsideBox> inside{};
+  std::optional<MassSpan> weight{};  ///< of a tank: empty; none: unknown
+  std::optional<TankFill> fill{};    ///< tanks
+  std::optional<Draw> draw{};        ///< none: the plan does not say
   Origin origin;
 };
 
@@ -95,9 +99,10 @@ struct Piece {
   std::optional<int> plies{};
   std::optional<Grain> grain{};  ///< of the panel's face; along its strong direction
   std::optional<Hold> held_by{};
-  std::string hinged_to{};  ///< boards and tables: id of the fixture that bears the hinge; empty: loose
-  std::optional<Mass> weight{};    ///< of all that is moved with it; none: unknown
-  std::optional<Cord> cord{};      ///< heaters
+  std::string hinged_to{};       ///< boards and tables: id of the fixture that bears the hinge; empty: loose
+  std::optional<Mass> weight{};  ///< of all that is moved with it; none: unknown
+  std::optional<Cord> cord{};    ///< heaters
+  std::optional<Draw> draw{};    ///< heaters; none: the plan does not say
   std::optional<Sewing> sewing{};  ///< of a cushion's own cover, whole; none: as the plan's
   std::optional<HeatSource> heat;  ///< portable heaters; `faces` is the way the front looks unturned
   Origin origin;

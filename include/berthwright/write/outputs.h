@@ -6,6 +6,7 @@
 
 #include <berthwright/solve/answer.h>
 #include <berthwright/solve/convert/steps.h>
+#include <berthwright/solve/load/loads.h>
 #include <berthwright/solve/site/siting.h>
 #include <berthwright/solve/split/reuse.h>
 #include <berthwright/solve/split/split.h>
@@ -49,6 +50,12 @@ std::string heater_json(const Plan& plan, const std::vector<HeaterPlaces>& heate
 std::string steps_text(const Plan& plan, const std::vector<Conversion>& shown);
 /// The same as one JSON object (schema: plans/steps.schema.json), with what each movement sweeps.
 std::string steps_json(const Plan& plan, const std::vector<Conversion>& shown);
+
+/// Weight, supply and warmth of `shown` configurations, as text for people, at most 100 columns wide, ending
+/// with the caution line.
+std::string loads_text(const Plan& plan, const std::vector<Loads>& shown);
+/// The same as one JSON object (schema: plans/loads.schema.json); weights in grams, times in seconds.
+std::string loads_json(const Plan& plan, const std::vector<Loads>& shown);
 
 /// A bay with its proposals, each written back as a plan and checked.
 struct ProposedSplits {

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <berthwright/plan/plan.h>
+#include <berthwright/solve/finding.h>
+
+namespace berthwright {
+
+/// One thing that draws power in a configuration.
+struct CircuitLoad {
+  std::string name;
+  Draw draw;
+  bool plugged = false;                ///< by a cord into an outlet of the circuit
+  std::string outlet{};                ///< id, where the plan says
+  std::optional<Length> cord{};        ///< of a heater, as the plan gives it
+  std::optional<std::size_t> circuit;  ///< index into the plan's circuits; none: the plan does not say
+};
+
+/// What hangs on one breaker, all at once. Continuous loads count by 125 %, so that alone they fill at most
+/// 80 % of it; so does anything plugged in by a cord.
+struct BreakerFigures {
+  int breaker = 0;              ///< amperes
+  std::int64_t continuous = 0;  ///< watts
+  std::int64_t others = 0;      ///< watts
+  std::int64_t counted = 0;     ///< hundredths of a watt: continuous by 125 %
+  std::int64_t allowed = 0;     ///< hundredths of a watt: breaker by volts
+  Status status = Status::met;
+  std::vector<std::size_t> too_large{};  ///< plugged loads that alone are above 80 % of it
+};
+
+/// The supply in one configuration.
+struct SupplyFigures {
+  std::vector<CircuitLoad> loads;
+  std::vector<BreakerFigures> circuits;   ///< in the plan's order
+  std::optional<BreakerFigures> whole{};  ///< where the plan gives the amperes of the supply
+  std::vector<std::size_t> together;      ///< the largest set of `loads` that may run at once, in their order
+  std::vector<std::string> unconnected;   ///< draw, but hang on no circuit of the plan: names
+  std::vector<std::string> no_figure;  ///< heaters that stand there, and the plan does not say what they draw
+  Status status = Status::met;         ///< of all circuits and the whole, with everything on
+};
+
+/// What stands in the configuration and draws: heaters that are not stowed, fixtures, and what the circuits
+/// list besides. The largest set has the most watts, of equal ones the most loads, then the first in order;
+/// every set is tried. Nothing where the plan has no supply.
+std::optional<SupplyFigures> supply_in(const Plan& plan, const Configuration& configuration);
+
+/// Whether `watts` on a breaker alone, continuous or by a cord, keep to 80 % of it, exactly.
+bool keeps_to_80_percent(int watts, int breaker, int volts);
+
+/// Tenths of an ampere, rounded up; of 80 % of a breaker down.
+std::int64_t tenths_of_ampere(std::int64_t watts, int volts);
+
+/// Whose the 80 % are.
+const Source& continuous_source();
+
+}  // namespace berthwright

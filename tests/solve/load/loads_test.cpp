@@ -1,0 +1,90 @@
+#include <berthwright/solve/load/loads.h>
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <string>
+
+#include "support/plan_builder.h"
+
+namespace berthwright {
+namespace {
+
+using Kind = LoadVerdict::Kind;
+
+/// A leg of 12 lb that stood with its middle at 61 in on the scales and by day stands at 41 in; coupling and
+/// axle are 120 in apart.
+Plan moved_leg(const std::string& more) {
+  return small_plan(
+      R"("pieces": [{"id": "A", "kind": "leg", "length": 2, "width": 2, "thickness": 20, "weight": "12 lb"}],
+         "configurations": {"day": [{"piece": "A", "at": {"front": 40, "left": 37}}],
+                            "road": [{"piece": "A", "at": {"front": 60, "left": 37}}]},
+         "chassis": {"coupling": 40, "axle": 80)" +
+      more + "}");
+}
+std::string on_scales(const std::string& coupling, const std::string& axle, const std::string& sides = "") {
+  return R"(, "weighed": {"coupling": ")" + coupling + R"(", "axle": ")" + axle + '"' + sides +
+         R"(, "with": "everything", "configuration": "road"})";
+}
+Status verdict_of(const Plan& plan, Kind kind, std::size_t configuration = 0) {
+  const std::vector<LoadVerdict> all = verdicts_on(plan, loads_of(plan).at(configuration));
+  const auto found = std::ranges::find(all, kind, &LoadVerdict::kind);
+  if (found == all.end()) throw std::invalid_argument("not asked");
+  return found->status;
+}
+
+// 12 lb moved 20 in ahead: 12 × 20 / 120 = 2 lb more on the coupling, 2 less on the axle, the whole as it
+// was.
+TEST(LoadsOf, WhatStoodOnTheScalesCountsByItsWayAlone) {
+  const Plan plan = moved_leg(on_scales("100 lb", "800 lb"));
+  const std::vector<Loads> all = loads_of(plan);
+  const Balance& day = all[0].balance();
+  EXPECT_EQ(*day.whole, MassSpan::of(Mass::pounds(900)));
+  EXPECT_EQ(*day.coupling->low, Mass::pounds(102));
+  EXPECT_EQ(*day.coupling->high, Mass::pounds(102));
+  EXPECT_EQ(*day.axle->low, Mass::pounds(798));
+  EXPECT_EQ(*day.axle->high, Mass::pounds(798));
+  // 102/900 = 11.333 %.
+  EXPECT_EQ(day.share->low, 1133);
+  EXPECT_EQ(day.share->high, 1134);
+  EXPECT_TRUE(all[1].balance().things.empty());
+  EXPECT_EQ(*all[1].balance().coupling->high, Mass::pounds(100));
+}
+
+TEST(VerdictsOn, APlateIsMetUpToItsFigure) {
+  const auto limits = [](const char* of, const char* mass) {
+    return moved_leg(on_scales("100 lb", "800 lb") + R"(, "limits": {")" + of + R"(": ")" + mass + R"("})");
+  };
+  EXPECT_EQ(verdict_of(limits("coupling", "102 lb"), Kind::coupling_limit), Status::met);
+  EXPECT_EQ(verdict_of(limits("coupling", "101.9 lb"), Kind::coupling_limit), Status::not_met);
+  EXPECT_EQ(verdict_of(limits("axle", "798 lb"), Kind::axle_limit), Status::met);
+  EXPECT_EQ(verdict_of(limits("axle", "797 lb"), Kind::axle_limit), Status::not_met);
+  EXPECT_EQ(verdict_of(limits("whole", "900 lb"), Kind::whole_limit), Status::met);
+  EXPECT_EQ(verdict_of(limits("whole", "899 lb"), Kind::whole_limit), Status::not_met);
+  EXPECT_EQ(verdict_of(moved_leg(R"(, "limits": {"whole": "900 lb"})"), Kind::whole_limit), Status::unknown);
+}
+
+// The leg stands in the middle, 76/2 = 38 in. 5 % of 798 lb are 39.9 lb.
+TEST(VerdictsOn, TheSidesAreEvenWithinATwentiethOfTheAxle) {
+  const auto sides = [](const char* left, const char* right) {
+    return moved_leg(on_scales("100 lb", "800 lb",
+                               std::string(R"(, "left": ")") + left + R"(", "right": ")" + right + '"') +
+                     R"(, "track": 60)");
+  };
+  EXPECT_EQ(verdict_of(sides("381 lb", "419 lb"), Kind::sides), Status::met);
+  EXPECT_EQ(verdict_of(sides("419 lb", "381 lb"), Kind::sides), Status::met);
+  EXPECT_EQ(verdict_of(sides("379 lb", "421 lb"), Kind::sides), Status::not_met);
+  EXPECT_EQ(verdict_of(sides("421 lb", "379 lb"), Kind::sides), Status::not_met);
+  EXPECT_EQ(verdict_of(moved_leg(R"(, "track": 60)"), Kind::sides), Status::unknown);
+}
+
+TEST(ExitCode, OfLoadsIsThatOfTheWorst) {
+  const auto code = [](const Plan& plan) { return exit_code(plan, loads_of(plan)); };
+  EXPECT_EQ(code(moved_leg(on_scales("100 lb", "800 lb"))), 0);
+  EXPECT_EQ(code(moved_leg(on_scales("60 lb", "840 lb"))), 1);
+  EXPECT_EQ(code(moved_leg("")), 2) << "no share without scales";
+  EXPECT_EQ(code(small_plan(R"("configurations": {"day": []})")), 2) << "nothing is compared";
+}
+
+}  // namespace
+}  // namespace berthwright
