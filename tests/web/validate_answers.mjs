@@ -60,4 +60,6 @@ for (const file of places.flatMap(plansIn)) {
 }
 console.log(`${count.answers} answers and ${count.problems} lists of problems held against the schema,`,
             `${count.spoiled} spoiled and ${count.silent} silent ones refused, ${faults} faults`);
-process.exit(faults === 0 && count.answers > 0 && count.problems > 0 && count.silent > 0 ? 0 : 1);
+// Not every verb answers in sentences.
+const speaks = JSON.stringify(schema).includes('"sentence"');
+process.exit(faults === 0 && count.answers > 0 && count.problems > 0 && (!speaks || count.silent > 0) ? 0 : 1);

@@ -10,26 +10,17 @@
 
 #include "support/convert_trailers.h"
 #include "support/plan_builder.h"
+#include "support/program_said.h"
 #include "support/temporary_folder.h"
 #include "support/yard_plans.h"
 
 namespace berthwright {
 namespace {
 
+using support::ProgramSaid;
+using support::told;
+
 // 0, 1, 2 are the house's own (design 4); 64 and above are the values of sysexits.h.
-
-struct Told {
-  int code;
-  std::string out;
-  std::string err;
-};
-
-Told told(const std::vector<std::string>& arguments) {
-  std::ostringstream out;
-  std::ostringstream err;
-  const int code = run(arguments, out, err);
-  return {code, out.str(), err.str()};
-}
 
 class Program : public testing::Test {
  protected:
@@ -38,7 +29,7 @@ class Program : public testing::Test {
 };
 
 TEST_F(Program, AnswersZeroWhenEveryAlertIsMet) {
-  const Told check = told({"check", plan(plan_that_meets())});
+  const ProgramSaid check = told({"check", plan(plan_that_meets())});
   EXPECT_EQ(check.code, 0) << check.out;
   EXPECT_EQ(check.err, "");
   EXPECT_TRUE(check.out.starts_with("Test\n")) << check.out;
@@ -46,14 +37,14 @@ TEST_F(Program, AnswersZeroWhenEveryAlertIsMet) {
 }
 
 TEST_F(Program, AnswersOneWhenAnAlertIsNotMet) {
-  const Told check = told({"check", plan(plan_that_does_not())});
+  const ProgramSaid check = told({"check", plan(plan_that_does_not())});
   EXPECT_EQ(check.code, 1) << check.out;
   EXPECT_EQ(check.err, "");
   EXPECT_NE(check.out.find("\n2 alerts not met, 0 unknown.\n"), std::string::npos) << check.out;
 }
 
 TEST_F(Program, AnswersTwoWhenAnAlertIsUnknown) {
-  const Told check = told({"check", plan(plan_with_an_unknown())});
+  const ProgramSaid check = told({"check", plan(plan_with_an_unknown())});
   EXPECT_EQ(check.code, 2) << check.out;
   EXPECT_EQ(check.err, "");
   EXPECT_NE(check.out.find("\n0 alerts not met, 2 unknown.\n"), std::string::npos) << check.out;
@@ -61,7 +52,7 @@ TEST_F(Program, AnswersTwoWhenAnAlertIsUnknown) {
 
 TEST_F(Program, AnswersTheSameInJson) {
   const auto code = [&](const std::string& text) {
-    const Told check = told({"check", plan(text), "--json"});
+    const ProgramSaid check = told({"check", plan(text), "--json"});
     EXPECT_EQ(check.err, "");
     EXPECT_EQ(nlohmann::json::parse(check.out)["exit_code"], check.code);
     return check.code;
@@ -74,11 +65,11 @@ TEST_F(Program, AnswersTheSameInJson) {
 TEST_F(Program, SaysWhereAHeaterMayStand) {
   const auto code = [&](const std::string& text, const std::string& words) {
     const std::string file = plan(text);
-    const Told heater = told({"heater", file});
+    const ProgramSaid heater = told({"heater", file});
     EXPECT_EQ(heater.err, "");
     EXPECT_TRUE(heater.out.starts_with("Test\n")) << heater.out;
     EXPECT_NE(heater.out.find(words), std::string::npos) << heater.out;
-    const Told json = told({"heater", "--json", file});
+    const ProgramSaid json = told({"heater", "--json", file});
     EXPECT_EQ(json.code, heater.code);
     EXPECT_EQ(nlohmann::json::parse(json.out)["exit_code"], heater.code);
     return heater.code;
@@ -94,30 +85,30 @@ TEST_F(Program, LooksForAHeatersPlaceInTheConfigurationsAskedFor) {
   EXPECT_EQ(told({"heater", file, "--configuration", "day"}).code, 0);
   EXPECT_EQ(told({"heater", file, "--configuration", "night"}).code, 1);
   EXPECT_EQ(told({"heater", file, "--configuration", "night", "--configuration", "day"}).code, 1);
-  const Told refused = told({"heater", file, "--configuration", "noon"});
+  const ProgramSaid refused = told({"heater", file, "--configuration", "noon"});
   EXPECT_EQ(refused.code, 64);
   EXPECT_NE(refused.err.find("noon; it has: day, night"), std::string::npos) << refused.err;
 }
 
 TEST_F(Program, TellsTheFaultsOfAPlanWhenAskedForAHeatersPlace) {
-  const Told broken = told({"heater", plan(plan_that_is_broken())});
+  const ProgramSaid broken = told({"heater", plan(plan_that_is_broken())});
   EXPECT_EQ(broken.code, 65);
   EXPECT_EQ(broken.out, "");
   EXPECT_NE(broken.err.find("[length.comma]"), std::string::npos) << broken.err;
-  const Told falls = told({"heater", "--json", plan(plan_that_falls())});
+  const ProgramSaid falls = told({"heater", "--json", plan(plan_that_falls())});
   EXPECT_EQ(falls.code, 65);
   EXPECT_EQ(nlohmann::json::parse(falls.out)["problems"].size(), 1U);
 }
 
 TEST_F(Program, FindsTheStepsBetweenConfigurations) {
   const std::string file = plan(dinette().json());
-  const Told steps = told({"steps", file});
+  const ProgramSaid steps = told({"steps", file});
   EXPECT_EQ(steps.code, 0) << steps.out;
   EXPECT_EQ(steps.err, "");
   EXPECT_NE(steps.out.find("\nFrom night to day: 3 steps\n"), std::string::npos) << steps.out;
-  const Told one = told({"steps", file, "--from", "day", "--json"});
+  const ProgramSaid one = told({"steps", file, "--from", "day", "--json"});
   EXPECT_EQ(nlohmann::json::parse(one.out)["conversions"].size(), 1U);
-  const Told refused = told({"steps", file, "--to", "noon"});
+  const ProgramSaid refused = told({"steps", file, "--to", "noon"});
   EXPECT_EQ(refused.code, 64);
   EXPECT_NE(refused.err.find("noon; it has: day, night"), std::string::npos) << refused.err;
   EXPECT_EQ(told({"steps", plan(plan_that_is_broken())}).code, 65);
@@ -125,7 +116,7 @@ TEST_F(Program, FindsTheStepsBetweenConfigurations) {
 
 TEST_F(Program, ListsWhatIsCut) {
   const std::string file = plan(dinette_with_cushions().json());
-  const Told cut = told({"cut", file});
+  const ProgramSaid cut = told({"cut", file});
   EXPECT_EQ(cut.code, 2) << "no grade of foam";
   EXPECT_EQ(cut.err, "");
   EXPECT_NE(cut.out.find("\nA, left seat: 38\" x 22\" x 4\" (965.2 mm x 558.8 mm x 101.6 mm) finished\n"),
@@ -141,7 +132,7 @@ TEST_F(Program, ListsWhatIsCut) {
 
 TEST_F(Program, WeighsLoads) {
   const std::string file = repository_path("tests/plan/loads.json");
-  const Told loads = told({"loads", file});
+  const ProgramSaid loads = told({"loads", file});
   EXPECT_EQ(loads.code, 0) << loads.out;
   EXPECT_EQ(loads.err, "");
   EXPECT_NE(loads.out.find("\nOn the road\n"), std::string::npos) << loads.out;
@@ -179,7 +170,7 @@ TEST_F(Program, RefusesACommandItDoesNotKnow) {
                                              {"explain", "heat.nonsense"},
                                              {"explain", "heat.nonsense", "--json"}}) {
     SCOPED_TRACE(testing::PrintToString(arguments));
-    const Told refused = told(arguments);
+    const ProgramSaid refused = told(arguments);
     EXPECT_EQ(refused.code, 64);
     EXPECT_EQ(refused.out, "");
     EXPECT_FALSE(refused.err.empty());
@@ -192,7 +183,7 @@ TEST_F(Program, NamesTheRulesWhenAskedForOneThatIsNone) {
 
 TEST_F(Program, TellsTheFaultsOfAPlanOnStandardError) {
   const std::string file = plan(plan_that_is_broken());
-  const Told check = told({"check", file});
+  const ProgramSaid check = told({"check", file});
   EXPECT_EQ(check.code, 65);
   EXPECT_EQ(check.out, "");
   EXPECT_TRUE(check.err.starts_with(file + ":2:")) << check.err;
@@ -203,7 +194,7 @@ TEST_F(Program, TellsTheFaultsOfAPlanOnStandardError) {
 
 TEST_F(Program, TellsTheFaultsOfAPlanToAMachineOnStandardOutput) {
   const std::string file = plan(plan_that_is_broken());
-  const Told check = told({"check", "--json", file});
+  const ProgramSaid check = told({"check", "--json", file});
   EXPECT_EQ(check.code, 65);
   EXPECT_EQ(check.err, "");
   const auto json = nlohmann::json::parse(check.out);
@@ -214,7 +205,7 @@ TEST_F(Program, TellsTheFaultsOfAPlanToAMachineOnStandardOutput) {
 }
 
 TEST_F(Program, TellsThatAPlanDoesNotStand) {
-  const Told check = told({"check", plan(plan_that_falls())});
+  const ProgramSaid check = told({"check", plan(plan_that_falls())});
   EXPECT_EQ(check.code, 65);
   EXPECT_EQ(check.out, "");
   EXPECT_NE(check.err.find("1 fault in "), std::string::npos) << check.err;
@@ -223,7 +214,7 @@ TEST_F(Program, TellsThatAPlanDoesNotStand) {
 TEST_F(Program, RefusesAPlanOfFiveMebibytes) {
   std::string text = plan_that_meets();
   text.insert(text.size() - 1, "/*" + std::string(5U << 20U, ' ') + "*/");
-  const Told check = told({"check", plan(text)});
+  const ProgramSaid check = told({"check", plan(text)});
   EXPECT_EQ(check.code, 65);
   EXPECT_EQ(check.out, "");
   EXPECT_LT(check.err.size(), 1000U);
@@ -235,71 +226,11 @@ TEST_F(Program, SaysWhenAPlanCannotBeRead) {
   for (const std::string& place : {folder.path("missing.json"), folder.path(), std::string{}})
     for (const char* verb : {"check", "draw", "heater"}) {
       SCOPED_TRACE(verb + (" " + place));
-      const Told refused = told({verb, place});
+      const ProgramSaid refused = told({verb, place});
       EXPECT_EQ(refused.code, 66);
       EXPECT_EQ(refused.out, "");
       EXPECT_TRUE(refused.err.starts_with("berthwright: " + place + ": ")) << refused.err;
     }
-}
-
-TEST_F(Program, SaysWhenTheDrawingsCannotBeMade) {
-  const std::string file = plan(plan_that_meets());
-  const Told refused = told({"draw", file, "--out", folder.put("taken", "mine")});
-  EXPECT_EQ(refused.code, 73);
-  EXPECT_EQ(refused.out, "");
-  EXPECT_FALSE(refused.err.empty());
-  EXPECT_EQ(bytes_of(folder.path("taken")), "mine");
-}
-
-TEST_F(Program, DrawsEveryConfigurationAndNamesTheFiles) {
-  const std::string drawings = folder.path("a/b");
-  const Told draw = told({"draw", plan(plan_that_meets()), "--out", drawings});
-  EXPECT_EQ(draw.code, 0);
-  EXPECT_EQ(draw.err, "");
-  std::string names;
-  for (const auto& [name, bytes] : files_in(drawings)) {
-    names += drawings + "/" + name + "\n";
-    EXPECT_TRUE(bytes.starts_with("<svg ")) << name;
-    EXPECT_TRUE(bytes.ends_with("</svg>\n")) << name;
-  }
-  EXPECT_EQ(draw.out, names);
-  EXPECT_EQ(files_in(drawings).size(), 14U)
-      << "two plans, the sections by night, where the heater may stand by day, by night and at both, each "
-         "with "
-         "its rules, the ways out by night, the steps to night and back, the key to the cushions, labels";
-}
-
-TEST_F(Program, DrawsOnePdfFileNamedForThePlan) {
-  const std::string file = plan(plan_that_meets());
-  const Told draw = told({"draw", "--pdf", file, "--out", folder.path("one")});
-  EXPECT_EQ(draw.code, 0);
-  EXPECT_EQ(draw.err, "");
-  EXPECT_EQ(draw.out, folder.path("one") + "/plan.pdf\n");
-  const auto drawn = files_in(folder.path("one"));
-  ASSERT_EQ(drawn.size(), 1U);
-  EXPECT_TRUE(drawn.at("plan.pdf").starts_with("%PDF-1.5\n"));
-  EXPECT_TRUE(drawn.at("plan.pdf").ends_with("%%EOF\n"));
-  told({"draw", "--pdf", file, "--out", folder.path("two")});
-  EXPECT_EQ(files_in(folder.path("two")), drawn);
-}
-
-TEST_F(Program, DrawsTheKeyToTheCushionsAndTheirLabels) {
-  const std::string dunnock = repository_path("plans/dunnock.json");
-  const Told cut = told({"cut", dunnock, "--out", folder.path("key")});
-  EXPECT_EQ(cut.code, 0);
-  EXPECT_EQ(cut.out, told({"cut", dunnock}).out);
-  const auto drawn = files_in(folder.path("key"));
-  EXPECT_TRUE(drawn.contains("1-cushions-key.svg"));
-  EXPECT_TRUE(drawn.rbegin()->first.ends_with("-cushions-labels.svg"));
-  EXPECT_EQ(told({"cut", dunnock, "--out", folder.put("taken", "mine")}).code, 73);
-}
-
-TEST_F(Program, DrawsWhatIsNotMetAndSaysSo) {
-  for (const std::string& text : {plan_that_does_not(), plan_with_an_unknown()}) {
-    const Told draw = told({"draw", plan(text), "--out", folder.path("out")});
-    EXPECT_EQ(draw.code, 0);
-    EXPECT_NE(draw.err.find("berthwright check "), std::string::npos);
-  }
 }
 
 TEST_F(Program, SaysTheSameBytesTwice) {
@@ -328,10 +259,10 @@ TEST_F(Program, AddsWhatIsAskedFor) {
 }
 
 TEST_F(Program, HelpsWithAnExampleForEveryVerb) {
-  const Told help = told({"--help"});
+  const ProgramSaid help = told({"--help"});
   for (const std::string verb : {"check", "draw", "heater", "explain"}) {
     SCOPED_TRACE(verb);
-    const Told of_verb = told({verb, "--help"});
+    const ProgramSaid of_verb = told({verb, "--help"});
     EXPECT_EQ(of_verb.code, 0);
     EXPECT_EQ(of_verb.err, "");
     EXPECT_NE(of_verb.out.find("Example:\n  berthwright " + verb + " "), std::string::npos) << of_verb.out;
@@ -345,7 +276,7 @@ TEST_F(Program, HelpsWithAnExampleForEveryVerb) {
 
 TEST_F(Program, NamesItsVersion) {
   for (const char* flag : {"--version", "-V"}) {
-    const Told version = told({flag});
+    const ProgramSaid version = told({flag});
     EXPECT_EQ(version.code, 0);
     EXPECT_EQ(version.err, "");
     EXPECT_TRUE(version.out.starts_with("berthwright ")) << version.out;
