@@ -102,10 +102,19 @@ std::string change_sentence(const Plan& plan, const Balance& balance) {
          ".";
 }
 
-std::string verdict_word(const Plan& plan, const Loads& loads, LoadVerdict::Kind kind) {
+std::string verdict_word(const Plan& plan, const Loads& loads, LoadVerdict::Kind kind,
+                         TankState tanks = TankState::as_told) {
   for (const LoadVerdict& verdict : verdicts_on(plan, loads))
-    if (verdict.kind == kind) return std::string(word(term_of(verdict.status), plan->english));
+    if (verdict.kind == kind && verdict.tanks == tanks)
+      return std::string(word(term_of(verdict.status), plan->english));
   throw std::logic_error("a verdict that was not asked for");
+}
+
+std::string room_under_plate(const LoadSpan& left, Unit own) {
+  if (!left.high || *left.high >= Mass{}) return "left for cargo under it " + load_text(left, own);
+  LoadSpan over{Mass{} - *left.high, {}};
+  if (left.low) over.high = Mass{} - *left.low;
+  return "over it by " + load_text(over, own);
 }
 
 void add_plates(const Plan& plan, const Loads& loads, std::vector<std::string>& told) {
@@ -119,10 +128,31 @@ void add_plates(const Plan& plan, const Loads& loads, std::vector<std::string>& 
   };
   if (chassis.whole_limit)
     plate("whole", *chassis.whole_limit, Kind::whole_limit,
-          balance.cargo_left ? "; left for cargo under it " + load_text(*balance.cargo_left, plan->unit)
+          balance.cargo_left ? "; " + room_under_plate(*balance.cargo_left, plan->unit)
                              : "; what is left for cargo is unknown without a weighing");
   if (chassis.axle_limit) plate("axle", *chassis.axle_limit, Kind::axle_limit, "");
   if (chassis.coupling_limit) plate("coupling", *chassis.coupling_limit, Kind::coupling_limit, "");
+}
+
+/// Of other tanks than told: what the figures come to against the plates.
+void add_plates_by_tanks(const Plan& plan, const Loads& loads, std::vector<std::string>& told) {
+  using Kind = LoadVerdict::Kind;
+  const Chassis& chassis = *plan->chassis;
+  for (const Balance* balance : different_balances(loads)) {
+    if (balance == &loads.balance()) continue;
+    std::vector<std::string> compared;
+    const auto add = [&](bool asked, Kind kind, const std::string& more = {}) {
+      if (asked)
+        compared.push_back(std::string(word(kind)) + " " + verdict_word(plan, loads, kind, balance->tanks) +
+                           more);
+    };
+    add(chassis.whole_limit.has_value(), Kind::whole_limit,
+        balance->cargo_left ? " (" + room_under_plate(*balance->cargo_left, plan->unit) + ")" : "");
+    add(chassis.axle_limit.has_value(), Kind::axle_limit);
+    add(chassis.coupling_limit.has_value(), Kind::coupling_limit);
+    add(chassis.track && balance->side, Kind::sides);
+    if (!compared.empty()) told.push_back(tanks_lead(balance->tanks) + listed_with_and(compared) + ".");
+  }
 }
 
 void add_sides(const Plan& plan, const Loads& loads, std::vector<std::string>& told) {
@@ -153,11 +183,14 @@ void add_movers(const Plan& plan, const Balance& balance, std::vector<std::strin
   if (!text.empty()) told.push_back("What moves the load on the coupling most: " + text + ".");
 }
 
-void add_ground(const Balance& balance, WeighedThing::Basis basis, const std::string& lead,
+void add_ground(const std::vector<Loads>& all, WeighedThing::Basis basis, const std::string& lead,
                 std::vector<std::string>& told) {
   std::vector<std::string> names;
-  for (const WeighedThing& thing : balance.things)
-    if (thing.basis == basis) names.push_back(thing.name);
+  // What stood on the scales counts only in the configurations in which it lies elsewhere.
+  for (const Loads& loads : all)
+    for (const WeighedThing& thing : loads.balance().things)
+      if (thing.basis == basis && std::ranges::find(names, thing.name) == names.end())
+        names.push_back(thing.name);
   if (!names.empty())
     told.push_back(lead + " (" + listed_with_and(names) + "): " + source_text(weight_source(basis)) + ".");
 }
@@ -230,13 +263,12 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
     told.push_back("The plan gives no chassis, so what coupling and axle carry is unknown.");
     return told;
   }
-  for (const Balance& one : loads.balances) {
-    if (&one != &balance && one.added == balance.added) continue;
-    if (one.whole) {
-      told.push_back(whole_sentence(plan, one));
-      if (one.coupling) told.push_back(share_sentence(plan, one));
+  for (const Balance* one : different_balances(loads)) {
+    if (one->whole) {
+      told.push_back(whole_sentence(plan, *one));
+      if (one->coupling) told.push_back(share_sentence(plan, *one));
     } else {
-      told.push_back(change_sentence(plan, one));
+      told.push_back(change_sentence(plan, *one));
     }
   }
   if (!balance.whole)
@@ -248,20 +280,18 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
                    " behind the front wall; the axle, " + both(*plan->chassis->axle, plan->unit) + ".");
   add_plates(plan, loads, told);
   add_sides(plan, loads, told);
+  add_plates_by_tanks(plan, loads, told);
   add_movers(plan, balance, told);
   return told;
 }
 
 std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>& all) {
   std::vector<std::string> told;
-  if (!all.empty()) {
-    using Basis = WeighedThing::Basis;
-    const Balance& balance = all.front().balance();
-    add_ground(balance, Basis::panel, "Weight by panel", told);
-    add_ground(balance, Basis::plywood, "Weight of plywood", told);
-    add_ground(balance, Basis::foam, "Weight of foam", told);
-    add_ground(balance, Basis::water, "Weight of water", told);
-  }
+  using Basis = WeighedThing::Basis;
+  add_ground(all, Basis::panel, "Weight by panel", told);
+  add_ground(all, Basis::plywood, "Weight of plywood", told);
+  add_ground(all, Basis::foam, "Weight of foam", told);
+  add_ground(all, Basis::water, "Weight of water", told);
   told.push_back(
       "The middle of a thing is taken to be that of its outline; what is stowed lies anywhere in what it is "
       "kept "
@@ -270,7 +300,8 @@ std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>
       "of a beam that stands level, the wheels even about the middle of the room.");
   if (plan->supply)
     told.push_back(
-        "What may run three hours or more counts by 125 %, and what is plugged in by a cord takes at "
+        "What has no watts in the plan is not counted. What may run three hours or more counts by 125 %, and "
+        "what is plugged in by a cord takes at "
         "most 80 % of its breaker: " +
         source_text(continuous_source()) + ".");
   if (plan->warming)

@@ -144,7 +144,9 @@ Json loads_of_json(const Plan& plan, const Loads& loads) {
   json["warming"] = loads.warm_up ? warm_up_json(plan, *loads.warm_up) : Json(nullptr);
   json["compared"] = Json::array();
   for (const LoadVerdict& verdict : verdicts_on(plan, loads))
-    json["compared"].push_back({{"what", word(verdict.kind)}, {"status", status_word(verdict.status)}});
+    json["compared"].push_back({{"what", word(verdict.kind)},
+                                {"tanks", word(verdict.tanks)},
+                                {"status", status_word(verdict.status)}});
   json["sentences"] = Json::array();
   for (const auto& sentences :
        {weight_sentences(plan, loads), supply_sentences(plan, loads), warm_up_sentences(plan, loads)})

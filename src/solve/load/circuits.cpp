@@ -60,6 +60,8 @@ SupplyFigures listed_loads(const Plan& plan, const Configuration& configuration,
   for (const Fixture& fixture : plan->fixtures)
     if (fixture.draw)
       add({fixture.name, *fixture.draw, false, {}, std::nullopt, circuit_of(supply, fixture.id.text())});
+    else if (fixture.kind == Fixture::Kind::heater)
+      figures.no_figure.push_back(fixture.name);
   for (std::size_t i = 0; i < supply.circuits.size(); ++i)
     for (const ExtraLoad& extra : supply.circuits[i].loads)
       add({extra.name, extra.draw, true, {}, std::nullopt, i});

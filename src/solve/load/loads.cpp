@@ -10,9 +10,9 @@ bool has_tanks(const Plan& plan) {
          std::ranges::any_of(plan->cargo, [](const Cargo& one) { return one.fill.has_value(); });
 }
 
-Status at_most(const std::optional<Mass>& low, const std::optional<Mass>& high, Mass limit) {
-  if (high && *high <= limit) return Status::met;
-  return low && *low > limit ? Status::not_met : Status::unknown;
+Status at_most(const LoadSpan& load, Mass limit) {
+  if (load.high && *load.high <= limit) return Status::met;
+  return load.low && *load.low > limit ? Status::not_met : Status::unknown;
 }
 
 Status even_sides(const Balance& balance) {
@@ -25,6 +25,20 @@ Status even_sides(const Balance& balance) {
   const Mass least = std::max({*balance.side->low, Mass{} - *balance.side->high, Mass{}});
   if (most * 100 <= *balance.axle->low * most_aside_percent) return Status::met;
   return least * 100 > *balance.axle->high * most_aside_percent ? Status::not_met : Status::unknown;
+}
+
+void add_verdicts(const Chassis& chassis, const Balance& balance, std::vector<LoadVerdict>& verdicts) {
+  using Kind = LoadVerdict::Kind;
+  const auto add = [&](Kind kind, Status status) { verdicts.push_back({kind, status, balance.tanks}); };
+  const auto plate = [&](Kind kind, const LoadSpan& load, const std::optional<Mass>& limit) {
+    if (limit) add(kind, at_most(load, *limit));
+  };
+  add(Kind::share, balance.share ? balance.share->status : Status::unknown);
+  if (chassis.track) add(Kind::sides, even_sides(balance));
+  plate(Kind::whole_limit, balance.whole ? LoadSpan{balance.whole->least, balance.whole->most} : LoadSpan{},
+        chassis.whole_limit);
+  plate(Kind::axle_limit, balance.axle.value_or(LoadSpan{}), chassis.axle_limit);
+  plate(Kind::coupling_limit, balance.coupling.value_or(LoadSpan{}), chassis.coupling_limit);
 }
 
 }  // namespace
@@ -44,25 +58,18 @@ std::vector<Loads> loads_of(const Plan& plan) {
   return all;
 }
 
+std::vector<const Balance*> different_balances(const Loads& loads) {
+  std::vector<const Balance*> different{&loads.balance()};
+  for (const Balance& one : loads.balances)
+    if (one.added != loads.balance().added) different.push_back(&one);
+  return different;
+}
+
 std::vector<LoadVerdict> verdicts_on(const Plan& plan, const Loads& loads) {
-  using Kind = LoadVerdict::Kind;
   std::vector<LoadVerdict> verdicts;
-  const Balance& balance = loads.balance();
-  if (plan->chassis) {
-    const Chassis& chassis = *plan->chassis;
-    verdicts.push_back({Kind::share, balance.share ? balance.share->status : Status::unknown});
-    if (chassis.track) verdicts.push_back({Kind::sides, even_sides(balance)});
-    const LoadSpan whole = balance.whole ? LoadSpan{balance.whole->least, balance.whole->most} : LoadSpan{};
-    if (chassis.whole_limit)
-      verdicts.push_back({Kind::whole_limit, at_most(whole.low, whole.high, *chassis.whole_limit)});
-    const LoadSpan axle = balance.axle.value_or(LoadSpan{});
-    if (chassis.axle_limit)
-      verdicts.push_back({Kind::axle_limit, at_most(axle.low, axle.high, *chassis.axle_limit)});
-    const LoadSpan coupling = balance.coupling.value_or(LoadSpan{});
-    if (chassis.coupling_limit)
-      verdicts.push_back(
-          {Kind::coupling_limit, at_most(coupling.low, coupling.high, *chassis.coupling_limit)});
-  }
+  if (plan->chassis)
+    for (const Balance* balance : different_balances(loads)) add_verdicts(*plan->chassis, *balance, verdicts);
+  using Kind = LoadVerdict::Kind;
   if (loads.supply) verdicts.push_back({Kind::supply, loads.supply->status});
   return verdicts;
 }

@@ -55,6 +55,12 @@ TEST(SupplyIn, WhatIsNotSaidIsUnknown) {
   const SupplyFigures dark = by_day(small_plan(heater("") + "," + outlet_and("15")));
   EXPECT_EQ(dark.no_figure, std::vector<std::string>{"H"});
   EXPECT_EQ(dark.status, Status::unknown);
+  const SupplyFigures fixed = by_day(small_plan(
+      R"("fixtures": [{"id": "F", "kind": "heater", "length": 10, "width": 10, "top": 20, "faces": "right",
+                       "at": {"front": 40, "left": 0}}],
+         "configurations": {"day": []}, "supply": {"circuits": [{"id": "c", "breaker": 15}]})"));
+  EXPECT_EQ(fixed.no_figure, std::vector<std::string>{"F"});
+  EXPECT_EQ(fixed.status, Status::unknown);
   const SupplyFigures nowhere = by_day(small_plan(
       heater(R"(, "watts": 600)") +
       R"(, "configurations": {"day": [{"piece": "H", "at": {"front": 50, "left": 30}}]}, "supply": {"circuits": [{"id": "c", "breaker": 15}]})"));

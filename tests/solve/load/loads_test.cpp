@@ -14,13 +14,13 @@ using Kind = LoadVerdict::Kind;
 
 /// A leg of 12 lb that stood with its middle at 61 in on the scales and by day stands at 41 in; coupling and
 /// axle are 120 in apart.
-Plan moved_leg(const std::string& more) {
+Plan moved_leg(const std::string& more, const std::string& end = "}") {
   return small_plan(
       R"("pieces": [{"id": "A", "kind": "leg", "length": 2, "width": 2, "thickness": 20, "weight": "12 lb"}],
          "configurations": {"day": [{"piece": "A", "at": {"front": 40, "left": 37}}],
                             "road": [{"piece": "A", "at": {"front": 60, "left": 37}}]},
          "chassis": {"coupling": 40, "axle": 80)" +
-      more + "}");
+      more + end);
 }
 std::string on_scales(const std::string& coupling, const std::string& axle, const std::string& sides = "") {
   return R"(, "weighed": {"coupling": ")" + coupling + R"(", "axle": ")" + axle + '"' + sides +
@@ -62,6 +62,24 @@ TEST(VerdictsOn, APlateIsMetUpToItsFigure) {
   EXPECT_EQ(verdict_of(limits("whole", "900 lb"), Kind::whole_limit), Status::met);
   EXPECT_EQ(verdict_of(limits("whole", "899 lb"), Kind::whole_limit), Status::not_met);
   EXPECT_EQ(verdict_of(moved_leg(R"(, "limits": {"whole": "900 lb"})"), Kind::whole_limit), Status::unknown);
+}
+
+// A tank of 45 l over the middle between coupling and axle: told empty it leaves the 900 lb of the scales,
+// and full it adds 45 kg, 99.2 lb, half of it to the coupling: 149.6 lb.
+TEST(VerdictsOn, APlateThatFullTanksBreakIsBroken) {
+  const auto code = [](const std::string& limits) {
+    const Plan plan = moved_leg(on_scales("90 lb", "810 lb") + R"(, "limits": {)" + limits + R"(}},
+      "fixtures": [{"id": "T", "kind": "tank", "length": 20, "width": 20, "top": 10, "volume": "45 l", "fill": 0,
+                    "at": {"front": 10, "left": 28}}])",
+                                "");
+    const std::vector<Loads> all = loads_of(plan);
+    EXPECT_EQ(different_balances(all[1]).size(), 2U) << "as told and full; empty is as told";
+    return exit_code(plan, all);
+  };
+  EXPECT_EQ(code(R"("whole": "1000 lb")"), 0);
+  EXPECT_EQ(code(R"("whole": "999 lb")"), 1);
+  EXPECT_EQ(code(R"("coupling": "142 lb")"), 0);
+  EXPECT_EQ(code(R"("coupling": "141 lb")"), 1);
 }
 
 // The leg stands in the middle, 76/2 = 38 in. 5 % of 798 lb are 39.9 lb.

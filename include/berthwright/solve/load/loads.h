@@ -18,17 +18,22 @@ struct Loads {
   const Balance& balance() const { return balances.front(); }
 };
 
+/// The balance with the tanks as told, and those with empty and full tanks in which anything is different.
+std::vector<const Balance*> different_balances(const Loads& loads);
+
 /// One comparison of a figure with a published or a plate's one.
 struct LoadVerdict {
   enum class Kind { share, sides, whole_limit, axle_limit, coupling_limit, supply };
   Kind kind = Kind::share;
   Status status = Status::unknown;
+  TankState tanks = TankState::as_told;
 };
 
 /// Of every configuration. Points into `plan`.
 std::vector<Loads> loads_of(const Plan& plan);
 
-/// Everything that the plan gives reason to compare; shares and plates with the tanks as told.
+/// Everything that the plan gives reason to compare; share, sides and plates of each of the different
+/// balances: a plate that full tanks break is broken.
 std::vector<LoadVerdict> verdicts_on(const Plan& plan, const Loads& loads);
 
 /// 1: something compared is not met; 2: nothing was compared, or something is unknown; 0: all is met.

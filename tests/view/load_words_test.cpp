@@ -1,0 +1,49 @@
+#include "view/load_words.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <string>
+
+#include "support/plan_builder.h"
+
+namespace berthwright {
+namespace {
+
+bool is_told(const std::vector<std::string>& sentences, const std::string& words) {
+  return std::ranges::any_of(sentences, [&](const std::string& one) { return one.starts_with(words); });
+}
+
+// The seat stays where the scales found it on the road, so its foam counts by day alone.
+TEST(LoadGrounds, NameWhatIsWeighedInAnyConfiguration) {
+  const Plan plan = small_plan(
+      R"("pieces": [{"id": "A", "kind": "cushion", "name": "Seat", "length": 20, "width": 20, "thickness": 4,
+                     "foam": "2535"}],
+         "configurations": {"road": [{"piece": "A", "at": {"front": 60, "left": 20}}],
+                            "day": [{"piece": "A", "at": {"front": 40, "left": 20}}]},
+         "chassis": {"coupling": 40, "axle": 80, "weighed": {"coupling": "100 lb", "axle": "800 lb",
+                     "with": "everything", "configuration": "road"}})");
+  const std::vector<Loads> all = loads_of(plan);
+  ASSERT_TRUE(all[0].balance().things.empty());
+  EXPECT_TRUE(is_told(load_grounds(plan, all), "Weight of foam (Seat): "));
+  EXPECT_FALSE(is_told(load_grounds(plan, {all[0]}), "Weight of foam"));
+}
+
+// 20 and 10 gal full weigh 75.7 and 37.9 kg, 250.4 lb, of which 83.5 lb are in the 1,183 to 1,204 lb as told.
+TEST(LoadWords, TellWhichPlatesFullTanksBreak) {
+  std::string text = repository_text("tests/plan/loads.json");
+  const std::string limit = R"("whole": "1500 lb")";
+  text.replace(text.find(limit), limit.size(), R"("whole": "1300 lb")");
+  const Plan plan = plan_from(text);
+  const std::vector<Loads> all = loads_of(plan);
+  const std::vector<std::string> told = weight_sentences(plan, all[0]);
+  EXPECT_TRUE(
+      is_told(told, "The plate of the whole allows 1300 lb (589.6 kg): met; left for cargo under it "));
+  EXPECT_TRUE(is_told(told, "With every tank full: plate of the whole not met (over it by between 50 lb ("));
+  EXPECT_TRUE(
+      is_told(told, "With every tank empty: plate of the whole met (left for cargo under it between "));
+  EXPECT_EQ(exit_code(plan, all), 1);
+}
+
+}  // namespace
+}  // namespace berthwright
