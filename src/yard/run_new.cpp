@@ -133,7 +133,10 @@ bool asked_all(Interview& interview, const NewRequest& request, std::ostream& ou
     std::string line;
     if (!std::getline(std::cin, line)) {
       err << "\nberthwright: the answers ended before all was asked; those so far are kept in "
-          << shown_path(kept) << "\n    Go on with the same command, or add --usual to take what is usual.\n";
+          << shown_path(kept) << "\n    Go on with the same command, or give what was asked: --answer \""
+          << question->id << ": …\""
+          << (question->otherwise.empty() ? "; nothing is usual here" : ", or --usual to take what is usual")
+          << ".\n";
       code = exit_input;
       return false;
     }

@@ -122,6 +122,15 @@ TEST_F(NewCommand, KeepsTheAnswersWhenTheTerminalCloses) {
   EXPECT_EQ(made->interior.length, 3048_mm);
 }
 
+// No length is usual; a title is, and need not be given.
+TEST_F(NewCommand, NamesTheAnswerThatIsLacking) {
+  ran({"new", plan, "--usual"}, "");
+  EXPECT_NE(err.str().find("--answer \"length: …\"; nothing is usual here."), std::string::npos) << err.str();
+  ran({"new", folder.path("other.json")}, "");
+  EXPECT_NE(err.str().find("--answer \"title: …\", or --usual to take what is usual."), std::string::npos)
+      << err.str();
+}
+
 TEST_F(NewCommand, NeverReplacesAPlanUnasked) {
   folder.put("mine.json", "mine");
   EXPECT_EQ(ran(with(room)), 73);
