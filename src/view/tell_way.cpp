@@ -31,7 +31,9 @@ std::string ways(const Telling& t, const std::string& which) {
          (t.has_subject(0) ? ": " + t.subjects(0) : "") + "; " + t.compared() + ".";
 }
 std::string none(const Telling& t) { return ways(t, " that a body passes"); }
-std::string second(const Telling& t) { return ways(t, " that counts as one"); }
+std::string second(const Telling& t) {
+  return ways(t, t.measured() == "1" ? " that counts as one" : " that count as such");
+}
 
 std::string opening(const Telling& t) {
   if (!t.is_measured())

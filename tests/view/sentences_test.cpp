@@ -79,6 +79,8 @@ void expect_plain_sentence(const std::string& text) {
   for (const char* claim :
        {"safe", "unsafe", "approved", "complies", "compliant", "certified", "guaranteed", "ok", "okay"})
     EXPECT_EQ(std::ranges::count(words, claim), 0) << claim << " in: " << text;
+  for (const char* slip : {"ways out that counts", "has 1 ways"})
+    EXPECT_EQ(text.find(slip), std::string::npos) << text;
 }
 
 void expect_holds(const std::string& text, const std::string& part) {
