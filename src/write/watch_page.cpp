@@ -69,13 +69,12 @@ class WatchParts {
   }
 
   bool broken() const { return !board_.problems.empty() || !board_.own_fault.empty(); }
-  bool findings_are_new() const { return board_.findings.save == board_.save; }
+  bool findings_are_new() const { return board_.findings.value && board_.findings.save == board_.save; }
   bool is_drawn() const { return board_.plans.value != nullptr; }
 
   std::string title() const {
     if (broken()) return plan_title() + ": faults in the file";
-    return board_.findings.value && findings_are_new() ? plan_title() + ": " + board_.findings.value->verdict
-                                                       : plan_title();
+    return findings_are_new() ? plan_title() + ": " + board_.findings.value->verdict : plan_title();
   }
 
   std::string heading() const {
@@ -84,8 +83,10 @@ class WatchParts {
   }
 
   std::string state() const {
+    if (board_.save == 0) return tagged("b", "The file is being read…");
     const std::string save = "Save " + number_text(board_.save);
-    if (!board_.own_fault.empty()) return tagged("b", save + " led us into a fault of our own.") + shown_beside();
+    if (!board_.own_fault.empty())
+      return tagged("b", save + " led us into a fault of our own.") + shown_beside();
     if (!board_.problems.empty())
       return tagged("b", save + " has " + count_text(board_.problems.size(), "fault") + ".") + shown_beside();
     if (!findings_are_new()) return tagged("b", save + " is being worked out…");
@@ -135,10 +136,10 @@ class WatchParts {
     constexpr std::array order{Status::not_met, Status::unknown, Status::close};
     std::string out;
     for (const Status status : order)
-      out += group(std::string(word(term_of(status), English::american)), true,
-                   [&](const ScreenFinding& one) {
-                     return one.status == status && one.weight != Weight::information;
-                   });
+      out +=
+          group(std::string(word(term_of(status), English::american)), true, [&](const ScreenFinding& one) {
+            return one.status == status && one.weight != Weight::information;
+          });
     out += group("met", false, [](const ScreenFinding& one) {
       return one.status == Status::met && one.weight != Weight::information;
     });
@@ -197,13 +198,15 @@ class WatchParts {
   }
 
   std::string_view empty_words() const {
-    return broken() ? "Nothing is drawn before the file is free of faults." : "The first drawings are being made…";
+    return broken() ? "Nothing is drawn before the file is free of faults."
+                    : "The first drawings are being made…";
   }
 
   std::string shown_beside() const {
-    return is_drawn() && board_.plans.save != board_.save ? " " + tagged("span", "What is drawn is save " + number_text(board_.plans.save) +
-                                                 ", the last good one.")
-                      : "";
+    return is_drawn() && board_.plans.save != board_.save
+               ? " " + tagged("span", "What is drawn is save " + number_text(board_.plans.save) +
+                                          ", the last good one.")
+               : "";
   }
 
   std::string old_words(std::size_t save) const {
@@ -231,8 +234,8 @@ class WatchParts {
     if (problem.line > 0) out += line_link(problem.line) + ", column " + number_text(problem.column) + ": ";
     out += tagged("b", problem.message + ".") + "</p>";
     if (problem.line > 0 && problem.line <= lines_.size())
-      out += "<pre>" + number_text(problem.line) + "  " + escaped_line(without_indent(lines_[problem.line - 1])) +
-             "</pre>";
+      out += "<pre>" + number_text(problem.line) + "  " +
+             escaped_line(without_indent(lines_[problem.line - 1])) + "</pre>";
     out += "<dl>";
     const auto detail = [&](std::string_view name, const std::string& words) {
       if (!words.empty()) out += "<div>" + tagged("dt", name) + tagged("dd", words) + "</div>";
@@ -248,7 +251,8 @@ class WatchParts {
     return "<img loading=\"lazy\" src=\"/" + picture.name + ".svg\"" +
            tag_attribute("alt", picture.title + ". " + picture.description) +
            tag_attribute("width", number_text(static_cast<std::size_t>(picture.width.micrometres() / 100))) +
-           tag_attribute("height", number_text(static_cast<std::size_t>(picture.height.micrometres() / 100))) +
+           tag_attribute("height",
+                         number_text(static_cast<std::size_t>(picture.height.micrometres() / 100))) +
            ">";
   }
 
@@ -273,11 +277,11 @@ class WatchParts {
     const Picture& of = sheet.picture;
     return "<figure class=\"sheet\" hidden" + tag_attribute("data-key", sheet.key) +
            "><div class=\"paper\" tabindex=\"0\" role=\"group\"" + tag_attribute("aria-label", sheet.name) +
-           "><div class=\"page\">" + picture(of) +
-           "<svg class=\"ties\" aria-hidden=\"true\" viewBox=\"0 0 " + units({of.width, of.height}) +
-           "\">" + ties + "</svg>" + pins + "</div></div><figcaption><a href=\"/" + of.name +
-           ".svg\" target=\"_blank\">" + escaped(sheet.name) + " by itself, true to scale</a>" +
-           escaped(old_words(save)) + "</figcaption></figure>\n";
+           "><div class=\"page\">" + picture(of) + "<svg class=\"ties\" aria-hidden=\"true\" viewBox=\"0 0 " +
+           units({of.width, of.height}) + "\">" + ties + "</svg>" + pins +
+           "</div></div><figcaption><a href=\"/" + of.name + ".svg\" target=\"_blank\">" +
+           escaped(sheet.name) + " by itself, true to scale</a>" + escaped(old_words(save)) +
+           "</figcaption></figure>\n";
   }
 
   static std::string units(PaperPoint point) {
@@ -323,10 +327,11 @@ class WatchParts {
     std::string out = "<div class=\"way\" hidden" + tag_attribute("data-key", one.key) + ">";
     if (!one.stages.empty()) {
       const std::string last = number_text(one.stages.size() - 1);
-      out += "<p class=\"slide\"><button type=\"button\" class=\"back\" aria-label=\"Step back\">◂</button>"
-             "<input type=\"range\" min=\"0\" value=\"0\" max=\"" +
-             last + "\"" + tag_attribute("aria-label", one.heading) +
-             "><button type=\"button\" class=\"on\" aria-label=\"Step on\">▸</button></p>\n<ol start=\"0\">\n";
+      out +=
+          "<p class=\"slide\"><button type=\"button\" class=\"back\" aria-label=\"Step back\">◂</button>"
+          "<input type=\"range\" min=\"0\" value=\"0\" max=\"" +
+          last + "\"" + tag_attribute("aria-label", one.heading) +
+          "><button type=\"button\" class=\"on\" aria-label=\"Step on\">▸</button></p>\n<ol start=\"0\">\n";
       for (std::size_t i = 0; i < one.stages.size(); ++i) {
         const ScreenStage& stage = one.stages[i];
         out += "<li hidden><h3>" +
@@ -362,13 +367,13 @@ std::string watch_page(const WatchBoard& board) {
          "<link rel=\"icon\" href=\"/watch.svg\" type=\"image/svg+xml\">\n"
          "<link rel=\"stylesheet\" href=\"/watch.css\">\n<script src=\"/watch.js\" defer></script>\n</head>\n"
          "<body" +
-         state("edition", board.edition) + state("save", board.save) + state("findings", board.findings.save) +
-         state("plans", board.plans.save) + state("others", board.others.save) +
-         state("conversions", board.conversions.save) +
-         ">\n<header>\n" + part("div", "heading", page.heading()) +
-         "<p id=\"state\" class=\"part\" role=\"status\"" + (page.broken() ? " data-broken" : "") + ">" +
-         page.state() +
-         "</p>\n<p id=\"lost\" role=\"alert\" hidden>The program does not answer any more; what is shown may be "
+         state("edition", board.edition) + state("save", board.save) +
+         state("findings", board.findings.save) + state("plans", board.plans.save) +
+         state("others", board.others.save) + state("conversions", board.conversions.save) + ">\n<header>\n" +
+         part("div", "heading", page.heading()) + "<p id=\"state\" class=\"part\" role=\"status\"" +
+         (page.broken() ? " data-broken" : "") + ">" + page.state() +
+         "</p>\n<p id=\"lost\" role=\"alert\" hidden>The program does not answer any more; what is shown may "
+         "be "
          "old.</p>\n<noscript><p>This page follows the file with a script of its own, which is switched "
          "off here; load it again after each save.</p></noscript>\n</header>\n<main>\n" +
          part("section", "faults", page.faults()) + part("section", "drawing", page.drawing()) +

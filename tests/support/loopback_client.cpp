@@ -35,6 +35,7 @@ void LoopbackClient::send(const std::string& bytes) {
 }
 
 std::string LoopbackClient::response(std::chrono::milliseconds patience) {
+  if (socket_ < 0) return "";
   const auto end = std::chrono::steady_clock::now() + patience;
   for (;;) {
     const std::size_t head = rest_.find("\r\n\r\n");

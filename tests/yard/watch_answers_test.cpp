@@ -51,6 +51,13 @@ TEST(WatchAnswers, ThePageAndWhatBelongsToItAreThere) {
   EXPECT_EQ(watch_answer(request_of("/bbbb.svg"), small_board(), 4680)->body, "<svg>bbbb</svg>");
 }
 
+TEST(WatchAnswers, ThereIsAPageBeforeTheFirstSaveIsRead) {
+  const std::optional<PageResponse> response = watch_answer(request_of("/"), WatchBoard{}, 4680);
+  ASSERT_TRUE(response);
+  EXPECT_EQ(response->status, 200);
+  EXPECT_NE(response->body.find("The file is being read"), std::string::npos);
+}
+
 TEST(WatchAnswers, NothingElseIs) {
   for (const char* path :
        {"", "aaaa.svg", "//", "/dddd.svg", "/aaaa", "/.svg", "/watch", "/plans/wren.json", "/../watch.js",

@@ -34,8 +34,9 @@ class WatchCommand : public testing::Test {
   }
   /// The page as soon as it holds these words; the last one seen after twenty seconds.
   static std::string page_with(int port, const std::string& words) {
-    std::string page;
-    for (int i = 0; i < 400 && page.find(words) == std::string::npos; ++i) {
+    const auto end = std::chrono::steady_clock::now() + std::chrono::seconds(20);
+    std::string page = body_of(fetched(port, "/"));
+    while (page.find(words) == std::string::npos && std::chrono::steady_clock::now() < end) {
       std::this_thread::sleep_for(std::chrono::milliseconds(50));
       page = body_of(fetched(port, "/"));
     }
