@@ -59,11 +59,11 @@ Result<Volume> read_volume(std::string_view text, Gallon gallon) {
   if (counted->number < 0)
     return volume_problem("volume.negative", "nothing holds less than nothing", text,
                           "take the minus sign away");
-  const Int128 units = rounded(Int128{counted->number} * unit->units(), counted->parts, Rounding::nearest);
-  if (units > largest_tank.units())
+  const Int128 read = rounded(Int128{counted->number} * unit->units(), counted->parts, Rounding::nearest);
+  if (read > largest_tank.units())
     return volume_problem("volume.too-large", "this is more than 2000 litres", text,
                           "check the volume and its unit");
-  return Volume::from_units(static_cast<std::int64_t>(units));
+  return Volume::from_units(static_cast<std::int64_t>(read));
 }
 
 std::string volume_text(Volume volume, Unit own, Gallon gallon) {
@@ -75,7 +75,7 @@ std::string volume_text(Volume volume, Unit own, Gallon gallon) {
 Mass water(Volume volume, int percent) {
   constexpr std::int64_t nanolitres_per_mass_unit = 10;  // 1 kg a litre
   return Mass::from_units(static_cast<std::int64_t>(
-      rounded(Int128{volume.units()} * percent, 100 * nanolitres_per_mass_unit, Rounding::nearest)));
+      rounded(Int128{volume.units()} * percent, Int128{100} * nanolitres_per_mass_unit, Rounding::nearest)));
 }
 
 }  // namespace berthwright

@@ -52,7 +52,7 @@ Result<Temperature> read_temperature(std::string_view text) {
 }
 
 std::string temperature_text(Temperature temperature, Unit own) {
-  const std::string fahrenheit = in_tenths(temperature.units() + 32 * 50, 50, " °F");
+  const std::string fahrenheit = in_tenths(temperature.units() + std::int64_t{32} * 50, 50, " °F");
   const std::string celsius = in_tenths(temperature.units(), temperature_units_per_kelvin, " °C");
   return own == Unit::inch ? fahrenheit + " (" + celsius + ")" : celsius + " (" + fahrenheit + ")";
 }

@@ -134,8 +134,9 @@ class Walk {
 
 Point to_tick(Place p) {
   const auto tick = [](double value) {
-    const auto whole = static_cast<std::int64_t>(value + 0.5);
-    return Length::from_ticks(static_cast<double>(whole) > value + 0.5 ? whole - 1 : whole);
+    const double raised = value + 0.5;
+    const auto whole = static_cast<std::int64_t>(raised);  // toward zero
+    return Length::from_ticks(static_cast<double>(whole) > raised ? whole - 1 : whole);
   };
   return {tick(p.x), tick(p.y)};
 }

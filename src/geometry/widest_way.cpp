@@ -40,9 +40,7 @@ std::vector<Edge> cut_at(std::vector<Edge> border, std::span<const Edge> from) {
 class Ways {
  public:
   Ways(const Region& free, std::span<const Edge> from, const Region& goal)
-      : free_(free),
-        border_(uncrossed(cut_at(cut_border(free), from))),
-        skeleton_(skeleton_of(free, border_)) {
+      : border_(uncrossed(cut_at(cut_border(free), from))), skeleton_(skeleton_of(free, border_)) {
     links_at_.resize(skeleton_.nodes.size());
     starts_at_.resize(skeleton_.nodes.size());
     for (std::size_t i = 0; i < skeleton_.links.size(); ++i) {
@@ -219,7 +217,6 @@ class Ways {
     return place;
   }
 
-  const Region& free_;
   std::vector<Edge> border_;
   Skeleton skeleton_;
   std::vector<std::vector<std::size_t>> links_at_;

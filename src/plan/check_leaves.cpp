@@ -22,6 +22,13 @@ struct Ends {
   const char* high;
 };
 
+/// What it must keep to.
+struct LeafBounds {
+  Stretch whole;
+  std::string name;
+  std::string datum;  ///< where a person measures from, at the low end; empty: heights above the floor
+};
+
 /// Checks the leaves of one fixture.
 class LeafCheck {
  public:
@@ -51,10 +58,10 @@ class LeafCheck {
   void check_lid(const Leaf& leaf) {
     const std::string top = "the top of " + in_quotes(fixture_.id.text());
     const Rect& lid = leaf.outline;
-    keep(leaf, {lid.low.x, lid.high.x}, {bounds_.low.x, bounds_.high.x}, {"at", "at"}, top,
-         "the front end of the top");
-    keep(leaf, {lid.low.y, lid.high.y}, {bounds_.low.y, bounds_.high.y}, {"at", "at"}, top,
-         "the left end of the top");
+    keep(leaf, {lid.low.x, lid.high.x}, {"at", "at"},
+         {{bounds_.low.x, bounds_.high.x}, top, "the front end of the top"});
+    keep(leaf, {lid.low.y, lid.high.y}, {"at", "at"},
+         {{bounds_.low.y, bounds_.high.y}, top, "the left end of the top"});
   }
 
   void check_face(const Leaf& leaf) {
@@ -62,16 +69,14 @@ class LeafCheck {
     const std::string face =
         "the " + std::string(wall_word(leaf.face)) + " face of " + in_quotes(fixture_.id.text());
     const Rect& own = leaf.outline;
-    keep(leaf, {own.low.x, own.high.x},
-         end ? Stretch{bounds_.low.y, bounds_.high.y} : Stretch{bounds_.low.x, bounds_.high.x},
-         {"from", "width"}, face, end ? "the left end of the face" : "the front end of the face");
-    keep(leaf, {own.low.y, own.high.y}, {fixture_.solid.base(), fixture_.solid.top()}, {"base", "top"}, face,
-         "");
+    keep(leaf, {own.low.x, own.high.x}, {"from", "width"},
+         {end ? Stretch{bounds_.low.y, bounds_.high.y} : Stretch{bounds_.low.x, bounds_.high.x}, face,
+          end ? "the left end of the face" : "the front end of the face"});
+    keep(leaf, {own.low.y, own.high.y}, {"base", "top"},
+         {{fixture_.solid.base(), fixture_.solid.top()}, face, ""});
   }
 
-  /// `datum` is where a person measures from, at the fixture's low end; empty: heights above the floor.
-  void keep(const Leaf& leaf, Stretch own, Stretch whole, Ends fields, const std::string& where,
-            const std::string& datum) {
+  void keep(const Leaf& leaf, Stretch own, Ends fields, const LeafBounds& within) {
     if (own.low >= own.high) {
       faults_.add(field_of(leaf.origin, fields.high),
                   {.id = "leaf.size",
@@ -81,16 +86,18 @@ class LeafCheck {
                    .cure = "check both measures; heights are taken from the floor"});
       return;
     }
+    const Stretch whole = within.whole;
     if (own.low >= whole.low && own.high <= whole.high) return;
-    const Length zero = datum.empty() ? Length{} : whole.low;
-    const std::string from = datum.empty() ? " above the floor" : " from " + datum;
+    const Length zero = within.datum.empty() ? Length{} : whole.low;
+    const std::string from = within.datum.empty() ? " above the floor" : " from " + within.datum;
     const Length over = std::max(whole.low - own.low, own.high - whole.high);
-    faults_.add(field_of(leaf.origin, own.low < whole.low ? fields.low : fields.high),
-                {.id = "leaf.outside",
-                 .message = in_quotes(leaf.id.text()) + " reaches " + both(over, unit_) + " beyond " + where,
-                 .found = stretch_text({own.low - zero, own.high - zero}) + from,
-                 .allowed = stretch_text({whole.low - zero, whole.high - zero}) + from,
-                 .cure = "make it smaller, or move it, by " + exact_text(over, unit_)});
+    faults_.add(
+        field_of(leaf.origin, own.low < whole.low ? fields.low : fields.high),
+        {.id = "leaf.outside",
+         .message = in_quotes(leaf.id.text()) + " reaches " + both(over, unit_) + " beyond " + within.name,
+         .found = stretch_text({own.low - zero, own.high - zero}) + from,
+         .allowed = stretch_text({whole.low - zero, whole.high - zero}) + from,
+         .cure = "make it smaller, or move it, by " + exact_text(over, unit_)});
   }
 
   std::string stretch_text(Stretch stretch) const {

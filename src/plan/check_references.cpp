@@ -61,21 +61,27 @@ void check_ids(const PlanParts& parts, Reading& faults) {
   for (const Bed& bed : parts.beds) beds.enter(bed.id.text(), bed.origin);
 }
 
-/// Reports that `name` is unknown, with the nearest of `names`, which it gives.
-std::string unknown(const Origin& origin, const std::string& name, const std::string& what,
-                    const std::vector<std::string>& names, Reading& faults,
-                    const char* otherwise = "use one of these, or add it to the plan") {
+/// What a name may mean.
+struct KnownNames {
+  std::string what;
+  std::vector<std::string> names;
+  const char* otherwise = "use one of these, or add it to the plan";
+};
+
+/// Reports that `name` is unknown, with the nearest of those known, which it gives.
+std::string unknown(const Origin& origin, const std::string& name, const KnownNames& known, Reading& faults) {
   if (faults.full()) return "";
+  const std::vector<std::string>& names = known.names;
   const std::optional<std::string> near = nearest_name(name, names);
   std::string list;
   for (std::size_t i = 0; i < std::min<std::size_t>(names.size(), 16); ++i)
     list += (i == 0 ? "\"" : ", \"") + names[i] + '"';
   if (names.size() > 16) list += ", …";
   faults.add(origin, {.id = "reference.unknown",
-                      .message = "no " + what + " is called " + in_quotes(name),
+                      .message = "no " + known.what + " is called " + in_quotes(name),
                       .found = in_quotes(name),
-                      .allowed = list.empty() ? "nothing: the plan has no " + what : list,
-                      .cure = near ? "write \"" + *near + '"' : otherwise});
+                      .allowed = list.empty() ? "nothing: the plan has no " + known.what : list,
+                      .cure = near ? "write \"" + *near + '"' : known.otherwise});
   return near.value_or("");
 }
 
@@ -111,7 +117,7 @@ class PoseCheck {
       const std::string& id = pose.piece.text();
       const Origin origin = field_of(pose.origin, "piece");
       if (!pieces_.contains(id))
-        meant.insert(unknown(origin, id, "piece", piece_ids_, faults_));
+        meant.insert(unknown(origin, id, {"piece", piece_ids_}, faults_));
       else if (laid.contains(id))
         faults_.add(origin, {.id = "pose.twice",
                              .message = "the piece " + in_quotes(id) + " is already posed in line " +
@@ -134,7 +140,7 @@ class PoseCheck {
     const Origin origin = field_of(pose.origin, "on/" + std::to_string(i));
     if (fixtures_.contains(id)) return;
     if (!pieces_.contains(id)) {
-      unknown(origin, id, "fixture or piece", supports_, faults_);
+      unknown(origin, id, {"fixture or piece", supports_}, faults_);
       return;
     }
     const auto support = all.find(id);
@@ -161,7 +167,7 @@ class PoseCheck {
   void check_plug(const Pose& pose) {
     const Origin origin = field_of(pose.origin, "plugged_into");
     if (std::ranges::find(outlets_, pose.plugged_into) == outlets_.end())
-      unknown(origin, pose.plugged_into, "outlet", outlets_, faults_);
+      unknown(origin, pose.plugged_into, {"outlet", outlets_}, faults_);
     if (pose.manner != Pose::Manner::stowed && !unheated_.contains(pose.piece.text())) return;
     faults_.add(origin, {.id = "pose.plug",
                          .message = "only an appliance that stands in the room is plugged in",
@@ -220,7 +226,7 @@ void check_bed_piece(const Origin& origin, const PieceId& id, const Configuratio
                      const PlanParts& parts, Reading& faults) {
   const auto piece = std::ranges::find(parts.pieces, id, &Piece::id);
   if (piece == parts.pieces.end()) {
-    unknown(origin, id.text(), "piece", ids_of(parts.pieces), faults);
+    unknown(origin, id.text(), {"piece", ids_of(parts.pieces)}, faults);
     return;
   }
   if (!piece->is_soft() && piece->kind != Piece::Kind::board)
@@ -244,8 +250,8 @@ void check_bed(const Bed& bed, const PlanParts& parts, Reading& faults) {
   const auto found = std::ranges::find(parts.configurations, bed.configuration, &Configuration::id);
   const Configuration* configuration = found == parts.configurations.end() ? nullptr : &*found;
   if (configuration == nullptr && !bed.configuration.empty())
-    unknown(field_of(bed.origin, "configuration"), bed.configuration.text(), "configuration",
-            ids_of(parts.configurations), faults);
+    unknown(field_of(bed.origin, "configuration"), bed.configuration.text(),
+            {"configuration", ids_of(parts.configurations)}, faults);
   if (bed.pieces.empty())
     faults.add(field_of(bed.origin, "pieces"), {.id = "bed.empty",
                                                 .message = "a bed needs at least one piece to lie on",
@@ -255,8 +261,8 @@ void check_bed(const Bed& bed, const PlanParts& parts, Reading& faults) {
   if (bed.linen) {
     const std::vector<std::string> places = places_to_keep(parts);
     if (!is_among(places, bed.linen->kept_in) && !bed.linen->kept_in.empty())
-      unknown(field_of(bed.linen->origin, "kept_in"), bed.linen->kept_in, "fixture, door, lid or drawer",
-              places, faults);
+      unknown(field_of(bed.linen->origin, "kept_in"), bed.linen->kept_in,
+              {"fixture, door, lid or drawer", places}, faults);
   }
   std::set<PieceId> seen;
   for (std::size_t i = 0; i < bed.pieces.size(); ++i) {
@@ -279,23 +285,26 @@ void check_panels(const PlanParts& parts, Reading& faults) {
     if (names.empty() || names.back() != panel.name) names.push_back(panel.name);
   for (const Piece& piece : parts.pieces)
     if (!piece.panel.empty() && std::ranges::find(names, piece.panel) == names.end())
-      unknown(field_of(piece.origin, "panel"), piece.panel, "panel", names, faults,
-              "use one of these, or take it away: of no other panel the values are known");
+      unknown(field_of(piece.origin, "panel"), piece.panel,
+              {"panel", names, "use one of these, or take it away: of no other panel the values are known"},
+              faults);
 }
 
 void check_hinges(const PlanParts& parts, Reading& faults) {
   const std::vector<std::string> fixtures = ids_of(parts.fixtures);
   for (const Piece& piece : parts.pieces)
     if (!piece.hinged_to.empty() && std::ranges::find(fixtures, piece.hinged_to) == fixtures.end())
-      unknown(field_of(piece.origin, "hinged_to"), piece.hinged_to, "fixture", fixtures, faults,
-              "name the fixture that bears the hinge; at a wall, the ledge that it is screwed to");
+      unknown(field_of(piece.origin, "hinged_to"), piece.hinged_to,
+              {"fixture", fixtures,
+               "name the fixture that bears the hinge; at a wall, the ledge that it is screwed to"},
+              faults);
 }
 
 void check_cargo_places(const PlanParts& parts, Reading& faults) {
   const std::vector<std::string> places = places_to_keep(parts);
   for (const Cargo& cargo : parts.cargo)
     if (!cargo.kept_in.empty() && !is_among(places, cargo.kept_in))
-      unknown(field_of(cargo.origin, "kept_in"), cargo.kept_in, "fixture, door, lid or drawer", places,
+      unknown(field_of(cargo.origin, "kept_in"), cargo.kept_in, {"fixture, door, lid or drawer", places},
               faults);
 }
 
@@ -307,11 +316,11 @@ void check_weighing(const PlanParts& parts, const Weighed& weighed, Reading& fau
   const std::vector<std::string> configurations = ids_of(parts.configurations);
   const Origin of_configuration = field_of(weighed.origin, "configuration");
   if (!weighed.configuration.empty() && !is_among(configurations, weighed.configuration))
-    unknown(of_configuration, weighed.configuration, "configuration", configurations, faults);
+    unknown(of_configuration, weighed.configuration, {"configuration", configurations}, faults);
   for (std::size_t i = 0; i < weighed.with.size(); ++i) {
     const Origin origin = field_of(weighed.origin, "with/" + std::to_string(i));
     if (!is_among(things, weighed.with[i]))
-      unknown(origin, weighed.with[i], "fixture, piece or cargo", things, faults);
+      unknown(origin, weighed.with[i], {"fixture, piece or cargo", things}, faults);
     else if (weighed.configuration.empty() && is_among(pieces, weighed.with[i]))
       faults.add(origin, {.id = "weighed.piece",
                           .message = "where " + in_quotes(weighed.with[i]) + " was on the scales is not said",
@@ -330,8 +339,8 @@ void check_feeds(const PlanParts& parts, Reading& faults) {
       const Origin origin = field_of(circuit.origin, "feeds/" + std::to_string(i));
       const auto [first, is_new] = fed.emplace(circuit.feeds[i], circuit.id);
       if (!is_among(fixtures, circuit.feeds[i]))
-        unknown(origin, circuit.feeds[i], "fixture", fixtures, faults,
-                R"(name a fixture, or write what is not drawn into "loads")");
+        unknown(origin, circuit.feeds[i],
+                {"fixture", fixtures, R"(name a fixture, or write what is not drawn into "loads")"}, faults);
       else if (!is_new)
         faults.add(origin, {.id = "supply.twice",
                             .message = in_quotes(circuit.feeds[i]) + " already hangs on the circuit " +
@@ -350,7 +359,7 @@ void check_overrides(const PlanParts& parts, Reading& faults) {
   for (const Override& own : parts.overrides) {
     const Rule* rule = find_rule(own.rule.text());
     if (rule == nullptr)
-      unknown(own.origin, own.rule.text(), "rule", with_limit, faults);
+      unknown(own.origin, own.rule.text(), {"rule", with_limit}, faults);
     else if (!rule->limit)
       faults.add(own.origin, {.id = "rule.no-limit",
                               .message = "the rule " + in_quotes(own.rule.text()) +

@@ -2,6 +2,7 @@
 
 #include <berthwright/exact/measure.h>
 
+#include "exact/required.h"
 #include "plan/in_quotes.h"
 #include "plan/promises.h"
 
@@ -31,26 +32,31 @@ std::string unit_cure(Length length, Unit unit, bool too_large) {
   return "check the measure and its unit";
 }
 
-void check_range(Length length, Length least, Length most, const Problem& fault, const Origin& origin,
-                 const PlanParts& parts, Reading& faults) {
-  if (least <= length && length <= most) return;
-  Problem problem = fault;
-  const bool too_large = length > most;
-  problem.id += too_large ? ".too-large" : ".too-small";
-  problem.message +=
-      " is " + both(length, parts.unit) + ", " + (too_large ? "more" : "less") + " than can be";
-  problem.found = exact_text(length, parts.unit);
-  problem.allowed = both(least, parts.unit) + " to " + both(most, parts.unit);
-  problem.cure = unit_cure(length, parts.unit, too_large);
-  faults.add(origin, std::move(problem));
+struct SizeRange {
+  Length least;
+  Length most;
+};
+
+/// None: the length is within the range. `id` and `thing` begin the id and the message.
+std::optional<Problem> fault_of_size(Length length, SizeRange range, const std::string& id,
+                                     const std::string& thing, Unit unit) {
+  if (range.least <= length && length <= range.most) return std::nullopt;
+  const bool too_large = length > range.most;
+  return Problem{
+      .id = id + (too_large ? ".too-large" : ".too-small"),
+      .message = thing + " is " + both(length, unit) + ", " + (too_large ? "more" : "less") + " than can be",
+      .found = exact_text(length, unit),
+      .allowed = both(range.least, unit) + " to " + both(range.most, unit),
+      .cure = unit_cure(length, unit, too_large)};
 }
 
 void check_interior(const PlanParts& parts, Reading& faults) {
   const Interior& room = parts.interior;
   const auto check = [&](Length length, const char* field) {
-    check_range(length, shortest_room, longest_room,
-                {.id = "interior", .message = "the " + std::string(field) + " of the interior"},
-                field_of(room.origin, field), parts, faults);
+    if (std::optional<Problem> fault =
+            fault_of_size(length, {shortest_room, longest_room}, "interior",
+                          "the " + std::string(field) + " of the interior", parts.unit))
+      faults.add(field_of(room.origin, field), *std::move(fault));
   };
   check(room.length, "length");
   check(room.width, "width");
@@ -189,7 +195,7 @@ void check_places(const PlanParts& parts, Reading& faults) {
 }
 
 void check_weight(const Person& person, const Origin& origin, Unit unit, Reading& faults) {
-  const Mass weight = *person.weight;
+  const Mass weight = required(person.weight);
   if (lightest_person <= weight && weight <= heaviest_person) return;
   faults.add(origin,
              {.id = "person.weight",
@@ -207,9 +213,10 @@ void check_people(const PlanParts& parts, Reading& faults) {
       const Person& person = bed.people[i];
       const std::string at = "people/" + std::to_string(i);
       if (person.stature)
-        check_range(*person.stature, shortest_person, tallest_person,
-                    {.id = "person", .message = "the stature of " + in_quotes(person.name)},
-                    field_of(bed.origin, at + "/stature"), parts, faults);
+        if (std::optional<Problem> fault =
+                fault_of_size(*person.stature, {shortest_person, tallest_person}, "person",
+                              "the stature of " + in_quotes(person.name), parts.unit))
+          faults.add(field_of(bed.origin, at + "/stature"), *std::move(fault));
       if (person.weight) check_weight(person, field_of(bed.origin, at + "/weight"), parts.unit, faults);
       if (person.width <= Length{})
         faults.add(field_of(bed.origin, at + "/width"), {.id = "size.zero",

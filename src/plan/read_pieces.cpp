@@ -29,7 +29,7 @@ std::string read_material(Fields& fields, bool soft) {
     return fields.optional("material", as_text).value_or("");
   }
   const std::string material = fields.optional("material", as_text).value_or("");
-  const std::string foam = fields.optional("foam", as_text).value_or(material);
+  std::string foam = fields.optional("foam", as_text).value_or(material);
   if (fields.has("material")) fields.refuse("foam", "the material is already given", "keep one of the two");
   return foam;
 }

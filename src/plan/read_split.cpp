@@ -91,9 +91,10 @@ std::vector<PricedFoam> read_foam_stock(const Node* node, Reading& reading) {
 }
 
 // `lower` and `higher` name two fields of one measure.
-void check_order(Fields& fields, Reading& reading, std::string_view lower, const std::optional<Length>& least,
+void check_order(Fields& fields, std::string_view lower, const std::optional<Length>& least,
                  std::string_view higher, const std::optional<Length>& most) {
   if (!least || !most || *least <= *most) return;
+  Reading& reading = fields.reading();
   reading.add(*fields.find(lower), {.id = "split.order",
                                     .message = in_quotes(std::string(lower)) + " is larger than " +
                                                in_quotes(std::string(higher)) + ": no cushion can be made",
@@ -118,8 +119,8 @@ CushionWishes read_cushion_wishes(const Node* node, Reading& reading) {
   wishes.lift = fields.optional("lift", as_lift);
   wishes.foam_density = fields.optional("foam_density", as_density);
   wishes.foam_stock = read_foam_stock(fields.find("foam_stock"), reading);
-  check_order(fields, reading, "least_back", wishes.least_back, "most_back", wishes.most_back);
-  check_order(fields, reading, "least_side", wishes.least_side, "longest_side", wishes.longest_side);
+  check_order(fields, "least_back", wishes.least_back, "most_back", wishes.most_back);
+  check_order(fields, "least_side", wishes.least_side, "longest_side", wishes.longest_side);
   fields.finish();
   return wishes;
 }

@@ -64,7 +64,7 @@ std::string comparison(const DrawnConfiguration& of, const HeatLine& line) {
   if (line.findings.empty()) return {};
   const Finding& finding = *line.findings.front();
   const Length* asked = finding.compared ? std::get_if<Length>(&*finding.compared) : nullptr;
-  const std::string verdict = ": " + std::string(word(term_of(finding.status), (*of.plan)->english));
+  std::string verdict = ": " + std::string(word(term_of(finding.status), (*of.plan)->english));
   if (asked == nullptr) return verdict;
   const bool reached = line.measured >= *asked;
   return (reached ? " ≥ " : " < ") + short_figure(*asked, (*of.plan)->unit, Rounding::up) + verdict;

@@ -190,6 +190,33 @@ struct MapAttempt {
   std::vector<Note> rest;
 };
 
+Group map_dimensions(const PlanView& view, const PaperBox& bed, const Chains& chains) {
+  Group dimensions{"Dimensions", {}, 0};
+  for (const auto& set : {chains.below, chains.beside})
+    for (std::size_t i = 0; i < set.size(); ++i)
+      for (Mark& mark : marks_of(set[i], view, bed, lanes_of(set, first_by_bed).lines[i]))
+        dimensions.marks.push_back(std::move(mark));
+  // Lines first, so that the patches under figures clear those of every chain.
+  std::ranges::stable_partition(dimensions.marks,
+                                [](const Mark& mark) { return std::holds_alternative<Path>(mark); });
+  return dimensions;
+}
+
+// The parts, hatched about the lettering.
+Group hatched_parts(const Map& map, const PlanView& view, const std::vector<PlacedLabel>& labels) {
+  std::vector<PaperBox> lettering;
+  for (const PlacedLabel& label : labels)
+    if (!label.wording.lines.empty()) lettering.push_back(grown(label.box, paper_mm(7, 10)));
+  Group parts{"Clear heights", {}, 0};
+  for (const ClearHeight& part : map.parts) {
+    for (Path& path : paths_of(view, part.region, {}, Ink::seen_behind))
+      parts.marks.emplace_back(std::move(path));
+    for (Path& path : hatching_of(view(part.region), part.band, lettering))
+      parts.marks.emplace_back(std::move(path));
+  }
+  return parts;
+}
+
 MapAttempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& scale, const Page& page,
                      const Chains& chains) {
   const Plan& plan = *of.plan;
@@ -200,14 +227,7 @@ MapAttempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& 
   const PlanView view{scale.ratio,
                       {low.x - on_paper(box.low.x, scale.ratio), low.y + on_paper(box.low.y, scale.ratio)}};
   const PaperBox bed{{view(box.low).x, view(box.high).y}, {view(box.high).x, view(box.low).y}};
-  Group dimensions{"Dimensions", {}, 0};
-  for (const auto& set : {chains.below, chains.beside})
-    for (std::size_t i = 0; i < set.size(); ++i)
-      for (Mark& mark : marks_of(set[i], view, bed, lanes_of(set, first_by_bed).lines[i]))
-        dimensions.marks.push_back(std::move(mark));
-  // Lines first, so that the patches under figures clear those of every chain.
-  std::ranges::stable_partition(dimensions.marks,
-                                [](const Mark& mark) { return std::holds_alternative<Path>(mark); });
+  Group dimensions = map_dimensions(view, bed, chains);
   Group outline{"Bed", {}, 0};
   for (Path& path : paths_of(view, map.bed->mattress.closed, {}, Ink::bed_outline))
     outline.marks.emplace_back(std::move(path));
@@ -228,16 +248,7 @@ MapAttempt attempted(const DrawnConfiguration& of, const Map& map, const Scale& 
   add_obstacles(field, dimensions.marks);
   add_obstacles(field, outline.marks);
   const std::vector<PlacedLabel> labels = placed_labels(field, wishes);
-  std::vector<PaperBox> lettering;
-  for (const PlacedLabel& label : labels)
-    if (!label.wording.lines.empty()) lettering.push_back(grown(label.box, paper_mm(7, 10)));
-  Group parts{"Clear heights", {}, 0};
-  for (const ClearHeight& part : map.parts) {
-    for (Path& path : paths_of(view, part.region, {}, Ink::seen_behind))
-      parts.marks.emplace_back(std::move(path));
-    for (Path& path : hatching_of(view(part.region), part.band, lettering))
-      parts.marks.emplace_back(std::move(path));
-  }
+  Group parts = hatched_parts(map, view, labels);
   Group names{"Heights and what hangs there", {}, 0};
   for (const PlacedLabel& label : labels)
     for (Mark& mark : marks_of(label)) names.marks.push_back(std::move(mark));

@@ -49,9 +49,17 @@ bool is_seen_along(const PaperLine& line, const std::vector<PlanThing>& things, 
   return true;
 }
 
+// What an inner line measures: on the sheet, level or upright.
+struct InnerStretch {
+  bool level;
+  PaperLength from;
+  PaperLength to;
+};
+
 // A line parallel to the walls at `across`, its figure above it or left of it, `aside` from the middle.
-InnerLine inner_line_at(bool level, PaperLength from, PaperLength to, PaperLength across, PaperLength aside,
+InnerLine inner_line_at(const InnerStretch& stretch, PaperLength across, PaperLength aside,
                         const std::string& figure) {
+  const auto& [level, from, to] = stretch;
   const auto at = [&](PaperLength u, PaperLength v) { return level ? PaperPoint{u, v} : PaperPoint{v, u}; };
   const PaperLength middle = (from + to) / 2 + aside;
   const PaperLength half_width = text_width(figure, lettering::label) / 2 + figure_air / 2;
@@ -98,7 +106,7 @@ std::optional<InnerLine> best_of(const PlanView& view, const std::vector<PlanThi
   const PaperLength play = (b - a - text_width(figure, lettering::label)) / 2 - figure_air;
   const auto consider = [&](PaperLength across, PaperLength aside) {
     if (best && best->crossed == 0) return;
-    InnerLine drawn = inner_line_at(extent.along, a, b, across, aside, figure);
+    InnerLine drawn = inner_line_at({extent.along, a, b}, across, aside, figure);
     if (!is_seen_along(drawn.line, things, thing) || !is_free(field, drawn)) return;
     const PaperLine within = between_ends(drawn.line);
     const PaperBox beside = grown(hull({within.from, within.from}, {within.to, within.to}), least_split);

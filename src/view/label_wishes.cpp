@@ -19,7 +19,7 @@ std::vector<std::string> in_lines(const std::string& name, int count, PaperLengt
   const PaperLength whole = text_width(name, height);
   const std::string held = unbroken_measures(name);
   for (int share = 100; share <= 190; share += 10) {
-    std::vector<std::string> lines = wrapped(held, height, whole * share / (100 * count));
+    std::vector<std::string> lines = wrapped(held, height, whole * share / (std::int64_t{100} * count));
     for (std::string& line : lines) line = plain_blanks(line);
     if (static_cast<int>(lines.size()) <= count) return lines;
   }

@@ -27,8 +27,7 @@ PaperPoint size_of(const Wording& wording) {
   return wording.upward ? PaperPoint{height, width} : PaperPoint{width, height};
 }
 
-std::vector<PlacedLabel> placed_labels(const LabelField& field, const std::vector<LabelWish>& wished) {
-  std::vector<LabelWish> wishes = wished;
+std::vector<PlacedLabel> placed_labels(const LabelField& field, std::vector<LabelWish> wishes) {
   // A leader to what lies beyond the area points its way and ends with it.
   for (LabelWish& wish : wishes)
     wish.target = {std::clamp(wish.target.x, field.area.low.x, field.area.high.x),

@@ -55,7 +55,7 @@ struct LabelField {
 /// or is crossed by a leader. A wish for whose words there is no room gets a number (from 1, in the order of
 /// the wishes) and, if even that finds no room, a label without lines. Exact on small groups of labels that
 /// compete, else greedy; the same wishes give the same labels.
-std::vector<PlacedLabel> placed_labels(const LabelField& field, const std::vector<LabelWish>& wishes);
+std::vector<PlacedLabel> placed_labels(const LabelField& field, std::vector<LabelWish> wishes);
 
 /// What lettering must keep off among marks that stand already.
 void add_obstacles(LabelField& field, const std::vector<Mark>& marks);

@@ -31,6 +31,8 @@ std::string quoted(const Text& text) { return "'" + text.words + "'"; }
 
 }  // namespace
 
+// One line for each ink.
+// NOLINTNEXTLINE(readability-function-size)
 bool is_heavy(Ink ink) {
   switch (ink) {
     case Ink::frame:

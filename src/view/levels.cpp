@@ -16,9 +16,9 @@ constexpr Length one_level = Length::inches(1, 32);
 constexpr PaperLength to_words = paper_mm(6);  // from the wall to the lettering, for the sign and the bend
 constexpr PaperLength below_line = paper_mm(6, 10);
 constexpr PaperLength above_line = paper_mm(8, 10);
-constexpr PaperLength up = lettering::label * ascent_thousandths / 1000 + above_line;
-constexpr PaperLength down = lettering::note + below_line;
-constexpr PaperLength pitch = up + down + paper_mm(9, 10);
+constexpr PaperLength level_up = lettering::label * ascent_thousandths / 1000 + above_line;
+constexpr PaperLength level_down = lettering::note + below_line;
+constexpr PaperLength level_pitch = level_up + level_down + paper_mm(9, 10);
 
 constexpr PaperLength widest_name = paper_mm(42);
 
@@ -127,21 +127,21 @@ LevelColumn level_column(std::vector<Level> levels, Unit own) {
 }
 
 PaperLength least_height(const LevelColumn& column) {
-  return pitch * static_cast<std::int64_t>(column.levels.size());
+  return level_pitch * static_cast<std::int64_t>(column.levels.size());
 }
 
 std::vector<Mark> marks_of(const LevelColumn& column, const PlanView& view, PaperLength left, PaperLength top,
                            PaperLength foot) {
   std::vector<PaperLength> lines;
-  PaperLength lowest = foot - down;  // from the floor up the page
+  PaperLength lowest = foot - level_down;  // from the floor up the page
   for (const Level& level : column.levels) {
     lines.push_back(std::min(lowest, view({{}, level.height}).y));
-    lowest = lines.back() - pitch;
+    lowest = lines.back() - level_pitch;
   }
-  PaperLength highest = top + up;
+  PaperLength highest = top + level_up;
   for (std::size_t i = lines.size(); i-- > 0;) {
     lines[i] = std::max(lines[i], highest);
-    highest = lines[i] + pitch;
+    highest = lines[i] + level_pitch;
   }
   std::vector<Mark> marks;
   for (std::size_t i = 0; i < lines.size(); ++i) {

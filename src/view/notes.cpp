@@ -66,6 +66,8 @@ PaperRing corners_of(const PaperBox& box) {
   return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
 }
 
+// One case for each ink.
+// NOLINTNEXTLINE(readability-function-size)
 void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
   const PaperBox box{corner, {corner.x + swatch_width, corner.y + swatch_height}};
   const PaperPoint left{corner.x, box.centre().y};

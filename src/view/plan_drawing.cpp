@@ -66,6 +66,37 @@ Group seen_marks(const std::vector<PlanThing>& things) {
   return group;
 }
 
+// A name over a dimension line would break it.
+void keep_off_inner_lines(LabelField& field, const std::vector<Mark>& inner) {
+  for (const Mark& mark : inner) {
+    const Path* path = std::get_if<Path>(&mark);
+    if (path != nullptr)
+      for (const PaperLine& line : lines(*path)) field.heavy.push_back(line);
+    else
+      add_obstacles(field, {mark});
+  }
+}
+
+// What grain stays off.
+std::vector<PaperBox> lettering_among(const std::vector<PlacedLabel>& labels,
+                                      const std::vector<Mark>& inner) {
+  std::vector<PaperBox> lettering;
+  for (const PlacedLabel& label : labels)
+    if (!label.wording.lines.empty()) lettering.push_back(grown(label.box, paper_mm(7, 10)));
+  for (const Mark& mark : inner)
+    if (const Text* text = std::get_if<Text>(&mark))
+      lettering.push_back(grown(box_of(*text), paper_mm(4, 10)));
+  return lettering;
+}
+
+std::vector<std::string> measures_in_words(const Surroundings& around, const InnerDimensions& inner) {
+  std::vector<std::string> measures = around.in_words;
+  std::string untold;
+  for (const std::string& words : inner.in_words) untold += (untold.empty() ? "" : "; ") + words;
+  if (!untold.empty()) measures.push_back("Without a dimension line: " + untold + ".");
+  return measures;
+}
+
 }  // namespace
 
 Surroundings surroundings_of(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
@@ -140,26 +171,14 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
   add_obstacles(field, solid.marks);
   for (const Group& group : others) add_obstacles(field, group.marks);
   InnerDimensions inner = inner_dimensions(of, view, things, around, field);
-  for (const Mark& mark : inner.marks) {
-    // A name over a dimension line would break it.
-    const Path* path = std::get_if<Path>(&mark);
-    if (path != nullptr)
-      for (const PaperLine& line : lines(*path)) field.heavy.push_back(line);
-    else
-      add_obstacles(field, {mark});
-  }
+  keep_off_inner_lines(field, inner.marks);
   others.push_back({"Depths", std::move(inner.marks), 0});
   std::vector<LabelWish> wishes = heat_wishes(of, to_heat, view);
   for (const auto& more : {alert_wishes(of, view), bed_wishes(of, view), thing_wishes(things, of, view),
                            opening_wishes(of, view), seam_wishes(of, view), letters})
     wishes.insert(wishes.end(), more.begin(), more.end());
   const std::vector<PlacedLabel> labels = placed_labels(field, wishes);
-  std::vector<PaperBox> lettering;
-  for (const PlacedLabel& label : labels)
-    if (!label.wording.lines.empty()) lettering.push_back(grown(label.box, paper_mm(7, 10)));
-  for (const Mark& mark : others.back().marks)
-    if (const Text* text = std::get_if<Text>(&mark))
-      lettering.push_back(grown(box_of(*text), paper_mm(4, 10)));
+  const std::vector<PaperBox> lettering = lettering_among(labels, others.back().marks);
   Group painted{solid.title, {}, 0};
   for (const PlanThing& thing : things) {
     add(painted.marks, thing.paths);
@@ -173,10 +192,7 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
   for (const PlacedLabel& label : labels) add(names.marks, marks_of(label));
   groups.push_back(std::move(names));
 
-  std::vector<std::string> measures = around.in_words;
-  std::string untold;
-  for (const std::string& words : inner.in_words) untold += (untold.empty() ? "" : "; ") + words;
-  if (!untold.empty()) measures.push_back("Without a dimension line: " + untold + ".");
+  const std::vector<std::string> measures = measures_in_words(around, inner);
   std::vector<Group> signs = others;
   signs.push_back(seen_marks(things));
   for (const auto& notes : {caution_notes(of), road_notes(of), bed_notes(of), key_notes(labels, wishes),

@@ -66,8 +66,7 @@ std::vector<Mark> picture_marks(const Plan& plan, const ProposalRow& row, const 
   if (night && split.gap) add(marks, paths_of(view, Region(*split.gap), {}, Ink::gap));
   // Backs stand on seats, so they are drawn after them.
   for (const auto use : {SplitPiece::Use::seat, SplitPiece::Use::filler, SplitPiece::Use::back})
-    for (std::size_t i = 0; i < split.pieces.size(); ++i) {
-      const SplitPiece& piece = split.pieces[i];
+    for (const SplitPiece& piece : split.pieces) {
       if (piece.use != use || (!night && !piece.by_day)) continue;
       const Region lying = without(Region(night ? piece.by_night : *piece.by_day), piece.kept_out);
       add(marks, paths_of(view, lying, {}, ink_of(use)));

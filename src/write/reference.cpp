@@ -102,7 +102,8 @@ class ReferencePage {
         "from the plans of this repository. The last column names the checks (`berthwright explain NAME` "
         "tells each) that look at a field "
         "beyond sizes and places, which count everywhere.\n";
-    for (std::size_t i = 0; i < sections_.size(); ++i) page += section_text(Section(sections_[i]));
+    // Each section may add others that it names.
+    for (std::size_t next = 0; next < sections_.size();) page += section_text(Section(sections_[next++]));
     page += "\n## How values are written\n\n| value | how |\n|---|---|\n";
     for (const auto& [name, schema] : values_) page += "| " + name + " | " + value_words(*schema) + " |\n";
     return page;

@@ -34,8 +34,8 @@ std::size_t interrupt_length = 0;
 
 extern "C" void say_and_leave(int) {
   constexpr int interrupted = 130;  // as shells have it: 128 and the number of the signal
-  const ssize_t ignored = ::write(STDERR_FILENO, words_at_interrupt.data(), interrupt_length);
-  ::_exit(ignored < 0 ? interrupted : interrupted);
+  [[maybe_unused]] const ssize_t said = ::write(STDERR_FILENO, words_at_interrupt.data(), interrupt_length);
+  ::_exit(interrupted);
 }
 
 /// While it lives, Ctrl-C tells where the answers are.

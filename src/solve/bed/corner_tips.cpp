@@ -7,7 +7,7 @@ namespace berthwright {
 namespace {
 
 constexpr Length greatest_radius = 3_in;
-constexpr Length strip = Length::inches(1, 64);
+constexpr Length tip_strip = Length::inches(1, 64);
 
 // A quarter circle: its chord is the root of two times its radius. Ends are rounded to the lattice.
 bool is_quarter(const Arc& arc) {
@@ -51,8 +51,8 @@ Region triangle(const CornerTip& corner) {
 Region beside(const CornerTip& corner) {
   const Length radius = Length::from_ticks(std::max<std::int64_t>(
       1, std::max(abs(corner.tip.x - corner.to.x), abs(corner.tip.y - corner.to.y)).ticks()));
-  return united(quadrilateral(corner.from, corner.tip, scaled(corner.tip - corner.to, strip, radius)),
-                quadrilateral(corner.tip, corner.to, scaled(corner.tip - corner.from, strip, radius)));
+  return united(quadrilateral(corner.from, corner.tip, scaled(corner.tip - corner.to, tip_strip, radius)),
+                quadrilateral(corner.tip, corner.to, scaled(corner.tip - corner.from, tip_strip, radius)));
 }
 
 }  // namespace berthwright

@@ -94,66 +94,91 @@ std::optional<std::size_t> Carrying::part(const Plane& plane, const HeldAt& at) 
   return part ? std::optional(plane.first[at.hold] + *part) : std::nullopt;
 }
 
-void Carrying::link(Plane& plane, Length base) const {
-  std::map<Length, std::vector<Rect>> standing_to;
-  const auto clear = [&](const Rect& box, Length height) {
-    const auto [known, fresh] = standing_to.try_emplace(base + height);
-    if (fresh) known->second = standing(base, base + height);
-    return is_clear(known->second, box);
-  };
-  // What a turn or a tip needs is the same everywhere.
-  std::array<TurningRoom, holds> turns;
-  std::array<std::array<TippingRoom, 4>, holds> tips;
-  constexpr std::array edges{Wall::front, Wall::rear, Wall::left, Wall::right};
-  for (std::size_t hold = 0; hold < holds; ++hold) {
-    const Rect here = box({hold, {}});
-    turns[hold] = turning_room(here);
-    for (std::size_t edge = 0; edge < 4; ++edge)
-      tips[hold][edge] = tipping_room(here, sides(hold)[2], edges[edge]);
+/// The turns and tips of one plane.
+class Carrying::Linking {
+ public:
+  Linking(const Carrying& carrying, Plane& plane, Length base)
+      : carrying_(carrying), plane_(plane), base_(base) {
+    // What a turn or a tip needs is the same everywhere.
+    for (std::size_t hold = 0; hold < holds; ++hold) {
+      const Rect here = carrying.box({hold, {}});
+      turns_[hold] = turning_room(here);
+      for (std::size_t edge = 0; edge < 4; ++edge)
+        tips_[hold][edge] = tipping_room(here, carrying.sides(hold)[2], edges[edge]);
+    }
   }
-  const auto shifted = [](const Rect& rect, Point by) {
-    return Rect{rect.low + (by - Point{}), rect.high + (by - Point{})};
-  };
-  const auto tip = [&](const HeldAt& from, std::size_t edge) -> std::optional<HeldAt> {
-    const TippingRoom& room = tips[from.hold][edge];
-    if (!clear(shifted(room.needed, from.low), room.height_needed)) return std::nullopt;
-    return HeldAt{tipped_hold(from.hold, edges[edge]), room.after.low + (from.low - Point{})};
-  };
-  const auto add = [&](const Link& link) {
-    const auto a = part(plane, link.from), b = part(plane, link.to);
+
+  void turn(const HeldAt& from) {
+    const TurningRoom& room = turns_[from.hold];
+    const Vector by = from.low - Point{};
+    if (!is_clear_above(shifted(room.needed, by), carrying_.sides(from.hold)[2])) return;
+    const HeldAt to{turned_hold(from.hold), room.after.low + by};
+    if (from.hold < to.hold) add({from, to, std::nullopt});
+    const HeldAt back{from.hold, turns_[to.hold].after.low + (to.low - Point{})};
+    if (from.hold < 2 && is_part(to) && is_part(back))
+      plane_.spins.push_back({Link{from, to, std::nullopt}, Link{to, back, std::nullopt}});
+  }
+
+  void tip(const HeldAt& from) {
+    for (std::size_t edge = 0; edge < 4; ++edge) {
+      const std::optional<HeldAt> on_edge = tipped_over(from, edge);
+      if (!on_edge) continue;
+      if (from.hold < on_edge->hold) add({from, *on_edge, edges[edge]});
+      if (from.hold > 1 || !is_part(*on_edge)) continue;
+      const std::optional<HeldAt> over_again = tipped_over(*on_edge, edge);
+      if (over_again && is_part(*over_again))
+        plane_.flips.push_back({Link{from, *on_edge, edges[edge]}, Link{*on_edge, *over_again, edges[edge]}});
+    }
+  }
+
+ private:
+  static constexpr std::array edges{Wall::front, Wall::rear, Wall::left, Wall::right};
+
+  static Rect shifted(const Rect& rect, Vector by) { return {rect.low + by, rect.high + by}; }
+
+  bool is_part(const HeldAt& at) const { return carrying_.part(plane_, at).has_value(); }
+
+  bool is_clear_above(const Rect& box, Length height) {
+    const auto [known, fresh] = standing_to_.try_emplace(base_ + height);
+    if (fresh) known->second = carrying_.standing(base_, base_ + height);
+    return is_clear(known->second, box);
+  }
+
+  std::optional<HeldAt> tipped_over(const HeldAt& from, std::size_t edge) {
+    const TippingRoom& room = tips_[from.hold][edge];
+    const Vector by = from.low - Point{};
+    if (!is_clear_above(shifted(room.needed, by), room.height_needed)) return std::nullopt;
+    return HeldAt{tipped_hold(from.hold, edges[edge]), room.after.low + by};
+  }
+
+  void add(const Link& link) {
+    const auto a = carrying_.part(plane_, link.from), b = carrying_.part(plane_, link.to);
     if (!a || !b) return;
-    plane.links.push_back(link);
-    const std::size_t old = std::max(plane.realm[*a], plane.realm[*b]);
-    const std::size_t now = std::min(plane.realm[*a], plane.realm[*b]);
-    if (old != now) std::ranges::replace(plane.realm, old, now);
-  };
+    plane_.links.push_back(link);
+    const std::size_t old = std::max(plane_.realm[*a], plane_.realm[*b]);
+    const std::size_t now = std::min(plane_.realm[*a], plane_.realm[*b]);
+    if (old != now) std::ranges::replace(plane_.realm, old, now);
+  }
+
+  const Carrying& carrying_;
+  Plane& plane_;
+  Length base_;
+  std::map<Length, std::vector<Rect>> standing_to_;
+  std::array<TurningRoom, holds> turns_;
+  std::array<std::array<TippingRoom, 4>, holds> tips_;
+};
+
+void Carrying::link(Plane& plane, Length base) const {
+  Linking linking(*this, plane, base);
   const Rect room = surroundings_.plan()->interior.outline.polygon().bounds();
   for (Length x = room.low.x + half(grid); x < room.high.x; x += grid)
     for (Length y = room.low.y + half(grid); y < room.high.y; y += grid)
       for (std::size_t hold = 0; hold < (upright_ ? 2 : holds); ++hold) {
         const auto side = sides(hold);
-        const Point low{x - half(side[0]), y - half(side[1])};
-        const HeldAt from{hold, low};
+        const HeldAt from{hold, {x - half(side[0]), y - half(side[1])}};
         if (!part(plane, from)) continue;
-        const TurningRoom& turn = turns[hold];
-        if (clear(shifted(turn.needed, low), side[2])) {
-          const HeldAt to{turned_hold(hold), turn.after.low + (low - Point{})};
-          if (hold < to.hold) add({from, to, std::nullopt});
-          const HeldAt back{hold, turns[to.hold].after.low + (to.low - Point{})};
-          if (hold < 2 && part(plane, to) && part(plane, back))
-            plane.spins.push_back({Link{from, to, std::nullopt}, Link{to, back, std::nullopt}});
-        }
-        if (upright_) continue;
-        for (std::size_t edge = 0; edge < 4; ++edge) {
-          const std::optional<HeldAt> on_edge = tip(from, edge);
-          if (!on_edge) continue;
-          if (hold < on_edge->hold) add({from, *on_edge, edges[edge]});
-          if (hold > 1 || !part(plane, *on_edge)) continue;
-          const std::optional<HeldAt> over_again = tip(*on_edge, edge);
-          if (over_again && part(plane, *over_again))
-            plane.flips.push_back(
-                {Link{from, *on_edge, edges[edge]}, Link{*on_edge, *over_again, edges[edge]}});
-        }
+        linking.turn(from);
+        if (!upright_) linking.tip(from);
       }
 }
 

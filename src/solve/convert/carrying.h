@@ -72,6 +72,8 @@ class Carrying {
     std::vector<std::array<Link, 2>> spins;
   };
 
+  class Linking;
+
   const Plane& plane(std::size_t level) const;
   bool joins(const Plane& plane, const std::array<Link, 2>& detour, std::size_t realm) const;
   std::vector<Rect> standing(Length low, Length high) const;

@@ -221,8 +221,8 @@ class ConversionSearch {
     for (const OpenWay& way : row.ways)
       for (std::size_t other = 0; other < made_.table.spots.size(); ++other)
         if (way.barred_by[other] || row.needs[other]) others.insert(made_.table.spots[other].piece);
-    for (std::size_t other = 0; other < made_.table.spots.size(); ++other)
-      if (made_.table.spots[other].needs[spot]) others.insert(made_.table.spots[other].piece);
+    for (const SpotRow& other : made_.table.spots)
+      if (other.needs[spot]) others.insert(other.piece);
     for (const std::size_t other : others) stuck.by.push_back(plan_->pieces[other].id.text());
   }
 

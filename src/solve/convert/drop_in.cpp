@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "exact/required.h"
 #include "solve/convert/sliding_plane.h"
 
 namespace berthwright {
@@ -17,20 +18,26 @@ struct NearestThing {
   }
 };
 
+/// Along one direction.
+struct BoardNeighbours {
+  NearestThing before;
+  NearestThing behind;
+};
+
 bool bears(const DropIn& board, const Placed& thing) {
   return std::ranges::find(board.ledges, thing.id) != board.ledges.end();
 }
 
 // Beyond a line in the middle of the board, so that what it reaches into counts as well.
-void look(const Placed& board, const DropIn& found, const Placed& thing, bool along, NearestThing& before,
-          NearestThing& behind) {
+void look(const Placed& board, const DropIn& found, const Placed& thing, bool along,
+          BoardNeighbours& beside) {
   const Rect own = board.solid.outline().bounds();
   const bool same_height = thing.solid.base() < board.solid.top() && board.solid.base() < thing.solid.top();
   if (thing.fixture == nullptr || thing.is_curtain() || !same_height || bears(found, thing)) return;
   for (const Rect& rect : rectangles_over(thing.solid.outline())) {
-    const bool beside = along ? rect.low.y < own.high.y && own.low.y < rect.high.y
-                              : rect.low.x < own.high.x && own.low.x < rect.high.x;
-    if (!beside) continue;
+    const bool in_line = along ? rect.low.y < own.high.y && own.low.y < rect.high.y
+                               : rect.low.x < own.high.x && own.low.x < rect.high.x;
+    if (!in_line) continue;
     const Length low = along ? rect.low.x : rect.low.y, high = along ? rect.high.x : rect.high.y;
     const Length own_low = along ? own.low.x : own.low.y, own_high = along ? own.high.x : own.high.y;
     const Length here = std::min(own_high - low, high - own_low);
@@ -39,9 +46,9 @@ void look(const Placed& board, const DropIn& found, const Placed& thing, bool al
     // What the board reaches into counts on the side by which it does so least.
     if (here > Length{} && (here > other || (here == other && !along))) continue;
     if (low + high < own_low + own_high)
-      before.take(own_low - high, thing.id);
+      beside.before.take(own_low - high, thing.id);
     else
-      behind.take(low - own_high, thing.id);
+      beside.behind.take(low - own_high, thing.id);
   }
 }
 
@@ -49,19 +56,19 @@ DropIn::Direction direction_of(const Plan& plan, const Arrangement& arrangement,
                                const DropIn& found, bool along) {
   const Rect own = board.solid.outline().bounds();
   const Rect room = plan->interior.outline.polygon().bounds();
-  NearestThing before, behind;
-  before.take(along ? own.low.x - room.low.x : own.low.y - room.low.y, "room");
-  behind.take(along ? room.high.x - own.high.x : room.high.y - own.high.y, "room");
-  for (const Placed& thing : arrangement.things) look(board, found, thing, along, before, behind);
+  BoardNeighbours beside;
+  beside.before.take(along ? own.low.x - room.low.x : own.low.y - room.low.y, "room");
+  beside.behind.take(along ? room.high.x - own.high.x : room.high.y - own.high.y, "room");
+  for (const Placed& thing : arrangement.things) look(board, found, thing, along, beside);
   DropIn::Direction direction;
   direction.along = along;
   direction.size = along ? own.width() : own.height();
-  direction.before = before.away;
-  direction.behind = behind.away;
-  direction.thing_before = before.id;
-  direction.thing_behind = behind.id;
+  direction.before = beside.before.away;
+  direction.behind = beside.behind.away;
+  direction.thing_before = beside.before.id;
+  direction.thing_behind = beside.behind.id;
   direction.diagonal = SquaredLength::of(direction.size).plus_square_of(board.solid.height()).ceiling();
-  const Length gap = *direction.gap();
+  const Length gap = required(direction.gap());
   if (gap < direction.size) direction.tilt = least_tilt(direction.size, board.solid.height(), gap);
   return direction;
 }

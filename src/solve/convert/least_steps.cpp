@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <queue>
+#include <ranges>
 #include <string>
 #include <tuple>
 #include <unordered_map>
@@ -107,7 +108,7 @@ class StepSearch {
         moves.push_back(move);
       }
     // The first is to be looked at first, and what was found last is.
-    for (auto move = moves.rbegin(); move != moves.rend(); ++move) reach(moved(from, *move));
+    for (const TableMove& move : std::views::reverse(moves)) reach(moved(from, move));
   }
 
   LeastSteps found(std::size_t last) const {

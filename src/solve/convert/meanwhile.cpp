@@ -9,6 +9,7 @@
 #include <berthwright/solve/way/clear_opening.h>
 #include <berthwright/solve/way/way_out.h>
 
+#include "exact/required.h"
 #include "solve/comparing.h"
 #include "solve/convert/room_around.h"
 #include "solve/heat/burnables.h"
@@ -97,14 +98,22 @@ class StageWatch {
           const auto known = all.find(thing);
           return known == all.end() ? nullptr : &known->second;
         };
-        add_heat_fault(*source, entry, at(start), at(end), stage, here);
+        add_heat_fault(*source, {entry, at(start), at(end)}, stage, here);
       }
       add_worst_of_each(std::move(here), found);
     }
   }
 
-  void add_heat_fault(const Placed& source, const HeatDistance& entry, const HeatDistance* start,
-                      const HeatDistance* end, std::size_t stage, std::vector<Fault>& found) const {
+  /// The distance to one thing at some stage, and before and after all; nullptr: it was not there.
+  struct StageDistance {
+    const HeatDistance& entry;
+    const HeatDistance* start;
+    const HeatDistance* end;
+  };
+
+  void add_heat_fault(const Placed& source, const StageDistance& distance, std::size_t stage,
+                      std::vector<Fault>& found) const {
+    const HeatDistance& entry = distance.entry;
     const auto distance_at = [](const HeatDistance* one) {
       return one != nullptr ? std::optional(one->distance) : std::nullopt;
     };
@@ -115,20 +124,22 @@ class StageWatch {
       Fault fault{source.id, stage, finding_of(plan_, rule), {}, {}};
       fault.finding.subjects = {source.id, entry.nearest_to};
       fault.finding.where = {entry.nearest.from, entry.nearest.to};
-      fault.at_start = figure_of(distance_at(start));
-      fault.at_end = figure_of(distance_at(end));
+      fault.at_start = figure_of(distance_at(distance.start));
+      fault.at_end = figure_of(distance_at(distance.end));
       return fault;
     };
-    const bool nearer = is_worse(entry.distance, distance_at(start), distance_at(end));
+    const bool nearer = is_worse(entry.distance, distance_at(distance.start), distance_at(distance.end));
     if (is_heater(source) && nearer) {
       Fault fault = begin("heat.three-feet");
       compare(plan_, fault.finding, entry.distance);
       if (fault.finding.status == Status::not_met) found.push_back(std::move(fault));
     }
     const Length asked = plan_.limit(*find_rule("heat.data-plate"));
-    if (entry.plate_margin && is_worse(*entry.plate_margin, margin_at(start), margin_at(end))) {
+    if (entry.plate_margin &&
+        is_worse(*entry.plate_margin, margin_at(distance.start), margin_at(distance.end))) {
       Fault fault = begin("heat.data-plate");
-      compare(fault.finding, *entry.plate_required + *entry.plate_margin, *entry.plate_required + asked);
+      const Length plate = required(entry.plate_required);
+      compare(fault.finding, plate + *entry.plate_margin, plate + asked);
       fault.finding.where = {entry.plate_nearest.from, entry.plate_nearest.to};
       fault.finding.before = entry.plate_faces;
       if (fault.finding.status == Status::not_met) {

@@ -64,8 +64,8 @@ class WaysOfSpot {
   }
 
  private:
-  void add(std::size_t level, const HeldAt& held, std::size_t realm, const SpotSet& barred_by,
-           const std::string& leaf, const std::optional<Tilt>& tilt = std::nullopt) {
+  void add(const WayAnchor& anchor, std::size_t realm, const SpotSet& barred_by) {
+    const std::size_t level = anchor.level;
     // What can be turned over, or end for end, on its way may come to lie any way; else each is apart.
     const std::size_t joins = 4 * (level * realms + realm);
     std::vector<std::size_t> faces{0};
@@ -81,7 +81,7 @@ class WaysOfSpot {
       const OpenWay way{joins + face, barred_by | put_aside_above(carrying_.heights()[level]), false};
       if (std::ranges::find(ways_.ways, way) != ways_.ways.end()) continue;
       ways_.ways.push_back(way);
-      ways_.anchors.push_back({level, held, leaf, tilt});
+      ways_.anchors.push_back(anchor);
     }
   }
 
@@ -152,7 +152,7 @@ class WaysOfSpot {
         const Rect needed = hull(turning_room(carrying_.box(held)).needed, bounds);
         if (!carrying_.is_clear_at(level, needed, spot_.pose.height)) continue;
       }
-      if (const auto realm = carrying_.realm(level, held)) add(level, held, *realm, barred_by, {});
+      if (const auto realm = carrying_.realm(level, held)) add({level, held, {}, {}}, *realm, barred_by);
     }
     if (ways_.ways.empty() && ways_.shut.empty()) shut("room", {});
   }
@@ -169,7 +169,7 @@ class WaysOfSpot {
       const HeldAt held{Carrying::hold_of(spot_.pose), motion.after.outline().bounds().low};
       const auto realm = carrying_.realm(level, held);
       if (!realm) continue;
-      return add(level, held, *realm, spots_met(entries_, at_, overlaps_, motion.sweep), {}, tilt);
+      return add({level, held, {}, tilt}, *realm, spots_met(entries_, at_, overlaps_, motion.sweep));
     }
   }
 
@@ -189,8 +189,7 @@ class WaysOfSpot {
         continue;
       }
       const std::size_t pair = std::min(at_, other) * entries_.size() + std::max(at_, other);
-      ways_.ways.push_back(
-          {fold_ways + pair, spots_met(entries_, at_, overlaps_, motion->sweep), false});
+      ways_.ways.push_back({fold_ways + pair, spots_met(entries_, at_, overlaps_, motion->sweep), false});
       ways_.anchors.push_back({});
     }
   }
@@ -206,7 +205,8 @@ class WaysOfSpot {
             hold,
             {before.low.x + (is_end_wall(door.wall) ? Length{} : half(before.width() - side[0])),
              before.low.y + (is_end_wall(door.wall) ? half(before.height() - side[1]) : Length{})}};
-        if (const auto realm = carrying_.realm(level, held)) add(level, held, *realm, {}, door.id.text());
+        if (const auto realm = carrying_.realm(level, held))
+          add({level, held, door.id.text(), {}}, *realm, {});
       }
     if (ways_.ways.empty()) shut(door.id.text(), {});
   }
@@ -224,7 +224,7 @@ class WaysOfSpot {
               hold, {between(place.x, middle.x) - half(side[0]), between(place.y, middle.y) - half(side[1])}};
           const auto realm = carrying_.realm(level, held);
           if (!realm) continue;
-          add(level, held, *realm, barred_by, leaf);
+          add({level, held, leaf, {}}, *realm, barred_by);
           break;
         }
   }

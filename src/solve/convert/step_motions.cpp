@@ -1,6 +1,7 @@
 #include "solve/convert/step_motions.h"
 
 #include <algorithm>
+#include <ranges>
 #include <stdexcept>
 #include <utility>
 
@@ -96,8 +97,7 @@ Step step_of(const Searched& searched, const TableMove& move, const SpotSet& tak
     step.motions.push_back(std::move(motion));
   std::vector<Motion> down;
   take_up(down, carrying, step.to, to);
-  for (auto motion = down.rbegin(); motion != down.rend(); ++motion)
-    step.motions.push_back(backwards(std::move(*motion)));
+  for (Motion& motion : std::views::reverse(down)) step.motions.push_back(backwards(std::move(motion)));
   return step;
 }
 

@@ -4,6 +4,7 @@
 #include <array>
 #include <functional>
 #include <tuple>
+#include <utility>
 
 namespace berthwright {
 namespace {
@@ -16,19 +17,29 @@ std::vector<Length> thicknesses_of(std::span<const FoamSheet> sheets) {
   return all;
 }
 
-// Goes through all layers of up to `left` more, thickest first, whose sum does not pass `thickness` by more
-// than one layer; `visit` is given each and says whether to go on with more layers.
-void each_layering(const std::vector<Length>& thicknesses, std::size_t first, std::size_t left,
-                   std::vector<Length>& layers, Length sum,
-                   const std::function<bool(const std::vector<Length>&, Length)>& visit) {
-  if (left == 0) return;
-  for (std::size_t i = first; i < thicknesses.size(); ++i) {
-    layers.push_back(thicknesses[i]);
-    if (visit(layers, sum + thicknesses[i]))
-      each_layering(thicknesses, i, left - 1, layers, sum + thicknesses[i], visit);
-    layers.pop_back();
+// Goes through the layers that sheets can make, thickest first; `visit` is given each with its sum and says
+// whether to go on with more layers on it.
+class Layerings {
+ public:
+  using Visit = std::function<bool(const std::vector<Length>&, Length)>;
+
+  Layerings(std::span<const FoamSheet> sheets, Visit visit)
+      : thicknesses_(thicknesses_of(sheets)), visit_(std::move(visit)) {}
+
+  void go(std::size_t first = 0, Length sum = {}) {
+    if (layers_.size() == most_layers) return;
+    for (std::size_t i = first; i < thicknesses_.size(); ++i) {
+      layers_.push_back(thicknesses_[i]);
+      if (visit_(layers_, sum + thicknesses_[i])) go(i, sum + thicknesses_[i]);
+      layers_.pop_back();
+    }
   }
-}
+
+ private:
+  std::vector<Length> thicknesses_;
+  Visit visit_;
+  std::vector<Length> layers_;
+};
 
 // Strips of at most `most` that make up `total`.
 std::vector<Length> strips_of(Length total, Length most) {
@@ -71,13 +82,11 @@ FoamLayer layer_of(Length length, Length width, Length thickness, std::span<cons
 
 std::optional<GlueUp> glue_up(Length length, Length width, Length thickness,
                               std::span<const FoamSheet> sheets) {
-  const std::vector<Length> thicknesses = thicknesses_of(sheets);
   std::optional<std::vector<Length>> best;
-  std::vector<Length> layers;
-  each_layering(thicknesses, 0, most_layers, layers, {}, [&](const std::vector<Length>& tried, Length sum) {
+  Layerings(sheets, [&](const std::vector<Length>& tried, Length sum) {
     if (sum == thickness && (!best || tried.size() < best->size())) best = tried;
     return sum < thickness;
-  });
+  }).go();
   if (!best) return std::nullopt;
   GlueUp glued;
   for (const Length layer : *best) glued.layers.push_back(layer_of(length, width, layer, sheets));
@@ -86,13 +95,11 @@ std::optional<GlueUp> glue_up(Length length, Length width, Length thickness,
 
 NearThickness near_thickness(Length thickness, std::span<const FoamSheet> sheets) {
   NearThickness near;
-  std::vector<Length> layers;
-  each_layering(thicknesses_of(sheets), 0, most_layers, layers, {},
-                [&](const std::vector<Length>&, Length sum) {
-                  if (sum < thickness) near.below = std::max(near.below.value_or(sum), sum);
-                  if (sum > thickness) near.above = std::min(near.above.value_or(sum), sum);
-                  return sum < thickness;
-                });
+  Layerings(sheets, [&](const std::vector<Length>&, Length sum) {
+    if (sum < thickness) near.below = std::max(near.below.value_or(sum), sum);
+    if (sum > thickness) near.above = std::min(near.above.value_or(sum), sum);
+    return sum < thickness;
+  }).go();
   return near;
 }
 

@@ -175,7 +175,7 @@ Vector way_of_end(const Pose& pose, Upright end, bool low_side_down) {
 
 EdgeSight standing(const Plan& plan, const SeenRoom& stood, const Placed& self, const RimEdge& edge,
                    bool low_side_down) {
-  const EdgeSight seen{.configuration = stood.arrangement.configuration};
+  EdgeSight seen{.configuration = stood.arrangement.configuration};
   const Pose& pose = *self.pose;
   if (!edge.on_box || !pose.faces) return seen;
   const Upright place = upright(pose, *edge.looks, low_side_down);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <ranges>
 #include <set>
 #include <stdexcept>
 #include <unordered_set>
@@ -203,8 +204,8 @@ class Tiler {
   void lay_last(const Skyline& skyline) {
     const Length whole = skyline.lowest().width();
     const std::vector<Length>& sums = sums_of_left();
-    for (auto sum = sums.rbegin(); sum != sums.rend(); ++sum) {
-      const Vector size{whole - *sum, rest_of_area(whole - *sum)};
+    for (const Length sum : std::views::reverse(sums)) {
+      const Vector size{whole - sum, rest_of_area(whole - sum)};
       if (!can_be_filler(size)) continue;
       --fillers_;
       try_with(skyline, left_.size(), size);

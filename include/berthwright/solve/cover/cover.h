@@ -30,7 +30,7 @@ struct Boxing {
   Length finished;  ///< of all strips; with the zip, the perimeter of the cushion
   std::vector<BoxingStrip> strips;
   std::vector<BoxingJoin> joins;  ///< one fewer
-  bool along_roll = false;      ///< in one strip: its up lies across the roll, or a join would fall on a front
+  bool along_roll = false;  ///< in one strip: its up lies across the roll, or a join would fall on a front
   bool joins_anywhere = false;  ///< the corners left no place for joins, so all strips are alike
   std::vector<Length> marks;    ///< where it meets the panels' corners, from its beginning
 };
@@ -99,10 +99,9 @@ Length welt_strip_width(Length cord, Length seam_allowance);
 /// upholsteryresource.com, node 56), an odd tick rounded up.
 Length zip_strip_width(Length boxing_cut);
 
-/// The cover of one cushion. Boxing and zip together are as long as its perimeter. std::invalid_argument
-/// where the fabric is no wider than two seam allowances.
-Cover cover_of(const Plan& plan, const Sewing& sewing, const std::vector<SeenRoom>& stood,
-               const Piece& piece);
+/// The cover of one cushion, sewn as is `usual` unless it says otherwise. Boxing and zip together are as long
+/// as its perimeter. std::invalid_argument where the fabric is no wider than two seam allowances.
+Cover cover_of(const Plan& plan, const Sewing& usual, const std::vector<SeenRoom>& stood, const Piece& piece);
 
 /// How far the middle of the cushion lies from the middle of the seat it belongs to, to the right of one who
 /// looks at it; zero where it belongs to none. Of the first configuration that has such a seat.
