@@ -1,5 +1,6 @@
 #include "exact/code_points.h"
 
+#include <algorithm>
 #include <cstdint>
 
 namespace berthwright {
@@ -57,6 +58,9 @@ CodePoints code_points(std::string_view utf8) {
 }
 
 std::string printable(std::string_view utf8, std::size_t longest) {
+  const bool plain =
+      utf8.size() <= longest && std::ranges::all_of(utf8, [](char c) { return c >= ' ' && c <= '~'; });
+  if (plain) return std::string(utf8);
   std::string out;
   for (std::size_t count = 0; !utf8.empty(); ++count) {
     if (count == longest) return out + "…";

@@ -12,25 +12,26 @@ constexpr std::size_t scales_tried = 2;
 }  // namespace
 
 std::vector<Draft> fitted_drafts(const DrawnConfiguration& of, const std::vector<Layout>& layouts,
-                                 const FittedTitle& title,
+                                 const FittedTitle& title, const std::vector<Note>& certain,
                                  const std::function<PlanDrawing(const Layout&)>& drawn_at) {
   const Layout* chosen = nullptr;
   PlanDrawing drawn;
   SetNotes notes;
+  const auto draw = [&](const Layout& layout) {
+    chosen = &layout;
+    drawn = drawn_at(layout);
+    notes = set_notes(drawn.notes, layout.page.columns);
+  };
   std::set<std::int64_t> scales;
+  bool whole = false;
   for (const Layout& layout : layouts) {
     scales.insert(layout.scale.ratio);
-    if (chosen != nullptr && scales.size() > scales_tried) break;
-    PlanDrawing attempt = drawn_at(layout);
-    SetNotes set = set_notes(attempt.notes, layout.page.columns);
-    const bool whole = set.rest.empty();
-    if (chosen == nullptr || whole) {
-      chosen = &layout;
-      drawn = std::move(attempt);
-      notes = std::move(set);
-    }
-    if (whole) break;
+    if (whole || scales.size() > scales_tried) break;
+    if (!set_notes(certain, layout.page.columns).rest.empty()) continue;
+    draw(layout);
+    whole = notes.rest.empty();
   }
+  if (!whole && chosen != &layouts.front()) draw(layouts.front());
   const Plan& plan = *of.plan;
   Draft draft = draft_of(plan, title.drawing, std::string(chosen->scale.words), chosen->page);
   draft.subject = title.subject;

@@ -19,9 +19,10 @@ struct FittedTitle {
 };
 
 /// The drawing at the first of `layouts` that leaves room for all of its notes. Two scales are tried before
-/// the rest of the notes goes over to pages of its own: a smaller drawing is the greater loss.
+/// the rest of the notes goes over to pages of its own: a smaller drawing is the greater loss. `certain` are
+/// notes that every drawing has, in their order: where not even they find room nothing is drawn in vain.
 std::vector<Draft> fitted_drafts(const DrawnConfiguration& of, const std::vector<Layout>& layouts,
-                                 const FittedTitle& title,
+                                 const FittedTitle& title, const std::vector<Note>& certain,
                                  const std::function<PlanDrawing(const Layout&)>& drawn_at);
 
 }  // namespace berthwright

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 
 #include <berthwright/solve/heat/heat_zones.h>
 
@@ -21,24 +22,21 @@ constexpr std::array heat_rules{std::string_view{"heat."}, std::string_view{"cor
 
 Region room_of(const DrawnConfiguration& of) { return Region((*of.plan)->interior.outline.polygon()); }
 
-// The stretches of the zone's border within the room, as they are drawn.
-std::vector<Path> edges_within(const Region& zone, const Region& room, const PlanView& view, Ink ink) {
-  std::vector<Path> paths;
-  Point end;
+// The stretches of the zone's border within the room.
+std::vector<std::vector<Point>> edges_within(const Region& zone, const Region& room) {
+  std::vector<std::vector<Point>> chains;
   for (const Edge& edge : edges(common(zone, room))) {
     const Point middle{half(edge.from.x + edge.to.x), half(edge.from.y + edge.to.y)};
     if (room.side_of(middle) != Side::inside) continue;
-    if (paths.empty() || edge.from != end) paths.push_back({ink, view(edge.from), {}, false});
-    paths.back().stretches.push_back({view(edge.to), {}, false});
-    end = edge.to;
+    if (chains.empty() || edge.from != chains.back().back()) chains.push_back({edge.from});
+    chains.back().push_back(edge.to);
   }
-  return paths;
+  return chains;
 }
 
 // The point of the zone's border in the room that is farthest from the walls and from the places `told`,
 // where other zones have their names; none: the whole room lies within it.
-std::optional<Point> middle_of_edge(const Region& zone, const Region& room,
-                                    const std::vector<Point>& told = {}) {
+std::optional<Point> middle_of_edge(const Region& zone, const Region& room, const std::vector<Point>& told) {
   std::optional<Point> best;
   SquaredLength most;
   const Region outside = without(grown(room.bounds(), 12_in), room);
@@ -60,13 +58,20 @@ struct DrawnZone {
   Region region;
   Region source;
   Ink ink = Ink::zone_published;
+  std::vector<std::vector<Point>> edges{};  // within the room
+  std::optional<Point> told{};              // where it is named; none: the whole room lies within it
 };
 
 // Large areas are filled along their edges only, and what gives the heat not at all.
-std::vector<PaperRing> along_the_edge(const DrawnZone& zone, const Region& room, const PlanView& view) {
-  const Region inner = shrunk(zone.region, in_nature(filled_edge, view.ratio));
-  return view(common(room, without(zone.region, united(inner, zone.source))));
+Region along_the_edge(const DrawnZone& zone, const Region& room, std::int64_t ratio) {
+  const Length depth = in_nature(filled_edge, ratio);
+  // What lies farther beyond the room leaves its mark nowhere in it.
+  const Region near = common(zone.region, Region(grown(room.bounds(), 2 * depth)));
+  return common(room, without(near, united(shrunk(near, depth), zone.source)));
 }
+
+/// What is filled of each zone, by the ratio of the drawing: of one ratio several pages may be tried.
+using FilledZones = std::map<std::int64_t, std::vector<Region>>;
 
 std::vector<DrawnZone> zones_of(const DrawnConfiguration& of) {
   const Plan& plan = *of.plan;
@@ -84,6 +89,13 @@ std::vector<DrawnZone> zones_of(const DrawnConfiguration& of) {
       zones.push_back(
           {name + ": data plate" + (missing.empty() ? "" : ", " + listed_with_and(missing) + " unknown"),
            *one.plate, outline, Ink::zone_plate});
+  }
+  const Region room = room_of(of);
+  std::vector<Point> told;
+  for (DrawnZone& zone : zones) {
+    zone.edges = edges_within(zone.region, room);
+    zone.told = middle_of_edge(zone.region, room, told);
+    if (zone.told) told.push_back(*zone.told);
   }
   return zones;
 }
@@ -109,19 +121,23 @@ std::string cord_words(const DrawnConfiguration& of, const PluggedIn& plugged) {
          ", is " + figure(*plugged.cord, Rounding::down);
 }
 
-void lay_zones(const std::vector<DrawnZone>& zones, const DrawnConfiguration& of, const PlanView& view,
-               Laid& laid) {
-  const Region room = room_of(of);
+void lay_zones(const std::vector<DrawnZone>& zones, FilledZones& filled, const DrawnConfiguration& of,
+               const PlanView& view, Laid& laid) {
+  const auto [at, is_new] = filled.try_emplace(view.ratio);
+  if (is_new)
+    for (const DrawnZone& zone : zones) at->second.push_back(along_the_edge(zone, room_of(of), view.ratio));
   Group edges_drawn{"Zones of the yardsticks", {}, 0};
-  std::vector<Point> told;
-  for (const DrawnZone& zone : zones) {
-    add(edges_drawn.marks, edges_within(zone.region, room, view, zone.ink));
-    laid.hatched.push_back({along_the_edge(zone, room, view), zone.ink, Ink::zone_hatch,
+  for (std::size_t i = 0; i < zones.size(); ++i) {
+    const DrawnZone& zone = zones[i];
+    for (const std::vector<Point>& chain : zone.edges) {
+      Path path{zone.ink, view(chain.front()), {}, false};
+      for (std::size_t j = 1; j < chain.size(); ++j) path.stretches.push_back({view(chain[j]), {}, false});
+      edges_drawn.marks.emplace_back(std::move(path));
+    }
+    laid.hatched.push_back({view(at->second[i]), zone.ink, Ink::zone_hatch,
                             zone.ink == Ink::zone_plate ? Diagonal::falling : Diagonal::rising});
-    const std::optional<Point> at = middle_of_edge(zone.region, room, told);
-    if (!at) continue;
-    told.push_back(*at);
-    LabelWish wish = place_wish(of, view, *at);
+    if (!zone.told) continue;
+    LabelWish wish = place_wish(of, view, *zone.told);
     add_wordings(wish, zone.words, lettering::note);
     wish.key = zone.words;
     laid.wishes.push_back(std::move(wish));
@@ -195,10 +211,8 @@ std::vector<Note> yardstick_notes(const DrawnConfiguration& of, const std::vecto
     say(name_of(plan, thing.id) + ", data plate: " + plate_text(plan, thing.id));
   }
   if (heater) say("Of every heater, all round: " + published_text(plan) + ".");
-  const Region room = room_of(of);
   for (const DrawnZone& zone : zones)
-    if (!middle_of_edge(zone.region, room))
-      say("The whole room lies within that distance, so no edge is drawn: " + zone.words + ".");
+    if (!zone.told) say("The whole room lies within that distance, so no edge is drawn: " + zone.words + ".");
   say("Zones are drawn at the heights of what heats; higher or lower things may be farther than they look. "
       "The "
       "figures at the lines are taken in space and count.");
@@ -250,9 +264,9 @@ std::optional<QuietSheet> heat_sheet(const DrawnConfiguration& of) {
     sheet.notes.insert(sheet.notes.end(), notes.begin(), notes.end());
   for (const Placed& thing : of.answer->arrangement.things)
     if (gives_heat(thing)) sheet.strong.insert(thing.id);
-  sheet.laid = [&of, zones](const PlanView& view) {
+  sheet.laid = [&of, zones, filled = FilledZones{}](const PlanView& view) mutable {
     Laid laid;
-    lay_zones(zones, of, view, laid);
+    lay_zones(zones, filled, of, view, laid);
     laid.above.push_back(bedding_group(of, view));
     lay_cords(of, view, laid);
     lay_sources(of, view, laid);

@@ -48,67 +48,71 @@ PaperBox box_at(PaperPoint centre, PaperPoint size) {
   return {low, {low.x + size.x, low.y + size.y}};
 }
 
-// What of the field can matter within `reach`.
-LabelField within(const LabelField& field, const PaperBox& reach) {
-  LabelField near{field.area, {}, {}, {}, {}};
-  for (const PaperBox& box : field.taken)
-    if (overlaps(box, reach)) near.taken.push_back(box);
-  for (const PaperLine& line : field.heavy)
-    if (crosses(line, reach)) near.heavy.push_back(line);
-  for (const PaperLine& line : field.light)
-    if (crosses(line, reach)) near.light.push_back(line);
-  return near;
-}
-
-bool is_free(const LabelField& field, const PaperBox& box) {
-  const PaperBox airy = grown(box, air);
-  return holds(field.area, airy) &&
-         std::ranges::none_of(field.taken, [&](const PaperBox& taken) { return overlaps(taken, airy); }) &&
-         std::ranges::none_of(field.heavy, [&](const PaperLine& line) { return crosses(line, airy); });
-}
-
-std::int64_t crossings(const LabelField& field, const PaperBox& box) {
-  const PaperBox airy = grown(box, air / 2);
-  return std::ranges::count_if(field.light, [&](const PaperLine& line) { return crosses(line, airy); });
-}
-
-bool leader_is_free(const LabelField& field, const PaperLine& leader) {
-  const auto in_its_way = [&](const PaperBox& box) { return crosses(leader, box); };
-  return std::ranges::none_of(field.taken, in_its_way) && std::ranges::none_of(field.signs, in_its_way);
-}
-
-bool at_home(const LabelWish& wish, const PaperBox& box) {
-  const PaperBox airy = grown(box, air);
-  return holds(wish.home, airy) &&
-         std::ranges::none_of(wish.covers, [&](const auto& cover) { return overlaps(cover, airy); });
-}
-
-std::int64_t cost_over(const LabelWish& wish, const PaperBox& box) {
-  return std::ranges::any_of(wish.avoid, [&](const auto& rings) { return overlaps(rings, box); })
-             ? cost_of_cover
-             : 0;
-}
-
-bool is_barred(const LabelWish& wish, const PaperBox& box) {
-  return std::ranges::any_of(wish.never, [&](const auto& rings) { return overlaps(rings, box); });
-}
-
 PaperBox bounds_of(const std::vector<PaperRing>& rings) {
   PaperBox box = bounds(rings.front());
   for (const PaperRing& ring : rings) box = hull(box, bounds(ring));
   return box;
 }
 
-void keep_best(std::vector<LabelCandidate>& candidates, std::size_t count) {
-  std::ranges::stable_sort(
-      candidates, {}, [](const LabelCandidate& c) { return std::tuple(c.cost, c.box.low.y, c.box.low.x); });
-  if (candidates.size() > count) candidates.resize(count);
+/// Rings with the box around them, which most places do not meet.
+struct Bounded {
+  const std::vector<PaperRing>* rings;
+  PaperBox box;
+};
+std::vector<Bounded> bounded(const std::vector<std::vector<PaperRing>>& all) {
+  std::vector<Bounded> out;
+  for (const std::vector<PaperRing>& rings : all)
+    if (!rings.empty()) out.push_back({&rings, bounds_of(rings)});
+  return out;
+}
+bool any_overlaps(const std::vector<Bounded>& all, const PaperBox& box) {
+  return std::ranges::any_of(
+      all, [&](const Bounded& one) { return overlaps(one.box, box) && overlaps(*one.rings, box); });
+}
+
+/// A wish on its ground.
+struct Sought {
+  const LabelGround& ground;
+  const LabelWish& wish;
+  std::vector<Bounded> covers;
+  std::vector<Bounded> avoid;
+  std::vector<Bounded> never;
+};
+
+bool is_free(const LabelGround& ground, const PaperBox& box) { return ground.is_free(grown(box, air)); }
+std::int64_t crossings(const LabelGround& ground, const PaperBox& box) {
+  return ground.crossings(grown(box, air / 2));
+}
+
+bool at_home(const Sought& sought, const PaperBox& box) {
+  const PaperBox airy = grown(box, air);
+  return holds(sought.wish.home, airy) && !any_overlaps(sought.covers, airy);
+}
+
+std::int64_t cost_over(const Sought& sought, const PaperBox& box) {
+  return any_overlaps(sought.avoid, box) ? cost_of_cover : 0;
+}
+
+/// A place for a wording.
+struct Spot {
+  PaperBox box;
+  std::optional<PaperLine> leader;
+  bool crossed = false;
+  std::int64_t cost = 0;
+};
+
+// The cheapest, in the order of their cost; of those at equal cost the higher, then the one more to the left.
+template <typename Place>
+void keep_best(std::vector<Place>& places, std::size_t count) {
+  std::ranges::stable_sort(places, {},
+                           [](const Place& p) { return std::tuple(p.cost, p.box.low.y, p.box.low.x); });
+  if (places.size() > count) places.resize(count);
 }
 
 // Places for one wording inside the thing, spread so that they differ by about half a block.
-std::vector<LabelCandidate> inside_home(const LabelField& field, const LabelWish& wish,
-                                        const Wording& wording) {
-  std::vector<LabelCandidate> out;
+std::vector<Spot> inside_home(const Sought& sought, const Wording& wording) {
+  std::vector<Spot> out;
+  const LabelWish& wish = sought.wish;
   const PaperBox room = bounds_of(wish.home);
   const PaperPoint size = size_of(wording);
   const auto steps = [](PaperLength play, PaperLength block) {
@@ -123,11 +127,11 @@ std::vector<LabelCandidate> inside_home(const LabelField& field, const LabelWish
     for (std::int64_t j = 0; j <= down; ++j) {
       const PaperPoint low{room.low.x + play.x * i / across, room.low.y + play.y * j / down};
       const PaperBox box{low, {low.x + size.x, low.y + size.y}};
-      if (!is_free(field, box) || !at_home(wish, box)) continue;
-      const std::int64_t crossed = crossings(field, box);
+      if (!is_free(sought.ground, box) || !at_home(sought, box)) continue;
+      const std::int64_t crossed = crossings(sought.ground, box);
       out.push_back(
-          {wording, box, std::nullopt, false, crossed > 0,
-           far_apart(box.centre(), room.centre()) + cost_of_crossing * crossed + cost_over(wish, box)});
+          {box, std::nullopt, crossed > 0,
+           far_apart(box.centre(), room.centre()) + cost_of_crossing * crossed + cost_over(sought, box)});
     }
   keep_best(out, kept_inside);
   return out;
@@ -140,8 +144,9 @@ PaperPoint foot(const Wording& wording, const PaperBox& box, PaperPoint target) 
 }
 
 // Places for one wording around its target: close by without a leader, or at the end of one.
-std::vector<LabelCandidate> beside(const LabelField& field, const LabelWish& wish, const Wording& wording) {
-  std::vector<LabelCandidate> out;
+std::vector<Spot> beside(const Sought& sought, const Wording& wording) {
+  std::vector<Spot> out;
+  const LabelWish& wish = sought.wish;
   const PaperPoint size = size_of(wording);
   for (const std::int64_t distance : {1, 3, 5, 8, 12, 17, 23, 30})
     for (const auto& [x, y] : directions) {
@@ -150,17 +155,16 @@ std::vector<LabelCandidate> beside(const LabelField& field, const LabelWish& wis
       const PaperPoint centre{wish.target.x + paper_mm(distance * x, 1000) + size.x * x / 2000,
                               wish.target.y + paper_mm(distance * y, 1000) + size.y * y / 2000};
       const PaperBox box = box_at(centre, size);
-      if (!is_free(field, box) || (!wording.ringed && is_barred(wish, box))) continue;
+      if (!is_free(sought.ground, box) || (!wording.ringed && any_overlaps(sought.never, box))) continue;
       if (!wish.within.empty() && !holds(wish.within, box)) continue;
-      const std::int64_t crossed = crossings(field, box);
-      LabelCandidate candidate{wording, box,         std::nullopt,
-                               false,   crossed > 0, cost_of_crossing * crossed + cost_over(wish, box)};
+      const std::int64_t crossed = crossings(sought.ground, box);
+      Spot spot{box, std::nullopt, crossed > 0, cost_of_crossing * crossed + cost_over(sought, box)};
       if (!touching) {
-        candidate.leader = PaperLine{foot(wording, box, wish.target), wish.target};
-        candidate.cost += cost_of_leader + 2 * far_apart(candidate.leader->from, candidate.leader->to);
-        if (!leader_is_free(field, *candidate.leader)) continue;
+        spot.leader = PaperLine{foot(wording, box, wish.target), wish.target};
+        spot.cost += cost_of_leader + 2 * far_apart(spot.leader->from, spot.leader->to);
+        if (!sought.ground.leader_is_free(*spot.leader)) continue;
       }
-      out.push_back(std::move(candidate));
+      out.push_back(spot);
     }
   keep_best(out, kept_beside);
   return out;
@@ -181,49 +185,48 @@ std::vector<PaperPoint> targets_of(const LabelWish& wish) {
   return targets;
 }
 
-void add(std::vector<LabelCandidate>& all, std::vector<LabelCandidate> more, std::int64_t cost, bool keyed) {
-  for (LabelCandidate& candidate : more) {
-    candidate.cost += cost;
-    candidate.keyed = keyed;
-    all.push_back(std::move(candidate));
-  }
+void add(std::vector<LabelCandidate>& all, const Wording& wording, const std::vector<Spot>& spots,
+         std::int64_t cost, bool keyed) {
+  for (const Spot& spot : spots)
+    all.push_back({wording, spot.box, spot.leader, keyed, spot.crossed, spot.cost + cost});
 }
 
 }  // namespace
 
 Wording number_wording(int number) { return {{std::to_string(number)}, lettering::note, false, true}; }
 
-std::vector<LabelCandidate> candidates_of(const LabelField& field, const LabelWish& wish) {
+std::vector<LabelCandidate> candidates_of(const LabelGround& ground, const LabelWish& wish) {
+  const Sought sought{ground, wish, bounded(wish.covers), bounded(wish.avoid), bounded(wish.never)};
   std::vector<LabelCandidate> all;
-  const LabelField near = wish.home.empty() ? field : within(field, grown(bounds_of(wish.home), paper_mm(2)));
   std::int64_t cost = 0;
   for (const Wording& wording : wish.wordings) {
-    if (!wish.home.empty()) add(all, inside_home(near, wish, wording), cost, false);
-    if (wish.may_stand_off || wish.may_touch) add(all, beside(field, wish, wording), cost, false);
+    if (!wish.home.empty()) add(all, wording, inside_home(sought, wording), cost, false);
+    if (wish.may_stand_off || wish.may_touch) add(all, wording, beside(sought, wording), cost, false);
     cost += cost_of_wording;
   }
   keep_best(all, kept_words);
   const Wording number = number_wording(88);
-  if (!wish.home.empty()) add(all, inside_home(near, wish, number), cost_of_number * wish.weight, true);
-  add(all, beside(field, wish, number), cost_of_number * wish.weight, true);
+  if (!wish.home.empty()) add(all, number, inside_home(sought, number), cost_of_number * wish.weight, true);
+  add(all, number, beside(sought, number), cost_of_number * wish.weight, true);
   keep_best(all, all.size());
   return all;
 }
 
-std::optional<LabelCandidate> last_resort(const LabelField& field, const LabelWish& wish,
+std::optional<LabelCandidate> last_resort(const LabelGround& ground, const LabelWish& wish,
                                           const std::vector<LabelCandidate>& labels) {
   const Wording number = number_wording(88);
   const PaperPoint size = size_of(number);
+  const PaperBox& area = ground.area();
   std::optional<LabelCandidate> best;
   const std::vector<PaperPoint> targets = targets_of(wish);
-  for (PaperLength y = field.area.low.y + air; y + size.y < field.area.high.y; y = y + size.y / 2)
-    for (PaperLength x = field.area.low.x + air; x + size.x < field.area.high.x; x = x + size.x / 2) {
+  for (PaperLength y = area.low.y + air; y + size.y < area.high.y; y = y + size.y / 2)
+    for (PaperLength x = area.low.x + air; x + size.x < area.high.x; x = x + size.x / 2) {
       const PaperBox box{{x, y}, {x + size.x, y + size.y}};
-      if (!is_free(field, box)) continue;
+      if (!is_free(ground, box)) continue;
       for (const PaperPoint target : targets) {
         const PaperLine leader{foot(number, box, target), target};
         const std::int64_t cost = far_apart(leader.from, leader.to);
-        if ((best && best->cost <= cost) || !leader_is_free(field, leader)) continue;
+        if ((best && best->cost <= cost) || !ground.leader_is_free(leader)) continue;
         LabelCandidate candidate{number, box, leader, true, false, cost};
         if (std::ranges::none_of(labels,
                                  [&](const LabelCandidate& label) { return conflict(label, candidate); }))

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "view/labels.h"
+#include "view/label_ground.h"
 
 namespace berthwright {
 
@@ -17,11 +17,11 @@ struct LabelCandidate {
 /// A number of the margin key before it is known: as wide as any of two digits.
 Wording number_wording(int number);
 
-/// The good ways to fulfil a wish that meet nothing of the field, cheapest first; none when there is no room.
-std::vector<LabelCandidate> candidates_of(const LabelField& field, const LabelWish& wish);
+/// The good ways to fulfil a wish that meet nothing there, cheapest first; none when there is no room.
+std::vector<LabelCandidate> candidates_of(const LabelGround& ground, const LabelWish& wish);
 
-/// A number anywhere in the area, nearest its target first, that meets neither field nor `labels`.
-std::optional<LabelCandidate> last_resort(const LabelField& field, const LabelWish& wish,
+/// A number anywhere in the area, nearest its target first, that meets nothing there and none of `labels`.
+std::optional<LabelCandidate> last_resort(const LabelGround& ground, const LabelWish& wish,
                                           const std::vector<LabelCandidate>& labels);
 
 /// Both cannot stand on one drawing.

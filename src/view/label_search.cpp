@@ -58,6 +58,27 @@ class Search {
   int comparisons_ = 0;
 };
 
+// More than any two labels that conflict lie apart.
+constexpr PaperLength beyond_conflict = paper_mm(2);
+
+PaperBox reach_of(const LabelCandidate& candidate) {
+  PaperBox box = grown(candidate.box, beyond_conflict);
+  if (candidate.leader)
+    for (const PaperPoint end : {candidate.leader->from, candidate.leader->to}) box = hull(box, {end, end});
+  return grown(box, PaperLength::micrometres(1));
+}
+
+// Of each wish all that its candidates reach; what lies apart cannot conflict.
+std::vector<std::optional<PaperBox>> reaches_of(const LabelChoices& choices) {
+  std::vector<std::optional<PaperBox>> reaches(choices.size());
+  for (std::size_t i = 0; i < choices.size(); ++i)
+    for (const LabelCandidate& candidate : choices[i]) {
+      const PaperBox own = reach_of(candidate);
+      reaches[i] = reaches[i] ? hull(*reaches[i], own) : own;
+    }
+  return reaches;
+}
+
 bool compete(const std::vector<LabelCandidate>& a, const std::vector<LabelCandidate>& b) {
   return std::ranges::any_of(a, [&](const LabelCandidate& x) {
     return std::ranges::any_of(b, [&](const LabelCandidate& y) { return conflict(x, y); });
@@ -66,11 +87,14 @@ bool compete(const std::vector<LabelCandidate>& a, const std::vector<LabelCandid
 
 // Wishes whose candidates can meet, found together; the fewest candidates first, for the search.
 std::vector<std::vector<std::size_t>> groups_of(const LabelChoices& choices) {
+  const std::vector<std::optional<PaperBox>> reaches = reaches_of(choices);
   std::vector<std::size_t> leader(choices.size());
   std::iota(leader.begin(), leader.end(), std::size_t{0});
   for (std::size_t i = 0; i < choices.size(); ++i)
     for (std::size_t j = 0; j < i; ++j) {
-      if (leader[i] == leader[j] || !compete(choices[i], choices[j])) continue;
+      if (leader[i] == leader[j] || !reaches[i] || !reaches[j] || !overlaps(*reaches[i], *reaches[j]))
+        continue;
+      if (!compete(choices[i], choices[j])) continue;
       const std::size_t from = leader[i];
       const std::size_t to = leader[j];
       std::ranges::replace(leader, from, to);
@@ -85,14 +109,16 @@ std::vector<std::vector<std::size_t>> groups_of(const LabelChoices& choices) {
 
 // A wish whose best candidate is in nobody's way takes it: no choice of the others can be worse for that.
 void settle(LabelChoices& choices) {
+  const std::vector<std::optional<PaperBox>> reaches = reaches_of(choices);
   for (bool again = true; again;) {
     again = false;
     for (std::size_t i = 0; i < choices.size(); ++i) {
       if (choices[i].size() < 2) continue;
       const LabelCandidate& mine = choices[i].front();
+      const PaperBox reach = reach_of(mine);
       bool alone = true;
       for (std::size_t j = 0; j < choices.size() && alone; ++j)
-        alone = i == j ||
+        alone = i == j || !reaches[j] || !overlaps(*reaches[j], reach) ||
                 std::ranges::none_of(choices[j], [&](const auto& other) { return conflict(mine, other); });
       if (!alone) continue;
       choices[i].erase(choices[i].begin() + 1, choices[i].end());

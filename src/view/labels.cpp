@@ -32,9 +32,10 @@ std::vector<PlacedLabel> placed_labels(const LabelField& field, std::vector<Labe
   for (LabelWish& wish : wishes)
     wish.target = {std::clamp(wish.target.x, field.area.low.x, field.area.high.x),
                    std::clamp(wish.target.y, field.area.low.y, field.area.high.y)};
+  const LabelGround ground(field);
   LabelChoices choices;
   choices.reserve(wishes.size());
-  for (const LabelWish& wish : wishes) choices.push_back(candidates_of(field, wish));
+  for (const LabelWish& wish : wishes) choices.push_back(candidates_of(ground, wish));
   std::vector<std::optional<LabelCandidate>> chosen(wishes.size());
   std::vector<LabelCandidate> standing;
   const std::vector<const LabelCandidate*> found = chosen_labels(choices);
@@ -47,7 +48,7 @@ std::vector<PlacedLabel> placed_labels(const LabelField& field, std::vector<Labe
   int number = 0;
   for (std::size_t i = 0; i < wishes.size(); ++i) {
     if (!chosen[i]) {
-      chosen[i] = last_resort(field, wishes[i], standing);
+      chosen[i] = last_resort(ground, wishes[i], standing);
       if (chosen[i]) standing.push_back(*chosen[i]);
     }
     if (!chosen[i]) {

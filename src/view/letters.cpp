@@ -15,7 +15,14 @@ namespace {
 // Above any name a plan may hold; a guard, not a limit people meet.
 constexpr std::size_t longest_text = 100'000;
 
+// The plain letters are the first of the table, one after the other.
+constexpr char32_t first_plain = 0x20;
+constexpr char32_t last_plain = 0x7E;
+static_assert(letter_widths[0].letter == first_plain &&
+              letter_widths[last_plain - first_plain].letter == last_plain);
+
 std::optional<int> known_units(char32_t letter) {
+  if (letter >= first_plain && letter <= last_plain) return letter_widths[letter - first_plain].units;
   const auto* const found = std::ranges::lower_bound(letter_widths, letter, {}, &LetterWidth::letter);
   if (found == letter_widths.end() || found->letter != letter) return std::nullopt;
   return found->units;
@@ -31,7 +38,15 @@ PaperLength set_width(std::int64_t sum, PaperLength height) {
   return PaperLength::micrometres((sum * height.micrometres() + letter_units - 1) / letter_units);
 }
 
-std::u32string letters_of(std::string_view words) { return code_points(printable(words, longest_text)).text; }
+bool is_plain(std::string_view words) {
+  return words.size() <= longest_text &&
+         std::ranges::all_of(words, [](char c) { return c >= ' ' && c <= '~'; });
+}
+
+std::u32string letters_of(std::string_view words) {
+  if (is_plain(words)) return {words.begin(), words.end()};
+  return code_points(printable(words, longest_text)).text;
+}
 
 std::string utf8(std::u32string_view letters) {
   std::string out;
@@ -58,11 +73,13 @@ std::string utf8(std::u32string_view letters) {
 
 // How many of the first letters fit; at least one.
 std::size_t fitting(std::u32string_view letters, PaperLength height, PaperLength width) {
+  // The most units that `set_width` makes no wider than that.
+  const std::int64_t most = width.micrometres() * letter_units / height.micrometres();
   std::size_t count = 0;
   std::int64_t sum = 0;
   while (count < letters.size()) {
     sum += advance_of(letters[count]);
-    if (set_width(sum, height) > width) break;
+    if (sum > most) break;
     ++count;
   }
   return std::max<std::size_t>(count, 1);

@@ -42,11 +42,21 @@ std::vector<std::string> lines_of(const Note& note, PaperLength width) {
   return wrapped(unbroken_measures(note.words), size_of(note), width - indent(note));
 }
 
-PaperLength height_of(const Note& note, PaperLength width) {
-  const auto count = static_cast<std::int64_t>(lines_of(note, width).size());
-  PaperLength height = lettering::note_pitch * count + space_after(note);
-  if (note.number > 0) height = std::max(height, lettering::ring + space_after(note));
-  return is_heading(note) ? height + above_heading : height;
+/// A paragraph as it is set in a column of one width.
+struct SetPart {
+  Note note;
+  std::vector<std::string> lines;
+  PaperLength height;
+};
+
+SetPart part_of(Note note, PaperLength width) {
+  SetPart part{std::move(note), {}, {}};
+  part.lines = lines_of(part.note, width);
+  const PaperLength after = space_after(part.note);
+  part.height = lettering::note_pitch * static_cast<std::int64_t>(part.lines.size()) + after;
+  if (part.note.number > 0) part.height = std::max(part.height, lettering::ring + after);
+  if (is_heading(part.note)) part.height = part.height + above_heading;
+  return part;
 }
 
 Ink ink_of(const Note& note) {
@@ -182,9 +192,9 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
   }
 }
 
-// Sets `lines` from `first`; returns where the next paragraph begins.
-PaperLength set_one(std::vector<Mark>& marks, const Note& note, const std::vector<std::string>& lines,
-                    PaperPoint at) {
+// Sets the part from `first`; returns where the next paragraph begins.
+PaperLength set_one(std::vector<Mark>& marks, const SetPart& part, PaperPoint at) {
+  const auto& [note, lines, height] = part;
   const PaperLength top = is_heading(note) ? at.y + above_heading : at.y;
   const PaperLength h = size_of(note);
   if (note.kind == Note::Kind::alert) {
@@ -218,9 +228,9 @@ PaperLength set_one(std::vector<Mark>& marks, const Note& note, const std::vecto
 }
 
 // Long paragraphs in parts, so that each part fits into any column worth the name.
-std::vector<Note> broken(const std::vector<Note>& notes, PaperLength width) {
+std::vector<SetPart> broken(const std::vector<Note>& notes, PaperLength width) {
   constexpr std::size_t most_lines = 8;
-  std::vector<Note> out;
+  std::vector<SetPart> out;
   for (const Note& note : notes) {
     const std::vector<std::string> lines = lines_of(note, width);
     for (std::size_t from = 0; from < lines.size(); from += most_lines) {
@@ -230,30 +240,30 @@ std::vector<Note> broken(const std::vector<Note>& notes, PaperLength width) {
         part.words += (i == from ? "" : " ") + lines[i];
       if (from > 0) part.number = 0;
       part.goes_on = from + most_lines < lines.size();
-      out.push_back(std::move(part));
+      out.push_back(part_of(std::move(part), width));
     }
   }
   return out;
 }
 
-SetNotes filled(const std::vector<Note>& parts, const std::vector<PaperBox>& columns) {
+SetNotes filled(const std::vector<SetPart>& parts, const std::vector<PaperBox>& columns) {
   SetNotes set;
-  const PaperLength width = columns.front().width();
   std::size_t column = 0;
   PaperLength y = columns.front().low.y;
   for (std::size_t i = 0; i < parts.size(); ++i) {
-    PaperLength needed = height_of(parts[i], width);
-    if (is_heading(parts[i]) && i + 1 < parts.size()) needed = needed + height_of(parts[i + 1], width);
+    PaperLength needed = parts[i].height;
+    const bool heading = is_heading(parts[i].note);
+    if (heading && i + 1 < parts.size()) needed = needed + parts[i + 1].height;
     while (column < columns.size() && y + needed > columns[column].high.y + between_paragraphs)
       if (++column < columns.size()) y = columns[column].low.y;
     if (column == columns.size()) {
-      set.rest.assign(parts.begin() + static_cast<std::ptrdiff_t>(i), parts.end());
+      for (; i < parts.size(); ++i) set.rest.push_back(parts[i].note);
       return set;
     }
     // At the head of a column a heading needs no room above it.
-    const bool heads = is_heading(parts[i]) && y == columns[column].low.y;
+    const bool heads = heading && y == columns[column].low.y;
     const PaperPoint at{columns[column].low.x, heads ? y - above_heading : y};
-    y = set_one(set.marks, parts[i], lines_of(parts[i], width), at);
+    y = set_one(set.marks, parts[i], at);
   }
   return set;
 }
@@ -262,7 +272,7 @@ SetNotes filled(const std::vector<Note>& parts, const std::vector<PaperBox>& col
 
 SetNotes set_notes(const std::vector<Note>& notes, const std::vector<PaperBox>& columns) {
   if (columns.empty()) return {{}, notes};
-  const std::vector<Note> parts = broken(notes, columns.front().width());
+  const std::vector<SetPart> parts = broken(notes, columns.front().width());
   if (columns.size() == 1) return filled(parts, columns);
   // Columns of even height: the lowest foot that holds everything.
   std::vector<PaperBox> shorter = columns;

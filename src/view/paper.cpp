@@ -51,6 +51,14 @@ PaperLine line_from(const PaperRing& ring, std::size_t corner) {
   return {ring[corner], ring[corner + 1 < ring.size() ? corner + 1 : 0]};
 }
 
+bool meets_level(const PaperLine& border, PaperLength y) { return (border.from.y > y) != (border.to.y > y); }
+
+// Of a border that meets the level of the point: to its right.
+bool lies_ahead(const PaperLine& border, PaperPoint point) {
+  const std::int64_t side = turn(border.from, border.to, point);
+  return border.to.y > border.from.y ? side > 0 : side < 0;
+}
+
 bool border_crosses(const std::vector<PaperRing>& rings, const PaperBox& box) {
   for (const PaperRing& ring : rings)
     for (std::size_t i = 0; i < ring.size(); ++i)
@@ -66,11 +74,7 @@ PaperBox bounds(const PaperRing& ring) {
   return box;
 }
 
-bool crosses(const PaperLine& line, const PaperBox& box) {
-  const PaperBox reach = hull({line.from, line.from}, {line.to, line.to});
-  if (reach.high.x <= box.low.x || box.high.x <= reach.low.x || reach.high.y <= box.low.y ||
-      box.high.y <= reach.low.y)
-    return false;
+bool cuts(const PaperLine& line, const PaperBox& box) {
   const PaperPoint corners[] = {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
   int left = 0;
   int right = 0;
@@ -83,6 +87,11 @@ bool crosses(const PaperLine& line, const PaperBox& box) {
 }
 
 bool crosses(const PaperLine& a, const PaperLine& b) {
+  if (std::max(a.from.x, a.to.x) < std::min(b.from.x, b.to.x) ||
+      std::max(b.from.x, b.to.x) < std::min(a.from.x, a.to.x) ||
+      std::max(a.from.y, a.to.y) < std::min(b.from.y, b.to.y) ||
+      std::max(b.from.y, b.to.y) < std::min(a.from.y, a.to.y))
+    return false;
   const int b_from = sign(turn(a.from, a.to, b.from));
   const int b_to = sign(turn(a.from, a.to, b.to));
   const int a_from = sign(turn(b.from, b.to, a.from));
@@ -98,11 +107,22 @@ bool inside(const std::vector<PaperRing>& rings, PaperPoint point) {
   bool odd = false;
   for (const PaperRing& ring : rings)
     for (std::size_t i = 0; i < ring.size(); ++i) {
-      const auto& [a, b] = line_from(ring, i);
-      if ((a.y > point.y) == (b.y > point.y)) continue;
-      const std::int64_t side = turn(a, b, point);
-      if (b.y > a.y ? side > 0 : side < 0) odd = !odd;
+      const PaperLine border = line_from(ring, i);
+      if (meets_level(border, point.y) && lies_ahead(border, point)) odd = !odd;
     }
+  return odd;
+}
+
+LevelCut::LevelCut(const std::vector<PaperRing>& rings, PaperLength y) : y_(y) {
+  for (const PaperRing& ring : rings)
+    for (std::size_t i = 0; i < ring.size(); ++i)
+      if (const PaperLine border = line_from(ring, i); meets_level(border, y)) borders_.push_back(border);
+}
+
+bool LevelCut::inside(PaperLength x) const {
+  bool odd = false;
+  for (const PaperLine& border : borders_)
+    if (lies_ahead(border, {x, y_})) odd = !odd;
   return odd;
 }
 

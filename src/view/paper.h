@@ -46,13 +46,33 @@ constexpr PaperBox hull(const PaperBox& a, const PaperBox& b) {
 }
 PaperBox bounds(const PaperRing& ring);
 
+/// What `crosses` asks of lines whose reach meets the box.
+bool cuts(const PaperLine& line, const PaperBox& box);
 /// Some point of the line lies inside the box; touching its border is none.
-bool crosses(const PaperLine& line, const PaperBox& box);
+inline bool crosses(const PaperLine& line, const PaperBox& box) {
+  const auto& [a, b] = line;
+  const bool apart = (a.x <= box.low.x && b.x <= box.low.x) || (a.x >= box.high.x && b.x >= box.high.x) ||
+                     (a.y <= box.low.y && b.y <= box.low.y) || (a.y >= box.high.y && b.y >= box.high.y);
+  return !apart && cuts(line, box);
+}
 /// The two lines have a point in common.
 bool crosses(const PaperLine& a, const PaperLine& b);
 
 /// Even-odd, so that holes count; a point on the border may fall on either side.
 bool inside(const std::vector<PaperRing>& rings, PaperPoint point);
+/// The borders of rings that one level line meets: enough to tell which of its points lie inside.
+class LevelCut {
+ public:
+  LevelCut(const std::vector<PaperRing>& rings, PaperLength y);
+  bool empty() const { return borders_.empty(); }
+  /// As `inside` says of the point of the line.
+  bool inside(PaperLength x) const;
+
+ private:
+  PaperLength y_;
+  std::vector<PaperLine> borders_;
+};
+
 /// The whole box lies inside and no border runs through it.
 bool holds(const std::vector<PaperRing>& rings, const PaperBox& box);
 /// Some of the box lies inside.

@@ -138,6 +138,13 @@ Surroundings surroundings_of(const DrawnConfiguration& of, const std::vector<Pla
   return around;
 }
 
+std::vector<Note> certain_notes(const DrawnConfiguration& of) {
+  std::vector<Note> notes;
+  for (const auto& more : {caution_notes(of), road_notes(of), bed_notes(of), opening_notes(of)})
+    notes.insert(notes.end(), more.begin(), more.end());
+  return notes;
+}
+
 PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, const Surroundings& around,
                          const PaperBox& area) {
   const std::vector<PlanThing> things = plan_things(view, *of.plan, of.answer->arrangement);

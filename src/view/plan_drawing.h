@@ -33,6 +33,8 @@ struct PlanDrawing {
   std::vector<Group> groups;
   std::vector<Note> notes;
 };
+/// Notes that every such drawing has, wherever it is laid, in their order.
+std::vector<Note> certain_notes(const DrawnConfiguration& of);
 PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, const Surroundings& around,
                          const PaperBox& area);
 

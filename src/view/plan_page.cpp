@@ -8,7 +8,7 @@ std::vector<Draft> plan_drafts(const DrawnConfiguration& of) {
   return fitted_drafts(of, layouts_of(of),
                        {name_of(*of.answer->configuration), "", of.answer->configuration->id.text(), "",
                         "Plan seen from above, front at the left."},
-                       [&](const Layout& layout) {
+                       certain_notes(of), [&](const Layout& layout) {
                          return plan_drawing(of, layout.view, layout.around, layout.page.drawing);
                        });
 }

@@ -142,12 +142,13 @@ std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& 
       layouts_of(of, [&](std::int64_t ratio) { return bare_surroundings(*of.plan, ratio); });
   const std::string first_word = sheet.kind.substr(0, sheet.kind.find(' '));
   const std::string when = sheet.when.empty() ? name_of(*of.answer->configuration) : sheet.when;
-  return fitted_drafts(
-      of, layouts,
-      {when + ", " + sheet.kind, sheet.subject,
-       sheet.id.empty() ? of.answer->configuration->id.text() : sheet.id, "-" + first_word,
-       "Plan seen from above, front at the left. " + sheet.told},
-      [&](const Layout& layout) { return laid_out(of, sheet, layout.view, layout.page.drawing); });
+  return fitted_drafts(of, layouts,
+                       {when + ", " + sheet.kind, sheet.subject,
+                        sheet.id.empty() ? of.answer->configuration->id.text() : sheet.id, "-" + first_word,
+                        "Plan seen from above, front at the left. " + sheet.told},
+                       sheet.notes, [&](const Layout& layout) {
+                         return laid_out(of, sheet, layout.view, layout.page.drawing);
+                       });
 }
 
 Group quiet_plan(const DrawnConfiguration& of, const PlanView& view) {

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "view/section_drawing.h"
+#include "view/section_labels.h"
 
 namespace berthwright {
 namespace {
@@ -94,15 +95,18 @@ Attempt attempted(const DrawnConfiguration& of, const std::vector<DrawnSection>&
 }
 
 // The first scale, and the ways to lay out its page, at which all sections fit with their notes; if the notes
-// never do, the largest at which the sections do.
+// never do, of one section the largest at which it does, and of more perhaps none.
 std::optional<Attempt> best_of(const DrawnConfiguration& of, const std::vector<DrawnSection>& sections,
                                std::int64_t least_ratio, std::int64_t most_ratio) {
   const Plan& plan = *of.plan;
+  const std::vector<Note> certain = section_notes(plan, sections);
   std::optional<Attempt> best;
   for (const Scale& scale : scales(plan->unit)) {
     if (scale.ratio < least_ratio) continue;
     if (scale.ratio > most_ratio) break;
     for (const auto& [rows, page] : pages_for(plan, sections, scale.ratio)) {
+      const bool in_vain = !set_notes(certain, page.columns).rest.empty();
+      if (in_vain && (best || sections.size() > 1)) continue;
       Attempt attempt = attempted(of, sections, scale, page, rows);
       const bool whole = attempt.whole;
       if (!best || whole) best = std::move(attempt);

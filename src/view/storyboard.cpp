@@ -182,6 +182,12 @@ Row row_of(const FrameStep& of, const FrameLayout& layout, PaperLength top) {
   return {{std::move(words), std::move(frame.group), raised_frame(of, raised)}, height};
 }
 
+// Of its row, which is higher where names need a key.
+PaperLength least_height(const FrameStep& of, const FrameLayout& layout) {
+  const PaperBox& page = layout.page.drawing;
+  return said_above(frame_notes(*of.plan, *of.conversion, of.number), page).height + layout.views();
+}
+
 std::string steps_words(std::size_t first, std::size_t last, std::size_t count) {
   const std::string of = " of " + std::to_string(count);
   if (first == last) return "Step " + std::to_string(first) + of;
@@ -232,8 +238,10 @@ std::vector<Draft> story_drafts(const Plan& plan, const Conversion& conversion) 
     }
     std::string told = "One frame a step: a plan seen from above, front at the left, and a raised view.";
     while (next <= count) {
+      const PaperLength left = box.high.y - top;
+      if (next > first && least_height({&plan, &conversion, next}, layout) > left) break;
       Row row = row_of({&plan, &conversion, next}, layout, top);
-      if (top + row.height > box.high.y && next > first) break;
+      if (next > first && row.height > left) break;
       told += " Step " + std::to_string(next) + ": " + step_sentence(plan, conversion.steps[next - 1]);
       if (top > box.low.y)
         rules.marks.emplace_back(

@@ -123,14 +123,24 @@ Region without_things(const Region& band, const DrawnConfiguration& of) {
       without(common(band, Region((*of.plan)->interior.outline.polygon())), united(things)));
 }
 
-void lay_ways(const DrawnConfiguration& of, const PlanView& view, Laid& laid) {
+// Of each bed with a way out the floor that it takes.
+std::vector<Region> floors_of(const DrawnConfiguration& of) {
+  std::vector<Region> floors;
+  for (const BedAnswer& bed : of.answer->beds)
+    if (const WayOut* way = widest(bed.exits.ways)) floors.push_back(without_things(swept_floor(*way), of));
+  return floors;
+}
+
+void lay_ways(const DrawnConfiguration& of, const std::vector<Region>& ways, const PlanView& view,
+              Laid& laid) {
   Group bands{"Ways out", {}, 0};
   Group lines_drawn{"Middle of the ways, and where they are narrowest", {}, 0};
   std::vector<std::vector<PaperRing>> floors;
+  auto next = ways.begin();
   for (const BedAnswer& bed : of.answer->beds) {
     const WayOut* way = widest(bed.exits.ways);
     if (way == nullptr) continue;
-    const Region floor = without_things(swept_floor(*way), of);
+    const Region& floor = *next++;
     add(bands.marks, paths_of(view, floor, {}, Ink::way_band));
     if (!floor.empty()) floors.push_back(view(floor));
     const Path middle = middle_line(*way, view);
@@ -263,9 +273,9 @@ std::optional<QuietSheet> way_sheet(const DrawnConfiguration& of) {
        {alert_notes(of, way_rules), exit_notes(of), told_notes(of, "Compared", measured_ways, Told::all),
         told_notes(of, "Not met, close or unknown", all_else, Told::not_met), opening_notes(of)})
     sheet.notes.insert(sheet.notes.end(), notes.begin(), notes.end());
-  sheet.laid = [&of](const PlanView& view) {
+  sheet.laid = [&of, floors = floors_of(of)](const PlanView& view) {
     Laid laid;
-    lay_ways(of, view, laid);
+    lay_ways(of, floors, view, laid);
     lay_exits(of, view, laid);
     lay_alarms(of, view, laid);
     Group beds{"Beds", {}, 0};
