@@ -72,6 +72,7 @@ Json balance_json(const Plan& plan, const Balance& balance) {
   json["coupling"] = span_json(balance.coupling);
   json["axle"] = span_json(balance.axle);
   json["whole_along"] = span_json(balance.whole_along);
+  json["whole_across"] = span_json(balance.whole_across);
   json["share"] = share_json(plan, balance);
   json["right_less_left"] = span_json(balance.side);
   json["cargo_left"] = span_json(balance.cargo_left);

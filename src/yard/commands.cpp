@@ -101,7 +101,8 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   if (!cut) return told(request.plan, cut.problems(), false, out, err);
   const std::string stem = stem_of(request.plan);
   const std::string folder = request.folder.empty() ? "out/" + stem : request.folder;
-  const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut);
+  const std::vector<Loads> loads = loads_of(*stood.plan);
+  const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut, loads);
   const std::optional<FileMap> files =
       request.pdf ? pdf_file(stem, *stood.plan, drawn, err) : svg_files(drawn);
   if (!files) return exit_input;

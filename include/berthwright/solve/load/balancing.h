@@ -54,6 +54,7 @@ struct Balance {
   std::optional<LoadSpan> coupling{};
   std::optional<LoadSpan> axle{};
   std::optional<LengthSpan> whole_along{};
+  std::optional<LengthSpan> whole_across{};  ///< with the wheels of both sides weighed
   std::optional<ShareSpan> share{};
   std::optional<LoadSpan> side{};        ///< right less left
   std::optional<LoadSpan> cargo_left{};  ///< under the plate of the whole
