@@ -209,17 +209,6 @@ Surroundings room_for_numbers(const Weighing& of, std::int64_t ratio) {
   return around;
 }
 
-void move_down(std::vector<Mark>& marks, PaperPoint by) {
-  const auto moved = [&](PaperPoint p) { return PaperPoint{p.x + by.x, p.y + by.y}; };
-  for (Mark& mark : marks)
-    if (Text* text = std::get_if<Text>(&mark))
-      text->at = moved(text->at);
-    else if (Path* path = std::get_if<Path>(&mark)) {
-      path->from = moved(path->from);
-      for (Stretch& stretch : path->stretches) stretch.to = moved(stretch.to);
-    }
-}
-
 PlanDrawing numbers_drawing(const Weighing& of, const Layout& layout) {
   const PaperBox& box = layout.page.drawing;
   PaperBox below = box;
@@ -241,7 +230,8 @@ PlanDrawing numbers_drawing(const Weighing& of, const Layout& layout) {
            marks_of(blocks.bars, {{below.low.x, below.low.y + between_blocks}, below.high}),
            0});
     if (blocks.table) {
-      move_down(blocks.table->marks, {below.low.x, box.high.y - blocks.table->height});
+      for (Mark& mark : blocks.table->marks)
+        move_by(mark, {below.low.x, box.high.y - blocks.table->height});
       laid.above.push_back({"Circuits", blocks.table->marks, 0});
     }
     return laid;

@@ -2,7 +2,7 @@
 
 #include <span>
 
-#include <berthwright/solve/answer.h>
+#include <berthwright/solve/comparison.h>
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/cover/cover.h>
 #include <berthwright/solve/load/loads.h>
@@ -34,6 +34,10 @@ std::vector<Sheet> cover_sheets(const Plan& plan, const std::vector<Cover>& cove
 std::vector<Sheet> split_sheets(const Plan& plan, const std::vector<BaySplits>& bays);
 /// A sheet for each bay with the plan's own cushions as they close it best, by night.
 std::vector<Sheet> reuse_sheets(const Plan& plan, const std::vector<BayReuse>& bays);
+
+/// The plans, the heat, the ways out and the numbers of each pair side by side on pages of double width, A at
+/// the left, both at one scale; then every figure that differs as a table. Pages are numbered by their files.
+std::vector<Sheet> compare_sheets(const Comparison& comparison);
 
 /// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
 /// up.

@@ -34,6 +34,7 @@ struct ShareSpan {
   std::int64_t high = 0;
   /// Against the range, exactly: unknown where it may lie on either side of an end.
   Status status = Status::unknown;
+  friend bool operator==(const ShareSpan&, const ShareSpan&) = default;
 };
 
 /// What everything in one configuration does to coupling, axle and sides.
