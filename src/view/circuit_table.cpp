@@ -116,7 +116,7 @@ std::optional<CircuitTable> circuit_table(const Plan& plan, const Loads& loads, 
   PaperLength baseline = paper_mm(26, 10);
   table.add({false,
              "Circuits, " + std::to_string(plan->supply->volts) + " V",
-             {"breaker", "for hours", "all on", "counts"},
+             {"breaker", "for hours", "all on", "counts as"},
              {}},
             baseline, Ink::label);
   table.rule(baseline + paper_mm(11, 10));

@@ -22,7 +22,7 @@ namespace {
 
 constexpr PaperLength around_coupling = paper_mm(4);
 constexpr PaperLength between_blocks = paper_mm(4);
-constexpr PaperLength least_block_width = paper_mm(124);
+constexpr PaperLength least_block_width = paper_mm(154);  // two bars beside each other
 constexpr PaperLength widest_block = paper_mm(190);
 constexpr std::size_t movers_named = 5;
 constexpr PaperLength shown_area = paper_mm(48, 10);  ///< a smaller one lies under the sign
