@@ -48,6 +48,7 @@ bool is_heavy(Ink ink) {
     case Ink::pinch:
     case Ink::moved_piece:
     case Ink::zip_run:
+    case Ink::chassis:
       return true;
     case Ink::rule:
     case Ink::floor:
@@ -99,6 +100,12 @@ bool is_heavy(Ink ink) {
     case Ink::sign_alarm:
     case Ink::sign_light:
     case Ink::sign_outlet:
+    case Ink::wheel:
+    case Ink::balance:
+    case Ink::balance_area:
+    case Ink::balance_hatch:
+    case Ink::asked_range:
+    case Ink::figure_span:
     case Ink::dimension:
     case Ink::tick:
     case Ink::leader:

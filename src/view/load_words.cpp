@@ -237,10 +237,12 @@ std::string share_text(const ShareSpan& share) {
   return percent(share.low) + " to " + percent(share.high) + " %";
 }
 
+std::string amperes_text(std::int64_t tenths) {
+  return std::to_string(tenths / 10) + (tenths % 10 != 0 ? "." + std::to_string(tenths % 10) : "") + " A";
+}
+
 std::string current_text(std::int64_t watts, int volts) {
-  const std::int64_t tenths = tenths_of_ampere(watts, volts);
-  return std::to_string(tenths / 10) + (tenths % 10 != 0 ? "." + std::to_string(tenths % 10) : "") + " A (" +
-         std::to_string(watts) + " W)";
+  return amperes_text(tenths_of_ampere(watts, volts)) + " (" + std::to_string(watts) + " W)";
 }
 
 std::string duration_text(std::int64_t seconds, Rounding rounding) {
@@ -277,7 +279,10 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
     told.push_back(change_sentence(plan, balance));
   if (balance.whole_along)
     told.push_back("The centre of gravity of the whole lies " + where_text(*balance.whole_along, plan->unit) +
-                   " behind the front wall; the axle, " + both(*plan->chassis->axle, plan->unit) + ".");
+                   " behind the front wall (the axle, " + both(*plan->chassis->axle, plan->unit) + ")" +
+                   (balance.whole_across
+                        ? " and " + where_text(*balance.whole_across, plan->unit) + " from the left wall."
+                        : ". How far from the left wall is unknown without both wheels weighed."));
   add_plates(plan, loads, told);
   add_sides(plan, loads, told);
   add_plates_by_tanks(plan, loads, told);
@@ -288,6 +293,8 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
 std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>& all) {
   std::vector<std::string> told;
   using Basis = WeighedThing::Basis;
+  if (!states_loads(plan))
+    told.push_back("No numbers are drawn: the plan states no weight, no chassis and no circuit.");
   add_ground(all, Basis::panel, "Weight by panel", told);
   add_ground(all, Basis::plywood, "Weight of plywood", told);
   add_ground(all, Basis::foam, "Weight of foam", told);

@@ -19,6 +19,8 @@ std::string load_text(const MassSpan& weight, Unit own);
 std::string change_text(const LoadSpan& change, Unit own);
 /// "12.30 %", "12.30 to 13.01 %".
 std::string share_text(const ShareSpan& share);
+/// "12.5 A", of tenths of an ampere.
+std::string amperes_text(std::int64_t tenths);
 /// "12.5 A (1500 W)".
 std::string current_text(std::int64_t watts, int volts);
 /// "11 min 23 s", "1 h 5 min", of seconds rounded to what is told.
@@ -28,6 +30,8 @@ std::string duration_text(std::int64_t seconds, Rounding rounding);
 std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads);
 std::vector<std::string> supply_sentences(const Plan& plan, const Loads& loads);
 std::vector<std::string> warm_up_sentences(const Plan& plan, const Loads& loads);
+/// The most that may run together.
+std::string together_sentence(const Plan& plan, const SupplyFigures& supply);
 /// What all of them suppose, with their sources, as far as it was used; and who comes before these figures.
 std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>& all);
 

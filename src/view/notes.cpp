@@ -92,6 +92,7 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::wall:
     case Ink::cord:
     case Ink::zip_run:
+    case Ink::chassis:
       marks.emplace_back(straight(ink, left, right));
       return;
     case Ink::direction:
@@ -124,6 +125,12 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::sign_outlet:
       add(marks, outlet_sign(box.centre(), paper_mm(15, 10)));
       return;
+    case Ink::balance:
+      add(marks, balance_sign(box.centre(), paper_mm(15, 10)));
+      return;
+    case Ink::wheel:
+      add(marks, wheel_sign(box.centre()));
+      return;
     case Ink::move_way: {
       marks.emplace_back(straight(ink, left, right));
       Path head = berthwright::arrow_head(right, left);
@@ -134,13 +141,17 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::zone_published:
     case Ink::zone_plate:
     case Ink::site_region:
+    case Ink::balance_area:
       for (Path& line : diagonals_in({corners_of(box)}, pitch_of(ink),
                                      ink == Ink::zone_plate ? Diagonal::falling : Diagonal::rising, {})) {
-        line.ink = ink == Ink::site_region ? Ink::site_hatch : Ink::zone_hatch;
+        line.ink = ink == Ink::site_region    ? Ink::site_hatch
+                   : ink == Ink::balance_area ? Ink::balance_hatch
+                                              : Ink::zone_hatch;
         marks.emplace_back(std::move(line));
       }
-      marks.emplace_back(ink == Ink::site_region ? closed_path(ink, box)
-                                                 : straight(ink, left_foot, box.high));
+      marks.emplace_back(ink == Ink::site_region || ink == Ink::balance_area
+                             ? closed_path(ink, box)
+                             : straight(ink, left_foot, box.high));
       return;
     case Ink::site_taken:
       marks.emplace_back(closed_path(ink, box));

@@ -190,7 +190,7 @@ std::vector<Layout> layouts_of(const DrawnConfiguration& of,
                                const std::function<Surroundings(std::int64_t)>& around_at) {
   const Plan& plan = *of.plan;
   std::vector<Layout> layouts;
-  for (const Scale& scale : scales(plan->unit)) {
+  for (const Scale& scale : of.only_scales.empty() ? scales(plan->unit) : of.only_scales) {
     const Surroundings around = around_at(scale.ratio);
     const PaperSize needs = needs_of(of, around, scale.ratio);
     std::vector<Layout> same;

@@ -198,6 +198,19 @@ Path ridge_sign(PaperPoint centre) {
                                            {centre.x - half_width, centre.y}});
 }
 
+void move_by(Mark& mark, PaperPoint way) {
+  const auto move = [&](PaperPoint& p) { p = {p.x + way.x, p.y + way.y}; };
+  if (Text* text = std::get_if<Text>(&mark)) move(text->at);
+  if (Patch* patch = std::get_if<Patch>(&mark)) {
+    move(patch->low);
+    move(patch->high);
+  }
+  if (Path* path = std::get_if<Path>(&mark)) {
+    move(path->from);
+    for (Stretch& stretch : path->stretches) move(stretch.to);
+  }
+}
+
 PaperBox box_of(const Text& text) {
   const PaperLength width = text_width(text.words, text.height);
   PaperLength before;

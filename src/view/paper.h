@@ -99,6 +99,9 @@ Path ridge_sign(PaperPoint centre);
 void add(std::vector<Mark>& marks, std::vector<Mark> more);
 void add(std::vector<Mark>& marks, std::vector<Path> more);
 
+/// The mark to the right and down by the coordinates of `way`.
+void move_by(Mark& mark, PaperPoint way);
+
 /// Where lettering stands.
 PaperBox box_of(const Text& text);
 

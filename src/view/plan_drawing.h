@@ -16,6 +16,7 @@ struct DrawnConfiguration {
   const ConfigurationAnswer* answer = nullptr;
   std::span<const Finding> findings;  ///< of the whole plan
   std::vector<SectionCut> cuts;
+  std::span<const Scale> only_scales{};  ///< to choose from; empty: those of the plan's unit
 };
 
 /// The chains of all four walls, set at one scale, and the room they take around the trailer.

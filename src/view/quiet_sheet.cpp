@@ -17,18 +17,6 @@ namespace {
 
 constexpr PaperLength beside_wall = paper_mm(9);  // for signs and tags
 
-Surroundings bare_surroundings(const Plan& plan, std::int64_t ratio) {
-  Surroundings around;
-  for (const Wall wall : four_walls) {
-    PaperLength depth = wall_band + beside_wall;
-    for (const Opening& opening : plan->openings)
-      if (opening.wall == wall)
-        depth = std::max(depth, wall_band + beside_wall + reach_outside(opening, ratio));
-    around.lanes[wall].depth = depth;
-  }
-  return around;
-}
-
 std::vector<PlanThing> quiet_things(const DrawnConfiguration& of, const PlanView& view,
                                     const std::set<std::string>& strong) {
   std::vector<PlanThing> things = plan_things(view, *of.plan, of.answer->arrangement);
@@ -83,8 +71,22 @@ void keep_off(LabelField& field, const PaperBox& sign) {
   field.signs.push_back(sign);
 }
 
-PlanDrawing laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
-                     const PaperBox& area) {
+}  // namespace
+
+Surroundings bare_surroundings(const Plan& plan, std::int64_t ratio) {
+  Surroundings around;
+  for (const Wall wall : four_walls) {
+    PaperLength depth = wall_band + beside_wall;
+    for (const Opening& opening : plan->openings)
+      if (opening.wall == wall)
+        depth = std::max(depth, wall_band + beside_wall + reach_outside(opening, ratio));
+    around.lanes[wall].depth = depth;
+  }
+  return around;
+}
+
+PlanDrawing quiet_drawing(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
+                          const PaperBox& area) {
   const Laid laid = sheet.laid(view);
   const std::vector<PlanThing> things = quiet_things(of, view, sheet.strong);
   std::vector<Group> groups{{"Room", room_marks(view, (*of.plan)->interior), 0}, {"Things", {}, 0}};
@@ -135,8 +137,6 @@ PlanDrawing laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, cons
   return attempt;
 }
 
-}  // namespace
-
 std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& sheet) {
   const std::vector<Layout> layouts =
       layouts_of(of, [&](std::int64_t ratio) { return bare_surroundings(*of.plan, ratio); });
@@ -147,7 +147,7 @@ std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& 
                         sheet.id.empty() ? of.answer->configuration->id.text() : sheet.id, "-" + first_word,
                         "Plan seen from above, front at the left. " + sheet.told},
                        sheet.notes, [&](const Layout& layout) {
-                         return laid_out(of, sheet, layout.view, layout.page.drawing);
+                         return quiet_drawing(of, sheet, layout.view, layout.page.drawing);
                        });
 }
 

@@ -41,6 +41,12 @@ struct QuietSheet {
 /// With pages for those of its notes that find no room beside it.
 std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& sheet);
 
+/// One drawing of that kind within `area`, with its notes: those of the sheet, key and signs.
+PlanDrawing quiet_drawing(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
+                          const PaperBox& area);
+/// Room around such a plan for signs and what opens outward.
+Surroundings bare_surroundings(const Plan& plan, std::int64_t ratio);
+
 /// The thin grey plan by itself.
 Group quiet_plan(const DrawnConfiguration& of, const PlanView& view);
 

@@ -7,6 +7,7 @@
 #include "view/draft.h"
 #include "view/heat_sheet.h"
 #include "view/height_map.h"
+#include "view/numbers_sheet.h"
 #include "view/plan_page.h"
 #include "view/rule_plans.h"
 #include "view/section_lines.h"
@@ -25,7 +26,8 @@ void add_all(std::vector<Draft>& drafts, std::vector<Draft> more) {
 }  // namespace
 
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters,
-                          std::span<const Conversion> conversions, const std::vector<Cover>& covers) {
+                          std::span<const Conversion> conversions, const std::vector<Cover>& covers,
+                          std::span<const Loads> loads) {
   std::vector<Draft> drafts;
   std::vector<DrawnConfiguration> drawn;
   for (const ConfigurationAnswer& configuration : answer.configurations)
@@ -46,6 +48,9 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
   for (const Conversion& conversion : conversions) add_all(drafts, story_drafts(plan, conversion));
   add_all(drafts, key_drafts(plan, covers));
   add_all(drafts, label_drafts(plan, covers));
+  for (const Loads& one : loads)
+    for (const DrawnConfiguration& of : drawn)
+      if (of.answer->configuration == one.configuration) add_all(drafts, numbers_drafts(of, one));
   return finished(plan, std::move(drafts));
 }
 

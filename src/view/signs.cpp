@@ -84,6 +84,28 @@ std::vector<Path> outlet_sign(PaperPoint centre, PaperLength reach) {
           bar(centre.x + reach * 35 / 100)};
 }
 
+std::vector<Path> balance_sign(PaperPoint centre, PaperLength reach) {
+  const auto quarter = [&](PaperPoint from, PaperPoint to) {
+    return Path{Ink::leader_dot, centre, {{from, {}, false}, {to, reach, true}}, true};
+  };
+  const PaperPoint right{centre.x + reach, centre.y};
+  const PaperPoint left{centre.x - reach, centre.y};
+  const PaperPoint top{centre.x, centre.y - reach};
+  const PaperPoint bottom{centre.x, centre.y + reach};
+  return {circle(Ink::balance, centre, reach), quarter(top, right), quarter(bottom, left)};
+}
+
+PaperBox wheel_box(PaperPoint centre) {
+  return {{centre.x - paper_mm(35, 10), centre.y - paper_mm(11, 10)},
+          {centre.x + paper_mm(35, 10), centre.y + paper_mm(11, 10)}};
+}
+
+std::vector<Path> wheel_sign(PaperPoint centre) { return {closed_path(Ink::wheel, wheel_box(centre))}; }
+
+std::vector<Path> coupling_sign(PaperPoint centre) {
+  return {circle(Ink::wheel, centre, paper_mm(16, 10)), circle(Ink::leader_dot, centre, paper_mm(8, 10))};
+}
+
 PaperPoint clear_of(const std::vector<PaperBox>& standing, PaperPoint place, Wall way) {
   const auto meets_one = [&] {
     const PaperBox sign = grown(sign_box(place), paper_mm(4, 10));

@@ -25,6 +25,14 @@ std::vector<Path> heat_sign(PaperPoint centre, PaperLength reach = sign_reach);
 /// Two slots in a ring.
 std::vector<Path> outlet_sign(PaperPoint centre, PaperLength reach = paper_mm(19, 10));
 
+/// A ring with two quarters filled: a centre of gravity.
+std::vector<Path> balance_sign(PaperPoint centre, PaperLength reach = paper_mm(24, 10));
+/// A tyre as it is seen from above; one size for all.
+std::vector<Path> wheel_sign(PaperPoint centre);
+PaperBox wheel_box(PaperPoint centre);
+/// A ball in its socket, open to the front.
+std::vector<Path> coupling_sign(PaperPoint centre);
+
 /// `point` moved out of the room through that wall, as a plan lies on paper.
 PaperPoint outward(Wall wall, PaperPoint point, PaperLength by);
 

@@ -8,10 +8,6 @@
 namespace berthwright {
 namespace {
 
-std::string amperes(std::int64_t tenths) {
-  return std::to_string(tenths / 10) + (tenths % 10 != 0 ? "." + std::to_string(tenths % 10) : "") + " A";
-}
-
 /// What a breaker may carry for hours, in tenths of an ampere.
 std::int64_t for_hours(int breaker) { return std::int64_t{8} * breaker; }
 
@@ -26,7 +22,7 @@ std::string one_load(const Plan& plan, const CircuitLoad& load) {
 /// By how much everything together is above the breaker, rounded up.
 std::string excess(const BreakerFigures& figures, int volts) {
   const std::int64_t over = figures.counted - figures.allowed;
-  return amperes((over * 10 + std::int64_t{100} * volts - 1) / (std::int64_t{100} * volts));
+  return amperes_text((over * 10 + std::int64_t{100} * volts - 1) / (std::int64_t{100} * volts));
 }
 
 std::string all_on(const BreakerFigures& figures, int volts) {
@@ -42,7 +38,7 @@ std::string circuit_sentence(const Plan& plan, const SupplyFigures& supply, std:
   const BreakerFigures& figures = supply.circuits[index];
   const int volts = plan->supply->volts;
   std::string text = plan->supply->circuits[index].name + ", breaker of " + std::to_string(figures.breaker) +
-                     " A, for hours " + amperes(for_hours(figures.breaker));
+                     " A, for hours " + amperes_text(for_hours(figures.breaker));
   std::string loads;
   for (const CircuitLoad& load : supply.loads)
     if (load.circuit == index) loads += (loads.empty() ? "" : "; ") + one_load(plan, load);
@@ -51,23 +47,11 @@ std::string circuit_sentence(const Plan& plan, const SupplyFigures& supply, std:
   for (const std::size_t i : figures.too_large) {
     const CircuitLoad& load = supply.loads[i];
     const std::int64_t tenths = tenths_of_ampere(load.draw.watts, volts);
-    text += " " + load.name + " alone draws " + amperes(tenths) + ", above the " +
-            amperes(for_hours(figures.breaker)) + " for a plug on this breaker by " +
-            amperes(tenths - for_hours(figures.breaker)) + ".";
+    text += " " + load.name + " alone draws " + amperes_text(tenths) + ", above the " +
+            amperes_text(for_hours(figures.breaker)) + " for a plug on this breaker by " +
+            amperes_text(tenths - for_hours(figures.breaker)) + ".";
   }
   return text;
-}
-
-std::string together_sentence(const Plan& plan, const SupplyFigures& supply) {
-  if (supply.together.empty()) return "Nothing that hangs on a circuit may run.";
-  std::vector<std::string> names;
-  std::int64_t watts = 0;
-  for (const std::size_t i : supply.together) {
-    names.push_back(supply.loads[i].name);
-    watts += supply.loads[i].draw.watts;
-  }
-  return "Most that may run together: " + listed_with_and(names) + ", " +
-         current_text(watts, plan->supply->volts) + ".";
 }
 
 std::string temperatures(const Plan& plan) {
@@ -120,6 +104,18 @@ std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
 
 }  // namespace
 
+std::string together_sentence(const Plan& plan, const SupplyFigures& supply) {
+  if (supply.together.empty()) return "Nothing that hangs on a circuit may run.";
+  std::vector<std::string> names;
+  std::int64_t watts = 0;
+  for (const std::size_t i : supply.together) {
+    names.push_back(supply.loads[i].name);
+    watts += supply.loads[i].draw.watts;
+  }
+  return "Most that may run together: " + listed_with_and(names) + ", " +
+         current_text(watts, plan->supply->volts) + ".";
+}
+
 std::vector<std::string> supply_sentences(const Plan& plan, const Loads& loads) {
   std::vector<std::string> told;
   if (!loads.supply) return told;
@@ -127,7 +123,7 @@ std::vector<std::string> supply_sentences(const Plan& plan, const Loads& loads) 
   for (std::size_t i = 0; i < supply.circuits.size(); ++i) told.push_back(circuit_sentence(plan, supply, i));
   if (supply.whole)
     told.push_back("The whole supply, " + std::to_string(supply.whole->breaker) + " A, for hours " +
-                   amperes(for_hours(supply.whole->breaker)) + ": " +
+                   amperes_text(for_hours(supply.whole->breaker)) + ": " +
                    all_on(*supply.whole, plan->supply->volts) + ".");
   told.push_back(together_sentence(plan, supply));
   if (!supply.unconnected.empty())

@@ -5,13 +5,15 @@
 
 namespace berthwright {
 
-std::string heading(const Plan& plan) {
+std::string heading_words(const Plan& plan) {
   std::string text = plan->title.title;
   if (!plan->title.shop.empty()) text += ", " + plan->title.shop;
   if (!plan->title.owner.empty()) text += ", for " + plan->title.owner;
   if (!plan->title.date.empty()) text += ", " + plan->title.date;
-  return wrapped(printable(text, every_character), {});
+  return printable(text, every_character);
 }
+
+std::string heading(const Plan& plan) { return wrapped(heading_words(plan), {}); }
 
 std::string alerts_line(const Answer& answer) {
   std::size_t not_met = 0;

@@ -6,6 +6,7 @@
 #include <berthwright/view/words.h>
 
 #include "write/in_json.h"
+#include "write/json_figures.h"
 
 namespace berthwright {
 namespace {
@@ -16,33 +17,8 @@ Json place(const Point& p) { return place_in<Json>(p); }
 Json place(const Point3& p) { return place_in<Json>(p); }
 Json source_json(const Source& source) { return source_in<Json>(source); }
 
-struct InJson {
-  Json operator()(Length length) const { return {{"mm", millimetres(length)}}; }
-  Json operator()(Area area) const {
-    const Int128 micro = area.doubled() / (2 * Int128{ticks_per_mm} * ticks_per_mm / 1000);
-    return {{"mm2", static_cast<double>(micro) / 1000.0}};
-  }
-  Json operator()(const Sides& sides) const {
-    return {{"length_mm", millimetres(sides.length)}, {"width_mm", millimetres(sides.width)}};
-  }
-  Json operator()(const Shares& shares) const {
-    return {{"men_thousandths", shares.men}, {"women_thousandths", shares.women}};
-  }
-  Json operator()(Mass mass) const {
-    return {{"kg", static_cast<double>(mass.units()) / (1000.0 * mass_units_per_gram)}};
-  }
-  Json operator()(Portion portion) const { return {{"thousandths", portion.thousandths}}; }
-  Json operator()(Count count) const { return {{"count", count.number}}; }
-  Json operator()(Sag sag) const {
-    return {{"mm", millimetres(sag.depth)}, {"span_mm", millimetres(sag.span)}};
-  }
-  Json operator()(Degrees degrees) const { return {{"degrees", degrees.number}}; }
-};
-
 Json quantity(const Quantity& value, Unit own, Rounding rounding) {
-  Json json = std::visit(InJson{}, value);
-  json["text"] = quantity_text(value, own, rounding);
-  return json;
+  return quantity_in<Json>(value, own, rounding);
 }
 
 Json rectangle_json(const TurnedRectangle& rectangle) {

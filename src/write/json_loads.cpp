@@ -6,30 +6,12 @@
 
 #include "view/load_words.h"
 #include "write/in_json.h"
+#include "write/json_figures.h"
 
 namespace berthwright {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-/// Whole units divided once, as `millimetres`.
-double grams(Mass mass) { return static_cast<double>(mass.units()) / mass_units_per_gram; }
-
-Json grams_or_null(const std::optional<Mass>& mass) { return mass ? Json(grams(*mass)) : Json(nullptr); }
-
-Json span_json(const std::optional<Mass>& low, const std::optional<Mass>& high) {
-  return {{"least_g", grams_or_null(low)}, {"most_g", grams_or_null(high)}};
-}
-Json span_json(const LoadSpan& load) { return span_json(load.low, load.high); }
-Json span_json(const MassSpan& weight) { return span_json(weight.least, weight.most); }
-Json span_json(const LengthSpan& span) {
-  return {{"from_mm", millimetres(span.low)}, {"to_mm", millimetres(span.high)}};
-}
-Json span_json(const CountSpan& span) { return {{"least", span.low}, {"most", span.high}}; }
-template <class Span>
-Json span_json(const std::optional<Span>& span) {
-  return span ? span_json(*span) : Json(nullptr);
-}
 
 std::string_view status_word(Status status) { return word(term_of(status), English::american); }
 
@@ -37,12 +19,12 @@ Json weighed_thing_json(const Balance& balance, std::size_t i) {
   const WeighedThing& thing = balance.things[i];
   return {{"id", thing.id},
           {"name", thing.name},
-          {"weight", span_json(thing.weight)},
+          {"weight", span_in<Json>(thing.weight)},
           {"known_by", word(thing.basis)},
-          {"along", span_json(thing.place.along)},
-          {"across", span_json(thing.place.across)},
+          {"along", span_in<Json>(thing.place.along)},
+          {"across", span_in<Json>(thing.place.across)},
           {"moved_since_weighed", thing.on_scales.has_value()},
-          {"on_coupling", balance.on_coupling.empty() ? Json(nullptr) : span_json(balance.on_coupling[i])}};
+          {"on_coupling", balance.on_coupling.empty() ? Json(nullptr) : span_in<Json>(balance.on_coupling[i])}};
 }
 
 Json share_json(const Plan& plan, const Balance& balance) {
@@ -63,18 +45,19 @@ Json balance_json(const Plan& plan, const Balance& balance) {
   json["things"] = Json::array();
   for (std::size_t i = 0; i < balance.things.size(); ++i)
     json["things"].push_back(weighed_thing_json(balance, i));
-  json["added"] = span_json(balance.added);
-  json["added_along"] = span_json(balance.along);
-  json["added_across"] = span_json(balance.across);
-  json["coupling_change"] = span_json(balance.coupling_change);
-  json["side_change"] = span_json(balance.side_change);
-  json["whole"] = span_json(balance.whole);
-  json["coupling"] = span_json(balance.coupling);
-  json["axle"] = span_json(balance.axle);
-  json["whole_along"] = span_json(balance.whole_along);
+  json["added"] = span_in<Json>(balance.added);
+  json["added_along"] = span_in<Json>(balance.along);
+  json["added_across"] = span_in<Json>(balance.across);
+  json["coupling_change"] = span_in<Json>(balance.coupling_change);
+  json["side_change"] = span_in<Json>(balance.side_change);
+  json["whole"] = span_in<Json>(balance.whole);
+  json["coupling"] = span_in<Json>(balance.coupling);
+  json["axle"] = span_in<Json>(balance.axle);
+  json["whole_along"] = span_in<Json>(balance.whole_along);
+  json["whole_across"] = span_in<Json>(balance.whole_across);
   json["share"] = share_json(plan, balance);
-  json["right_less_left"] = span_json(balance.side);
-  json["cargo_left"] = span_json(balance.cargo_left);
+  json["right_less_left"] = span_in<Json>(balance.side);
+  json["cargo_left"] = span_in<Json>(balance.cargo_left);
   return json;
 }
 
@@ -131,9 +114,9 @@ Json warm_up_json(const Plan& plan, const WarmUp& warm_up) {
           {"watts", warm_up.watts},
           {"room_l", static_cast<double>(warm_up.room.units()) / litre},
           {"air_alone_s", warm_up.air_alone ? Json(*warm_up.air_alone) : Json(nullptr)},
-          {"seconds", span_json(warm_up.seconds)},
+          {"seconds", span_in<Json>(warm_up.seconds)},
           {"never_reached", warm_up.is_never_reached},
-          {"hold_w", span_json(warm_up.hold)}};
+          {"hold_w", span_in<Json>(warm_up.hold)}};
 }
 
 Json loads_of_json(const Plan& plan, const Loads& loads) {

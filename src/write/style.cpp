@@ -97,7 +97,18 @@ Style style_of(Ink ink) {
     case Ink::sleeping_rectangle:
       return {medium, blue, {}, dashed(medium), false};
     case Ink::section_cut:
+    case Ink::chassis:
       return line(wide, black);
+    case Ink::wheel:
+      return shape(medium, grey);
+    case Ink::balance:
+      return shape(medium, white);
+    case Ink::balance_area:
+      return {medium, blue, {}, short_dashes(medium), false};
+    case Ink::asked_range:
+      return shape(fine, sky_shade);
+    case Ink::figure_span:
+      return {{}, black, black, {}, false};
     case Ink::clash:
     case Ink::heat_line:
       return line(wide, vermilion);
@@ -121,6 +132,7 @@ Style style_of(Ink ink) {
     case Ink::site_place:
       return line(medium, blue);
     case Ink::site_hatch:
+    case Ink::balance_hatch:
       return line(fine, blue);
     case Ink::site_taken:
       return line(narrow, black);

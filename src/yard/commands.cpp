@@ -11,6 +11,7 @@
 #include <berthwright/write/outputs.h>
 
 #include "exact/code_points.h"
+#include "yard/drawings.h"
 #include "yard/files.h"
 #include "yard/font.h"
 #include "yard/plan_file.h"
@@ -35,25 +36,6 @@ void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& 
     stood.code = told(file, answer.problems(), json, out, err);
   else
     stood.answer = std::move(answer).value();
-}
-
-using FileMap = std::map<std::string, std::string>;
-
-/// Their names, sorted, come to `names`.
-int write_drawings(const std::string& folder, const FileMap& files, std::vector<std::string>& names,
-                   std::ostream& err) {
-  const Result<Written> written = write_files(folder, files);
-  for (const auto& [name, bytes] : files) names.push_back(name);
-  if (written) return exit_fine;
-  tell(written.problems(), err);
-  return written.problems().front().id == "output.create" ? exit_create : exit_write;
-}
-
-/// One file a sheet.
-FileMap svg_files(const std::vector<Sheet>& drawn) {
-  FileMap files;
-  for (const Sheet& sheet : drawn) files[sheet.file + ".svg"] = svg(sheet);
-  return files;
 }
 
 std::string stem_of(const std::string& plan) {
@@ -101,7 +83,8 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   if (!cut) return told(request.plan, cut.problems(), false, out, err);
   const std::string stem = stem_of(request.plan);
   const std::string folder = request.folder.empty() ? "out/" + stem : request.folder;
-  const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut);
+  const std::vector<Loads> loads = loads_of(*stood.plan);
+  const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut, loads);
   const std::optional<FileMap> files =
       request.pdf ? pdf_file(stem, *stood.plan, drawn, err) : svg_files(drawn);
   if (!files) return exit_input;

@@ -67,6 +67,13 @@ struct LoadsRequest {
   std::vector<std::string> configurations;  ///< ids; empty: all
   bool json = false;
 };
+struct CompareRequest {
+  std::string plan;
+  std::vector<std::string> with;            ///< one: another plan; two: ids of configurations of `plan`
+  std::vector<std::string> configurations;  ///< of two plans only these; ids, empty: all
+  std::string folder;                       ///< for drawings; empty: none
+  bool json = false;
+};
 struct FmtRequest {
   std::vector<std::string> plans;
   bool check = false;
@@ -103,6 +110,7 @@ int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err)
 int run_split(const SplitRequest& request, std::ostream& out, std::ostream& err);
 int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err);
 int run_loads(const LoadsRequest& request, std::ostream& out, std::ostream& err);
+int run_compare(const CompareRequest& request, std::ostream& out, std::ostream& err);
 int run_fmt(const FmtRequest& request, std::ostream& out, std::ostream& err);
 int run_units(const UnitsRequest& request, std::ostream& out, std::ostream& err);
 int run_new(const NewRequest& request, std::ostream& out, std::ostream& err);

@@ -21,6 +21,7 @@ struct Asked {
   SplitRequest split;
   CutRequest cut;
   LoadsRequest loads;
+  CompareRequest compare;
   FmtRequest fmt;
   UnitsRequest units;
   NewRequest start;
@@ -166,6 +167,28 @@ CLI::App* define_loads(CLI::App& app, LoadsRequest& loads) {
   return verb;
 }
 
+CLI::App* define_compare(CLI::App& app, CompareRequest& compare) {
+  CLI::App* verb = app.add_subcommand(
+      "compare", "Tell every figure that differs between two plans, or two configurations of one");
+  verb->add_option("PLAN", compare.plan, plan_help)->required();
+  verb->add_option("WITH", compare.with, "another plan file; or two configurations of the plan")
+      ->required()
+      ->expected(1, 2);
+  verb->add_option("--configuration", compare.configurations,
+                   "of two plans only this configuration (may be given several times; default: all that "
+                   "both have)")
+      ->allow_extra_args(false)
+      ->take_all();
+  verb->add_option("--out", compare.folder, "also draw both side by side at one scale into this folder");
+  verb->add_flag("--json", compare.json, "one JSON object instead of text (plans/compare.schema.json)");
+  verb->footer(
+      "Example:\n  berthwright compare plans/dunnock.json plans/sanderling.json\n"
+      "  berthwright compare plans/sanderling.json day night --out drawings\n\n"
+      "Exit code: 0 no figure differs; 1 one does; 2 none that is known, but one is unknown; 64 no such\n"
+      "configuration; 65 a plan is wrong; 66 it cannot be read; 73, 74 the drawings cannot be made.");
+  return verb;
+}
+
 CLI::App* define_fmt(CLI::App& app, FmtRequest& fmt) {
   CLI::App* verb = app.add_subcommand("fmt", "Put plan files in house order and spacing, comments and all");
   verb->add_option("PLAN", fmt.plans, "plan files, each written in place; - reads standard input and prints")
@@ -264,6 +287,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* split = define_split(app, asked.split);
   const CLI::App* cut = define_cut(app, asked.cut);
   const CLI::App* loads = define_loads(app, asked.loads);
+  const CLI::App* compare = define_compare(app, asked.compare);
   const CLI::App* fmt = define_fmt(app, asked.fmt);
   const CLI::App* units = define_units(app, asked.units);
   const CLI::App* start = define_new(app, asked.start);
@@ -274,7 +298,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, fmt, convert-units, watch "
+        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, compare, fmt, convert-units, watch "
            "and "
            "explain\n";
     return exit_usage;
@@ -296,6 +320,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (split->parsed()) return run_split(asked.split, out, err);
   if (cut->parsed()) return run_cut(asked.cut, out, err);
   if (loads->parsed()) return run_loads(asked.loads, out, err);
+  if (compare->parsed()) return run_compare(asked.compare, out, err);
   if (fmt->parsed()) return run_fmt(asked.fmt, out, err);
   if (units->parsed()) return run_units(asked.units, out, err);
   if (start->parsed()) return run_new(asked.start, out, err);

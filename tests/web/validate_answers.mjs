@@ -1,6 +1,6 @@
 // Holds what `berthwright VERB --json` prints against its published schema with a validator that is not ours:
 // for good plans the figures and findings, or the places of heaters, for broken ones the faults.
-// VERB may have flags behind it, in one word.
+// VERB may have flags behind it, in one word; the plan stands where it has an @, else behind all of it.
 // Usage: node validate_answers.mjs PROGRAM VERB SCHEMA PLAN_OR_FOLDER…
 import Ajv from 'ajv';
 import { spawnSync } from 'node:child_process';
@@ -29,7 +29,9 @@ let faults = 0;
 const fault = (file, ...words) => { faults++; console.error(`${file}: ${words.join(' ')}`); };
 const count = { answers: 0, problems: 0, spoiled: 0, silent: 0 };
 for (const file of places.flatMap(plansIn)) {
-  const run = spawnSync(program, [...verb.split(' '), '--json', file], { encoding: 'utf8', maxBuffer: 1 << 28 });
+  const words = verb.split(' ');
+  const asked = words.includes('@') ? words.map(word => (word === '@' ? file : word)) : [...words, file];
+  const run = spawnSync(program, [...asked, '--json'], { encoding: 'utf8', maxBuffer: 1 << 28 });
   if (run.stderr !== '') fault(file, 'something on standard error:', run.stderr);
   let told;
   try { told = JSON.parse(run.stdout); } catch (error) { fault(file, error.message); continue; }

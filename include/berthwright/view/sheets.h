@@ -2,9 +2,10 @@
 
 #include <span>
 
-#include <berthwright/solve/answer.h>
+#include <berthwright/solve/comparison.h>
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/cover/cover.h>
+#include <berthwright/solve/load/loads.h>
 #include <berthwright/solve/site/siting.h>
 #include <berthwright/solve/split/reuse.h>
 #include <berthwright/solve/split/split.h>
@@ -16,12 +17,13 @@ namespace berthwright {
 /// have a bed or a seat, then the clear heights over each bed where something hangs within 36 in, then over
 /// thin grey plans what gives heat with its distances, where each of `heaters` may stand and what each rule
 /// takes, in every configuration and in all at once that a place is sought for, the ways out, and of each of
-/// `conversions` what is done step by step; of one without an order a page that says so; last those of
-/// `cover_sheets`. Each is followed by pages for those of its notes that found no room beside it. `heaters`
-/// and `covers` are of the plan.
+/// `conversions` what is done step by step; of one without an order a page that says so; then those of
+/// `cover_sheets`; last of each of `loads` weight, circuits and warming, where the plan states any of it. Each
+/// is followed by pages for those of its notes that found no room beside it. `heaters`, `covers` and `loads`
+/// are of the plan.
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {},
                           std::span<const Conversion> conversions = {},
-                          const std::vector<Cover>& covers = {});
+                          const std::vector<Cover>& covers = {}, std::span<const Loads> loads = {});
 
 /// The key to the cushions, with every measure and where each lies, and labels to cut out; none where
 /// `covers` is empty. Pages are numbered among themselves.
@@ -32,6 +34,10 @@ std::vector<Sheet> cover_sheets(const Plan& plan, const std::vector<Cover>& cove
 std::vector<Sheet> split_sheets(const Plan& plan, const std::vector<BaySplits>& bays);
 /// A sheet for each bay with the plan's own cushions as they close it best, by night.
 std::vector<Sheet> reuse_sheets(const Plan& plan, const std::vector<BayReuse>& bays);
+
+/// The plans, the heat, the ways out and the numbers of each pair side by side on pages of double width, A at
+/// the left, both at one scale; then every figure that differs as a table. Pages are numbered by their files.
+std::vector<Sheet> compare_sheets(const Comparison& comparison);
 
 /// Width of `words` set in the lettering font at `height`, from its advance table without kerning, rounded
 /// up.

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <berthwright/solve/answer.h>
+#include <berthwright/solve/comparison.h>
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/load/loads.h>
 #include <berthwright/solve/site/siting.h>
@@ -56,6 +57,17 @@ std::string steps_json(const Plan& plan, const std::vector<Conversion>& shown);
 std::string loads_text(const Plan& plan, const std::vector<Loads>& shown);
 /// The same as one JSON object (schema: plans/loads.schema.json); weights in grams, times in seconds.
 std::string loads_json(const Plan& plan, const std::vector<Loads>& shown);
+
+/// What a person called the two that are compared: files, or configurations of one plan.
+struct ComparedNames {
+  std::string first;
+  std::string second;
+};
+/// What differs, which is better by which rule, as text for people, at most 100 columns wide, ending with the
+/// caution line.
+std::string compare_text(const Comparison& of, const ComparedNames& names);
+/// The same as one JSON object (schema: plans/compare.schema.json).
+std::string compare_json(const Comparison& of, const ComparedNames& names);
 
 /// A bay with its proposals, each written back as a plan and checked.
 struct ProposedSplits {

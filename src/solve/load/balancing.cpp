@@ -152,7 +152,23 @@ std::optional<ShareSpan> share_of(const Balance& balance, const Chassis& chassis
   return compared(part(mean->least), part(mean->greatest), range);
 }
 
-void add_scales(const Chassis& chassis, Balance& balance) {
+/// From the left wall, of everything: twice its moment about the middle between the side walls is what the
+/// right wheels carry more, times the track.
+std::optional<LengthSpan> whole_across(const Balance& balance, const Chassis& chassis, Length width) {
+  const Weighed& weighed = *chassis.weighed;
+  const Moment twice = Moment::of(*weighed.right - *weighed.left, *chassis.track);
+  const std::optional<LengthSpan> right_of_middle = lengths_of(
+      mean_of(balance.things, twice_right_of(width), twice, weighed.coupling + weighed.axle));
+  if (!right_of_middle) return std::nullopt;
+  const auto halved = [&](Length doubled, Rounding rounding) {
+    return Length::from_ticks(
+        static_cast<std::int64_t>(rounded(doubled.ticks() + width.ticks(), 2, rounding)));
+  };
+  return LengthSpan{halved(right_of_middle->low, Rounding::down),
+                    halved(right_of_middle->high, Rounding::up)};
+}
+
+void add_scales(const Chassis& chassis, Length width, Balance& balance) {
   const Weighed& weighed = *chassis.weighed;
   const Mass bare = weighed.coupling + weighed.axle;
   balance.whole = MassSpan{bare + balance.added.least, std::nullopt};
@@ -161,8 +177,10 @@ void add_scales(const Chassis& chassis, Balance& balance) {
     balance.cargo_left = LoadSpan{
         balance.whole->most ? std::optional(*chassis.whole_limit - *balance.whole->most) : std::nullopt,
         *chassis.whole_limit - balance.whole->least};
-  if (balance.side_change && weighed.left)
+  if (balance.side_change && weighed.left) {
     balance.side = plus(*weighed.right - *weighed.left, *balance.side_change);
+    balance.whole_across = whole_across(balance, chassis, width);
+  }
   if (!balance.coupling_change) return;
   const Length span = *chassis.coupling + *chassis.axle;
   balance.coupling = plus(weighed.coupling, *balance.coupling_change);
@@ -260,7 +278,7 @@ Balance balanced(const Plan& plan, const Configuration& configuration, TankState
   if (chassis.track)
     balance.side_change =
         over(moment_since(balance.things, twice_right_of(plan->interior.width)), *chassis.track);
-  if (chassis.weighed) add_scales(chassis, balance);
+  if (chassis.weighed) add_scales(chassis, plan->interior.width, balance);
   return balance;
 }
 

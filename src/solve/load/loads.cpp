@@ -82,4 +82,10 @@ int exit_code(const Plan& plan, const std::vector<Loads>& all) {
   return told.empty() || std::ranges::find(told, Status::unknown) != told.end() ? 2 : 0;
 }
 
+bool states_loads(const Plan& plan) {
+  return plan->chassis || plan->supply || !plan->cargo.empty() ||
+         std::ranges::any_of(plan->fixtures, [](const Fixture& one) { return one.weight.has_value(); }) ||
+         std::ranges::any_of(plan->pieces, [](const Piece& one) { return one.weight.has_value(); });
+}
+
 }  // namespace berthwright

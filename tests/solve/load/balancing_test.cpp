@@ -157,6 +157,10 @@ TEST(Balanced, WorkedByHand) {
   // The whole: (700 × 80 - 100 × 40 + 60 × 20 + 40 × 110) / 900 = 57600/900 = 64 in, 16 in ahead of the axle:
   // 900 × 16 / 120 = 120 lb, the coupling's load once more.
   EXPECT_EQ(*balance.whole_along, (LengthSpan{64_in, 64_in}));
+  // Across: 20 lb more at the right wheels, 60 in apart: 600 lb-in to the right of the middle. And
+  // 40 × 10 - 60 × 26 = -1160: together -560 over 900 lb, -0.6222 in: 35.3778 in from the left wall.
+  EXPECT_EQ(balance.whole_across->low, Length::from_ticks(35'943'822));
+  EXPECT_LE(balance.whole_across->high - balance.whole_across->low, Length::from_ticks(1));
 }
 
 // Without scales only the change is told.

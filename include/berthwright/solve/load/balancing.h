@@ -34,6 +34,7 @@ struct ShareSpan {
   std::int64_t high = 0;
   /// Against the range, exactly: unknown where it may lie on either side of an end.
   Status status = Status::unknown;
+  friend bool operator==(const ShareSpan&, const ShareSpan&) = default;
 };
 
 /// What everything in one configuration does to coupling, axle and sides.
@@ -54,6 +55,7 @@ struct Balance {
   std::optional<LoadSpan> coupling{};
   std::optional<LoadSpan> axle{};
   std::optional<LengthSpan> whole_along{};
+  std::optional<LengthSpan> whole_across{};  ///< with the wheels of both sides weighed
   std::optional<ShareSpan> share{};
   std::optional<LoadSpan> side{};        ///< right less left
   std::optional<LoadSpan> cargo_left{};  ///< under the plate of the whole

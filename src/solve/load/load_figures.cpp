@@ -1,0 +1,92 @@
+#include <berthwright/solve/load/load_figures.h>
+
+#include <algorithm>
+
+namespace berthwright {
+namespace {
+
+using FigureKind = LoadFigure::Kind;
+
+/// Collects the figures of one configuration, each with the verdict on it.
+class FiguresOf {
+ public:
+  FiguresOf(const Plan& plan, const Loads& loads) : plan_(plan), verdicts_(verdicts_on(plan, loads)) {}
+
+  void add(const Balance& balance) {
+    tanks_ = balance.tanks;
+    using Asked = LoadVerdict::Kind;
+    add(FigureKind::added, LoadSpan{balance.added.least, balance.added.most});
+    add(FigureKind::along, balance.along);
+    add(FigureKind::across, balance.across);
+    if (!plan_->chassis) return;
+    add(FigureKind::coupling_change, balance.coupling_change);
+    add(FigureKind::whole, balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most})
+                                         : std::nullopt,
+        Asked::whole_limit);
+    add(FigureKind::coupling, balance.coupling, Asked::coupling_limit);
+    add(FigureKind::axle, balance.axle, Asked::axle_limit);
+    add(FigureKind::whole_along, balance.whole_along);
+    add(FigureKind::whole_across, balance.whole_across);
+    add(FigureKind::share, balance.share, Asked::share);
+    add(FigureKind::sides, balance.side, Asked::sides);
+    if (plan_->chassis->whole_limit) add(FigureKind::cargo_left, balance.cargo_left);
+  }
+
+  void add(const SupplyFigures& supply) {
+    tanks_ = TankState::as_told;
+    std::int64_t watts = 0;
+    for (const CircuitLoad& load : supply.loads) watts += load.draw.watts;
+    for (std::size_t i = 0; i < supply.circuits.size(); ++i) {
+      const BreakerFigures& figures = supply.circuits[i];
+      figures_.push_back({FigureKind::circuit, tanks_, plan_->supply->circuits[i].id,
+                          CountSpan{figures.counted, figures.counted}, figures.status});
+    }
+    add(FigureKind::supply, supply.no_figure.empty() ? std::optional(CountSpan{watts, watts}) : std::nullopt,
+        LoadVerdict::Kind::supply);
+    std::int64_t together = 0;
+    for (const std::size_t i : supply.together) together += supply.loads[i].draw.watts;
+    add(FigureKind::together, std::optional(CountSpan{together, together}));
+  }
+
+  void add(const WarmUp& warm_up) {
+    if (warm_up.watts > 0 || !warm_up.no_figure.empty()) add(FigureKind::warm_up, warm_up.seconds);
+    add(FigureKind::hold, std::optional(warm_up.hold));
+  }
+
+  std::vector<LoadFigure> figures() && { return std::move(figures_); }
+
+ private:
+  template <class Span>
+  void add(FigureKind kind, const std::optional<Span>& span,
+           std::optional<LoadVerdict::Kind> asked = std::nullopt) {
+    LoadFigure figure{kind, tanks_, {}, std::nullopt, std::nullopt};
+    if (span) figure.value = *span;
+    for (const LoadVerdict& verdict : verdicts_)
+      if (verdict.kind == asked && verdict.tanks == tanks_) figure.status = verdict.status;
+    figures_.push_back(std::move(figure));
+  }
+  void add(FigureKind kind, const LoadSpan& span) { add(kind, std::optional(span)); }
+
+  const Plan& plan_;
+  std::vector<LoadVerdict> verdicts_;
+  TankState tanks_ = TankState::as_told;
+  std::vector<LoadFigure> figures_;
+};
+
+}  // namespace
+
+bool LoadFigure::is_known() const {
+  if (!value) return false;
+  const LoadSpan* load = std::get_if<LoadSpan>(&*value);
+  return load == nullptr || (load->low && load->high);
+}
+
+std::vector<LoadFigure> load_figures(const Plan& plan, const Loads& loads) {
+  FiguresOf of(plan, loads);
+  for (const Balance* balance : different_balances(loads)) of.add(*balance);
+  if (loads.supply) of.add(*loads.supply);
+  if (loads.warm_up) of.add(*loads.warm_up);
+  return std::move(of).figures();
+}
+
+}  // namespace berthwright

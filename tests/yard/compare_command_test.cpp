@@ -1,0 +1,106 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <filesystem>
+
+#include <nlohmann/json.hpp>
+
+#include "support/plan_builder.h"
+#include "support/program_said.h"
+#include "support/temporary_folder.h"
+
+namespace berthwright {
+namespace {
+
+using nlohmann::json;
+using support::ProgramSaid;
+using support::told;
+
+std::string demo(const char* name) { return repository_path(std::string("plans/") + name + ".json"); }
+
+/// The answer of `compare`, its sides and verdicts exchanged, sentences apart.
+json turned_round(json answer) {
+  const auto exchange = [](json& object, const char* a, const char* b) { std::swap(object[a], object[b]); };
+  exchange(answer, "first", "second");
+  exchange(answer, "only_first", "only_second");
+  for (json& pair : answer["pairs"]) {
+    exchange(pair, "first", "second");
+    for (json& figure : pair["figures"]) {
+      exchange(figure, "first", "second");
+      std::string verdict = figure["verdict"];
+      if (verdict.starts_with("first"))
+        verdict.replace(0, 5, "second");
+      else if (verdict.starts_with("second"))
+        verdict.replace(0, 6, "first");
+      else if (verdict == "only first")
+        verdict = "only second";
+      else if (verdict == "only second")
+        verdict = "only first";
+      figure["verdict"] = verdict;
+    }
+  }
+  return answer;
+}
+json without_sentences(json answer) {
+  for (json& pair : answer["pairs"])
+    for (json& figure : pair["figures"]) figure.erase("sentence");
+  return answer;
+}
+
+TEST(CompareCommand, TurnedRoundAnswersTheMirrorImage) {
+  const ProgramSaid there = told({"compare", demo("dunnock"), demo("nuthatch"), "--json"});
+  const ProgramSaid back = told({"compare", demo("nuthatch"), demo("dunnock"), "--json"});
+  EXPECT_EQ(there.code, 1);
+  EXPECT_EQ(back.code, 1);
+  EXPECT_EQ(there.err, "");
+  EXPECT_EQ(without_sentences(turned_round(json::parse(there.out))), without_sentences(json::parse(back.out)));
+}
+
+TEST(CompareCommand, TellsDayFromNightAndWhichIsBetterByWhichRule) {
+  const ProgramSaid said = told({"compare", demo("nuthatch"), "day", "night"});
+  EXPECT_EQ(said.code, 1) << said.err;
+  EXPECT_TRUE(said.out.starts_with("A: day: Nuthatch")) << said.out.substr(0, 80);
+  EXPECT_NE(said.out.find("\nA by day, B by night\n"), std::string::npos);
+  EXPECT_NE(said.out.find("Only B has it."), std::string::npos);
+  EXPECT_NE(said.out.find("never of a whole layout"), std::string::npos);
+  const ProgramSaid same = told({"compare", demo("nuthatch"), "day", "day"});
+  EXPECT_EQ(same.code, 0);
+  EXPECT_NE(same.out.find("Nothing differs; "), std::string::npos) << same.out;
+}
+
+TEST(CompareCommand, RefusesWhatItCannotCompare) {
+  TemporaryFolder folder;
+  EXPECT_EQ(told({"compare", demo("dunnock")}).code, 64);
+  EXPECT_EQ(told({"compare", demo("dunnock"), "day", "noon"}).code, 64);
+  EXPECT_EQ(told({"compare", demo("dunnock"), "day", "night", "noon"}).code, 64);
+  EXPECT_EQ(told({"compare", demo("dunnock"), "day", "night", "--configuration", "day"}).code, 64);
+  EXPECT_EQ(told({"compare", demo("dunnock"), demo("nuthatch"), "--configuration", "noon"}).code, 64);
+  EXPECT_EQ(told({"compare", "-", "-"}).code, 64);
+  EXPECT_EQ(told({"compare", demo("dunnock"), "nowhere.json"}).code, 66);
+  const std::string broken = folder.put("broken.json", "{");
+  EXPECT_EQ(told({"compare", demo("nuthatch"), broken}).code, 65);
+  const ProgramSaid problems = told({"compare", demo("nuthatch"), broken, "--json"});
+  EXPECT_EQ(problems.code, 65);
+  EXPECT_EQ(json::parse(problems.out)["file"], broken);
+}
+
+// Both are drawn at one scale: the pages are twice as wide as one, and the table comes last.
+TEST(CompareCommand, DrawsBothSideBySide) {
+  TemporaryFolder folder;
+  const ProgramSaid said =
+      told({"compare", demo("dunnock"), demo("nuthatch"), "--configuration", "night", "--out", folder.path("drawn")});
+  EXPECT_EQ(said.code, 1) << said.err;
+  const std::map<std::string, std::string> files = files_in(folder.path("drawn"));
+  ASSERT_FALSE(files.empty());
+  const auto has = [&](const std::string& part) {
+    return std::ranges::any_of(files, [&](const auto& file) { return file.first.find(part) != std::string::npos; });
+  };
+  EXPECT_TRUE(has("1-night-plan.svg"));
+  EXPECT_TRUE(has("night-heat.svg"));
+  EXPECT_TRUE(has("night-ways.svg"));
+  EXPECT_TRUE(has("what-differs.svg"));
+  EXPECT_FALSE(has("numbers")) << "neither states weights";
+}
+
+}  // namespace
+}  // namespace berthwright
