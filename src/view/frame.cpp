@@ -6,6 +6,7 @@
 #include "view/label_wishes.h"
 #include "view/plan_notes.h"
 #include "view/signs.h"
+#include "view/small_view.h"
 #include "view/walls.h"
 
 namespace berthwright {
@@ -147,17 +148,6 @@ std::vector<PlanThing> frame_things(const FrameStep& of, const PlanView& view, c
     for (Path& path : thing.paths) path.ink = thing.ink;
   }
   return things;
-}
-
-LabelWish name_wish(const std::string& name, const std::vector<PaperRing>& home, PaperPoint target) {
-  PaperBox box = bounds(home.front());
-  LabelWish wish;
-  wish.wordings = name_wordings(name, box.height() > box.width());
-  wish.home = home;
-  wish.target = target;
-  wish.may_stand_off = true;
-  wish.key = name;
-  return wish;
 }
 
 // A leader that ended in the arrow would be taken for a part of it.

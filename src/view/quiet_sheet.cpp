@@ -19,13 +19,7 @@ constexpr PaperLength beside_wall = paper_mm(9);  // for signs and tags
 
 Surroundings bare_surroundings(const Plan& plan, std::int64_t ratio) {
   Surroundings around;
-  for (const Wall wall : four_walls) {
-    PaperLength depth = wall_band + beside_wall;
-    for (const Opening& opening : plan->openings)
-      if (opening.wall == wall)
-        depth = std::max(depth, wall_band + beside_wall + reach_outside(opening, ratio));
-    around.lanes[wall].depth = depth;
-  }
+  for (const Wall wall : four_walls) around.lanes[wall].depth = beside_quiet(plan, wall, ratio);
   return around;
 }
 
@@ -83,7 +77,17 @@ void keep_off(LabelField& field, const PaperBox& sign) {
   field.signs.push_back(sign);
 }
 
-PlanDrawing laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
+}  // namespace
+
+PaperLength beside_quiet(const Plan& plan, Wall wall, std::int64_t ratio) {
+  PaperLength depth = wall_band + beside_wall;
+  for (const Opening& opening : plan->openings)
+    if (opening.wall == wall)
+      depth = std::max(depth, wall_band + beside_wall + reach_outside(opening, ratio));
+  return depth;
+}
+
+PlanDrawing quiet_drawing(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
                      const PaperBox& area) {
   const Laid laid = sheet.laid(view);
   const std::vector<PlanThing> things = quiet_things(of, view, sheet.strong);
@@ -135,8 +139,6 @@ PlanDrawing laid_out(const DrawnConfiguration& of, const QuietSheet& sheet, cons
   return attempt;
 }
 
-}  // namespace
-
 std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& sheet) {
   const std::vector<Layout> layouts =
       layouts_of(of, [&](std::int64_t ratio) { return bare_surroundings(*of.plan, ratio); });
@@ -147,7 +149,7 @@ std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& 
       {when + ", " + sheet.kind, sheet.subject,
        sheet.id.empty() ? of.answer->configuration->id.text() : sheet.id, "-" + first_word,
        "Plan seen from above, front at the left. " + sheet.told},
-      [&](const Layout& layout) { return laid_out(of, sheet, layout.view, layout.page.drawing); });
+      [&](const Layout& layout) { return quiet_drawing(of, sheet, layout.view, layout.page.drawing); });
 }
 
 Group quiet_plan(const DrawnConfiguration& of, const PlanView& view) {
