@@ -17,8 +17,11 @@ std::vector<const Sheet*> drawn_in(const Packet& packet) {
   std::vector<const Sheet*> sheets;
   for (const PacketSection& section : packet.sections)
     for (const PacketBlock& block : section.blocks) {
-      if (const PacketViews* views = std::get_if<PacketViews>(&block))
+      if (const PacketViews* views = std::get_if<PacketViews>(&block)) {
         for (const Sheet& sheet : views->views) sheets.push_back(&sheet);
+        for (const PacketKey& key : views->keys)
+          if (key.sign) sheets.push_back(&*key.sign);
+      }
       if (const PacketStages* stages = std::get_if<PacketStages>(&block))
         for (const StageDrawing& stage : stages->stages) {
           sheets.push_back(&stage.above);
@@ -94,11 +97,12 @@ struct BlockPage {
     std::string out = "<figure><div class=\"views\">\n";
     for (const Sheet& sheet : views.views) out += drawings.drawing(sheet);
     out += "</div>";
-    if (!views.caption.empty() || !views.keys.empty()) {
-      out += "<figcaption>" + escaped(views.caption);
-      for (const std::string& key : views.keys) out += " <span dir=\"auto\">" + escaped(key) + "</span>";
-      out += "</figcaption>";
-    }
+    if (!views.caption.empty() || !views.keys.empty()) out += "<figcaption>" + escaped(views.caption);
+    for (const PacketKey& key : views.keys)
+      out += "<span class=\"key\">" + (key.sign ? drawings.sign(*key.sign) : std::string{}) +
+             (key.number > 0 ? "<b>" + std::to_string(key.number) + "</b> " : std::string{}) + "<span dir=\"auto\">" +
+             escaped(key.words) + "</span></span>\n";
+    if (!views.caption.empty() || !views.keys.empty()) out += "</figcaption>";
     return out + "</figure>\n";
   }
   std::string operator()(const PacketStages& stages) const {

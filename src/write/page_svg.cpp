@@ -64,6 +64,10 @@ std::string page_patch(const Patch& patch) {
          mark_attribute("height", svg_units(patch.high.y - patch.low.y)) + "/>";
 }
 
+std::string view_box(const Sheet& sheet) {
+  return " viewBox=\"0 0 " + svg_units(sheet.width) + " " + svg_units(sheet.height) + "\"";
+}
+
 std::string rule_of_ink(Ink ink) {
   const Style style = style_of(ink);
   std::string rule = "." + ink_class(ink) + "{fill:" + (style.fill.empty() ? "none" : colour_name(style.fill));
@@ -121,9 +125,8 @@ std::string PageDrawings::shapes() const {
   return out + "</defs></svg>\n";
 }
 
-std::string PageDrawings::drawing(const Sheet& sheet) const {
-  std::string out = "<svg class=\"view\" role=\"img\"" + mark_attribute("aria-label", sheet.title) + " viewBox=\"0 0 " +
-                    svg_units(sheet.width) + " " + svg_units(sheet.height) + "\">";
+std::string PageDrawings::marks(const Sheet& sheet) const {
+  std::string out;
   for (const Group& group : sheet.groups)
     for (const Mark& mark : group.marks) {
       if (const Text* text = std::get_if<Text>(&mark)) out += page_text(*text);
@@ -135,7 +138,16 @@ std::string PageDrawings::drawing(const Sheet& sheet) const {
       out += shared == shared_.end() ? "<path" + shape + "/>"
                                      : "<use href=\"#s" + std::to_string(shared->second) + "\"/>";
     }
-  return out + "</svg>\n";
+  return out;
+}
+
+std::string PageDrawings::drawing(const Sheet& sheet) const {
+  return "<svg class=\"view\" role=\"img\"" + mark_attribute("aria-label", sheet.title) + view_box(sheet) + ">" +
+         marks(sheet) + "</svg>\n";
+}
+
+std::string PageDrawings::sign(const Sheet& sheet) const {
+  return "<svg class=\"sign\" aria-hidden=\"true\"" + view_box(sheet) + ">" + marks(sheet) + "</svg>";
 }
 
 }  // namespace berthwright

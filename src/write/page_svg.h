@@ -19,8 +19,11 @@ class PageDrawings {
   std::string style() const;                    ///< rules for every ink that is used
   std::string shapes() const;                   ///< what is shared: once, before everything that uses it
   std::string drawing(const Sheet& sheet) const;  ///< an `svg` as wide as its place allows
+  /// A sign of a key beside its words, which tell all: as large as its letters.
+  std::string sign(const Sheet& sheet) const;
 
  private:
+  std::string marks(const Sheet& sheet) const;
   std::set<Ink> inks_;
   std::map<std::string, std::size_t> shared_;  ///< element without its id → number
 };
