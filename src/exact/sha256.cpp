@@ -88,8 +88,7 @@ std::string sha256_source(std::string_view bytes) {
     std::uint32_t three = 0;
     for (std::size_t j = i; j < i + 3; ++j)
       three = three << 8U | (j < raw.size() ? static_cast<unsigned char>(raw[j]) : 0U);
-    for (std::size_t k = 0; k < 4; ++k)
-      text += i + k > raw.size() ? '=' : signs[three >> (18 - 6 * k) & 63U];
+    for (std::size_t k = 0; k < 4; ++k) text += i + k > raw.size() ? '=' : signs[three >> (18 - 6 * k) & 63U];
   }
   return text;
 }

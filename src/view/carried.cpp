@@ -23,7 +23,9 @@ CarriedBox carried_to(const CarriedBox& box, Point3 middle) {
   const Length y = half(box.plan.height());
   const Length z = half(box.top - box.base);
   const Point low{middle.plan.x - x, middle.plan.y - y};
-  return {{low, low + Vector{box.plan.width(), box.plan.height()}}, middle.z - z, middle.z - z + (box.top - box.base)};
+  return {{low, low + Vector{box.plan.width(), box.plan.height()}},
+          middle.z - z,
+          middle.z - z + (box.top - box.base)};
 }
 
 CarriedMoment moment_of(const CarriedBox& box, const SmallLayout& layout, bool followed) {
@@ -35,8 +37,13 @@ CarriedMoment moment_of(const CarriedBox& box, const SmallLayout& layout, bool f
   const PaperPoint up = raised(box.plan.low, box.top);
   const PaperPoint low = plan(box.plan.low);
   const PaperPoint high = plan(box.plan.high);
-  return {{{low.x, high.y}, {high.x, low.y}}, foot, along.x - foot.x, across.x - foot.x, foot.y - across.y,
-          foot.y - up.y,                      followed};
+  return {{{low.x, high.y}, {high.x, low.y}},
+          foot,
+          along.x - foot.x,
+          across.x - foot.x,
+          foot.y - across.y,
+          foot.y - up.y,
+          followed};
 }
 
 }  // namespace
@@ -61,8 +68,11 @@ std::vector<CarriedMoment> carried_moments(const FrameStep& of, const SmallLayou
   if (!step.from.stands_in_room())
     moments.push_back(moment_of(carried_to(within.front(), way.front()), layout, false));
   for (const CarriedBox& box : within)
-    moments.push_back(moment_of(box, layout, !moments.empty() && !step.bent && !(moments.size() == 1 && !step.from.stands_in_room())));
-  if (!step.to.stands_in_room()) moments.push_back(moment_of(carried_to(within.back(), way.back()), layout, false));
+    moments.push_back(
+        moment_of(box, layout,
+                  !moments.empty() && !step.bent && !(moments.size() == 1 && !step.from.stands_in_room())));
+  if (!step.to.stands_in_room())
+    moments.push_back(moment_of(carried_to(within.back(), way.back()), layout, false));
   return moments;
 }
 

@@ -315,11 +315,11 @@ Group raised_frame(const FrameStep& of, const RaisedView& view) {
       group.marks.emplace_back(closed_path(Ink::quiet, *ring));
   if (!of.at_start())
     add(group.marks, people(of.step(), [&](const Rect& square) {
-        PaperRing ring;
-        const Polygon corners_of_it = Polygon::rectangle(square);
-        for (const Point p : corners_of_it.vertices()) ring.push_back(view(p, {}));
-        return ring;
-      }));
+          PaperRing ring;
+          const Polygon corners_of_it = Polygon::rectangle(square);
+          for (const Point p : corners_of_it.vertices()) ring.push_back(view(p, {}));
+          return ring;
+        }));
   const Arrangement stage = stage_after(plan, *of.conversion, of.number);
   std::vector<RaisedThing> things;
   for (const Placed& placed : stage.things) {

@@ -30,10 +30,12 @@ struct StageDrawing {
   std::vector<std::string> words;  ///< what to do, what it asks, names that found no room; sentences
   Sheet above;
   Sheet raised;
-  std::vector<CarriedMoment> carried;  ///< how the piece of the step comes to where it is shown; at the start empty
+  std::vector<CarriedMoment>
+      carried;  ///< how the piece of the step comes to where it is shown; at the start empty
 };
 /// Of a conversion of the plan with an order: as it stands at the start, then after each step. Empty where
 /// there is no order, or nothing to do. No drawing is wider than `widest`.
-std::vector<StageDrawing> stage_drawings(const Plan& plan, const Conversion& conversion, PaperLength widest = paper_mm(120));
+std::vector<StageDrawing> stage_drawings(const Plan& plan, const Conversion& conversion,
+                                         PaperLength widest = paper_mm(120));
 
 }  // namespace berthwright

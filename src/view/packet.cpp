@@ -54,15 +54,16 @@ PacketSection figures_section(const PacketMatter& of) {
   PacketSection section{"figures", word(PacketWord::figures, english), {}};
   section.blocks.emplace_back(PacketText{word(PacketWord::figures_lead, english), PacketText::Tone::quiet});
   constexpr std::array order{Status::not_met, Status::unknown, Status::close, Status::met};
-  PacketTable table{"",
-                    {word(PacketWord::what, english), word(PacketWord::result, english),
-                     word(PacketWord::found, english)},
-                    {}};
+  PacketTable table{
+      "",
+      {word(PacketWord::what, english), word(PacketWord::result, english), word(PacketWord::found, english)},
+      {}};
   for (const Status status : order)
     for (const Finding& finding : of.answer.findings) {
       const Rule& rule = *find_rule(finding.rule.text());
       if (finding.status != status || rule.weight == Weight::information) continue;
-      table.rows.push_back({rule.title, std::string(word(term_of(status), english)), sentence(of.plan, finding)});
+      table.rows.push_back(
+          {rule.title, std::string(word(term_of(status), english)), sentence(of.plan, finding)});
     }
   section.blocks.emplace_back(std::move(table));
   return section;
@@ -94,10 +95,12 @@ std::vector<PacketBlock> asking_blocks(const PacketMatter& of, const std::string
     const bool asks = finding.status == Status::not_met || finding.status == Status::unknown;
     const Weight weight = find_rule(rule)->weight;
     if (!asks || weight == Weight::information || finding.configuration.text() != configuration) continue;
-    if (std::ranges::none_of(rules, [&](std::string_view start) { return rule.starts_with(start); })) continue;
+    if (std::ranges::none_of(rules, [&](std::string_view start) { return rule.starts_with(start); }))
+      continue;
     const std::string cure = cure_sentence(of.plan, finding);
-    blocks.emplace_back(PacketText{(cure.empty() ? "" : cure + " ") + sentence(of.plan, finding),
-                                   weight == Weight::alert ? PacketText::Tone::alert : PacketText::Tone::plain});
+    blocks.emplace_back(
+        PacketText{(cure.empty() ? "" : cure + " ") + sentence(of.plan, finding),
+                   weight == Weight::alert ? PacketText::Tone::alert : PacketText::Tone::plain});
   }
   return blocks;
 }
@@ -116,13 +119,13 @@ Packet buyer_packet(const PacketMatter& of) {
   add_alerts(of, packet);
   for (PacketSection& section :
        std::array{glance_section(of, drawn), night_section(of, drawn), changing_section(of, drawn),
-                  cushion_section(of, drawn), heat_section(of, drawn), way_section(of, drawn), handover_section(of),
-                  figures_section(of), caution_section(of)})
+                  cushion_section(of, drawn), heat_section(of, drawn), way_section(of, drawn),
+                  handover_section(of), figures_section(of), caution_section(of)})
     packet.sections.push_back(std::move(section));
-  packet.sections.push_back(
-      {"signatures",
-       word(PacketWord::signatures, packet.english),
-       {PacketSignatures{{word(PacketWord::handed_over, packet.english), word(PacketWord::taken_over, packet.english)}}}});
+  packet.sections.push_back({"signatures",
+                             word(PacketWord::signatures, packet.english),
+                             {PacketSignatures{{word(PacketWord::handed_over, packet.english),
+                                                word(PacketWord::taken_over, packet.english)}}}});
   return packet;
 }
 

@@ -29,11 +29,12 @@ struct PacketList {
 struct PacketTable {
   std::string caption;  ///< may be empty
   std::vector<std::string> heads;
-  std::vector<std::vector<std::string>> rows;  ///< as long as `heads`; an empty last cell is there to be filled in by hand
+  std::vector<std::vector<std::string>>
+      rows;  ///< as long as `heads`; an empty last cell is there to be filled in by hand
 };
 /// A number or a sign on a drawing, and what it stands for.
 struct PacketKey {
-  int number = 0;              ///< 0: none
+  int number = 0;  ///< 0: none
   std::optional<Sheet> sign;
   std::string words;
 };
@@ -56,8 +57,8 @@ struct PacketStages {
 struct PacketSignatures {
   std::vector<std::string> who;
 };
-using PacketBlock =
-    std::variant<PacketText, PacketList, PacketTable, PacketViews, PacketHeading, PacketStages, PacketSignatures>;
+using PacketBlock = std::variant<PacketText, PacketList, PacketTable, PacketViews, PacketHeading,
+                                 PacketStages, PacketSignatures>;
 
 struct PacketSection {
   std::string id;  ///< plain letters, of our own

@@ -22,7 +22,8 @@ constexpr std::array alarm_beginnings{std::string_view{"alarm."}};
 
 void add_asking(PacketSection& section, const PacketMatter& of, const std::string& configuration,
                 std::span<const std::string_view> rules) {
-  for (PacketBlock& block : asking_blocks(of, configuration, rules)) section.blocks.push_back(std::move(block));
+  for (PacketBlock& block : asking_blocks(of, configuration, rules))
+    section.blocks.push_back(std::move(block));
 }
 
 // What a sheet warns of, once.
@@ -38,7 +39,8 @@ std::vector<std::string> scope_sentences(const PacketMatter& of, const SitedScop
   const SiteScope& scope = *sited.scope;
   std::vector<std::string> told{asked_of(sited) + ": " + verdict_text(*sited.heater, scope) + "."};
   for (const std::string& free : free_texts(plan, scope)) told.push_back("Free, " + free + ".");
-  for (const ShownPlace& shown : shown_places(plan, scope, Outlets::too)) told.push_back(shown_text(sited, shown));
+  for (const ShownPlace& shown : shown_places(plan, scope, Outlets::too))
+    told.push_back(shown_text(sited, shown));
   if (scope.now)
     told.push_back("As the plan stands it: " + place_text(plan, scope.now->place) + ". There it " +
                    breaks_text(*scope.now) + ".");
@@ -53,7 +55,8 @@ void add_before_bed(PacketSection& section, const PacketMatter& of) {
         const std::string words = stow_before_bed(of.plan, heater, scope);
         const std::string told = name_of(of.plan, heater.heater) + ", " +
                                  small_first(when_of(*scope.configurations.front())) + ": " + words;
-        if (!words.empty() && std::ranges::find(list.items, told) == list.items.end()) list.items.push_back(told);
+        if (!words.empty() && std::ranges::find(list.items, told) == list.items.end())
+          list.items.push_back(told);
       }
   for (const HeaterPlaces& heater : of.heaters)
     for (const StowFit& fit : heater.stowing) list.items.push_back(stow_sentence(of.plan, fit));
@@ -87,7 +90,8 @@ void add_alarms(PacketSection& section, const PacketMatter& of) {
     list.items.push_back(name_of(of.plan, place.alarm->id.text()) + " (" +
                          std::string(word(place.alarm->kind, of.plan->english)) + ")");
   if (list.items.empty())
-    section.blocks.emplace_back(PacketText{word(PacketWord::no_alarm, of.plan->english), PacketText::Tone::alert});
+    section.blocks.emplace_back(
+        PacketText{word(PacketWord::no_alarm, of.plan->english), PacketText::Tone::alert});
   else
     section.blocks.emplace_back(std::move(list));
   add_asking(section, of, "", alarm_beginnings);
@@ -126,7 +130,8 @@ PacketSection way_section(const PacketMatter& of, const DrawnAll& drawn) {
     section.blocks.emplace_back(PacketHeading{when_of(*one.answer->configuration)});
     section.blocks.emplace_back(quiet_views(one, *sheet));
     PacketList list;
-    for (const BedAnswer& bed : one.answer->beds) list.items.push_back(exits_sentence(of.plan, *one.answer, bed));
+    for (const BedAnswer& bed : one.answer->beds)
+      list.items.push_back(exits_sentence(of.plan, *one.answer, bed));
     if (!list.items.empty()) section.blocks.emplace_back(std::move(list));
     add_asking(section, of, one.answer->configuration->id.text(), way_beginnings);
     add_asking(section, of, one.answer->configuration->id.text(), alarm_beginnings);

@@ -11,6 +11,7 @@
 #include "view/effort_words.h"
 #include "view/packet_views.h"
 #include "view/packet_words.h"
+#include "view/plan_notes.h"
 #include "view/small_view.h"
 #include "view/step_words.h"
 #include "view/told_figures.h"
@@ -18,7 +19,8 @@
 namespace berthwright {
 namespace {
 
-constexpr std::array bed_rules{std::string_view{"bed."}, std::string_view{"bunk."}, std::string_view{"mattress."}};
+constexpr std::array bed_rules{std::string_view{"bed."}, std::string_view{"bunk."},
+                               std::string_view{"mattress."}};
 
 bool is_quiet_hour(const DrawnConfiguration& of) {
   return of.answer->beds.empty() && !is_on_the_road(*of.answer->configuration);
@@ -36,16 +38,19 @@ bool is_shown(const Conversion& conversion, const DrawnAll& drawn) {
       return other.answer->configuration == one && !other.answer->beds.empty();
     });
   };
-  return (conversion.from == day && has_beds(conversion.to)) || (conversion.to == day && has_beds(conversion.from));
+  return (conversion.from == day && has_beds(conversion.to)) ||
+         (conversion.to == day && has_beds(conversion.from));
 }
 
-void add_conversion(PacketSection& section, const PacketMatter& of, const Conversion& conversion, bool shown) {
+void add_conversion(PacketSection& section, const PacketMatter& of, const Conversion& conversion,
+                    bool shown) {
   const Plan& plan = of.plan;
   if (conversion.verdict != Conversion::Verdict::order) {
     section.blocks.emplace_back(PacketHeading{conversion_heading(conversion)});
     section.blocks.emplace_back(PacketText{conversion_bound(conversion), PacketText::Tone::alert});
     for (const Stuck& stuck : conversion.stuck)
-      section.blocks.emplace_back(PacketText{stuck_sentence(plan, conversion, stuck), PacketText::Tone::alert});
+      section.blocks.emplace_back(
+          PacketText{stuck_sentence(plan, conversion, stuck), PacketText::Tone::alert});
     return;
   }
   if (shown && !conversion.steps.empty()) {
@@ -57,7 +62,8 @@ void add_conversion(PacketSection& section, const PacketMatter& of, const Conver
     for (const Step& step : conversion.steps) steps.items.push_back(step_sentence(plan, step));
     if (!steps.items.empty()) section.blocks.emplace_back(std::move(steps));
     if (conversion.steps.empty())
-      section.blocks.emplace_back(PacketText{word(PacketWord::nothing_moves, plan->english), PacketText::Tone::plain});
+      section.blocks.emplace_back(
+          PacketText{word(PacketWord::nothing_moves, plan->english), PacketText::Tone::plain});
   }
   for (std::string& told : bedding_sentences(plan, conversion))
     section.blocks.emplace_back(PacketText{std::move(told), PacketText::Tone::plain});
@@ -93,7 +99,8 @@ PacketSection night_section(const PacketMatter& of, const DrawnAll& drawn) {
     add_blocks(section, asking_blocks(of, configuration.id.text(), bed_rules));
   }
   if (section.blocks.empty())
-    section.blocks.emplace_back(PacketText{word(PacketWord::no_bed, of.plan->english), PacketText::Tone::plain});
+    section.blocks.emplace_back(
+        PacketText{word(PacketWord::no_bed, of.plan->english), PacketText::Tone::plain});
   return section;
 }
 
@@ -101,13 +108,26 @@ PacketSection changing_section(const PacketMatter& of, const DrawnAll& drawn) {
   const English english = of.plan->english;
   PacketSection section{"changing", word(PacketWord::changing, english), {}};
   if (of.conversions.empty()) {
-    section.blocks.emplace_back(PacketText{word(PacketWord::one_configuration, english), PacketText::Tone::plain});
+    section.blocks.emplace_back(
+        PacketText{word(PacketWord::one_configuration, english), PacketText::Tone::plain});
     return section;
   }
   section.blocks.emplace_back(PacketText{word(PacketWord::change_hint, english), PacketText::Tone::quiet});
-  for (const bool shown : {true, false})
-    for (const Conversion& conversion : of.conversions)
-      if (is_shown(conversion, drawn) == shown) add_conversion(section, of, conversion, shown);
+  for (const Conversion& conversion : of.conversions)
+    if (is_shown(conversion, drawn)) add_conversion(section, of, conversion, true);
+  // Any other pair is gone through by way of the day.
+  const Configuration* day = day_of(drawn).answer->configuration;
+  for (const Conversion& conversion : of.conversions)
+    if (!is_shown(conversion, drawn) && (conversion.from == day || conversion.to == day))
+      add_conversion(section, of, conversion, false);
+  for (const DrawnConfiguration& one : drawn) {
+    PacketList list;
+    for (const Note& note : road_notes(one))
+      if (note.kind != Note::Kind::heading) list.items.push_back(note.words);
+    if (list.items.empty()) continue;
+    section.blocks.emplace_back(PacketHeading{word(PacketWord::before_driving, english)});
+    section.blocks.emplace_back(std::move(list));
+  }
   return section;
 }
 
@@ -133,7 +153,8 @@ PacketSection cushion_section(const PacketMatter& of, const DrawnAll& drawn) {
         lies += (lies.empty() ? "" : " ") + cushion_place_sentence(of.plan, one.answer->arrangement, piece);
     const std::string up = up_sentence(cover);
     table.rows.push_back({lettered_name(letters[i], piece),
-                          cut_size({piece.length, piece.width, piece.thickness}, of.plan->unit), std::move(lies),
+                          cut_size({piece.length, piece.width, piece.thickness}, of.plan->unit),
+                          std::move(lies),
                           piece.material.empty() ? word(PacketWord::unknown_foam, english) : piece.material,
                           zip_sentence(of.plan, cover) + (up.empty() ? "" : " " + up)});
   }

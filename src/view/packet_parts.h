@@ -22,8 +22,8 @@ PacketSection cushion_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection heat_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection way_section(const PacketMatter& of, const DrawnAll& drawn);
 
-/// What is not met or unknown of rules with one of these beginnings, in one configuration or in all, alerts and advice;
-/// its cure first.
+/// What is not met or unknown of rules with one of these beginnings, in one configuration or in all, alerts
+/// and advice; its cure first.
 std::vector<PacketBlock> asking_blocks(const PacketMatter& of, const std::string& configuration,
                                        std::span<const std::string_view> rules);
 

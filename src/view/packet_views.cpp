@@ -28,7 +28,8 @@ struct RaisedInks {
 };
 RaisedInks raised_inks(const Placed& placed) {
   if (placed.piece == nullptr) return {Ink::side_built, Ink::quiet};
-  return placed.is_soft() ? RaisedInks{Ink::side_moved, Ink::cushion} : RaisedInks{Ink::side_parked, Ink::board};
+  return placed.is_soft() ? RaisedInks{Ink::side_moved, Ink::cushion}
+                          : RaisedInks{Ink::side_parked, Ink::board};
 }
 
 Group raised_group(const DrawnConfiguration& of, const RaisedView& view, Length height) {
@@ -37,12 +38,23 @@ Group raised_group(const DrawnConfiguration& of, const RaisedView& view, Length 
   std::vector<RaisedThing> things;
   for (const Placed& placed : of.answer->arrangement.things) {
     const Solid& solid = placed.solid;
-    if (solid.base() >= height || is_alarm(placed) || placed.is_curtain() || is_outside(*of.plan, placed)) continue;
+    if (solid.base() >= height || is_alarm(placed) || placed.is_curtain() || is_outside(*of.plan, placed))
+      continue;
     const RaisedInks inks = raised_inks(placed);
     things.push_back({solid.outline(), solid.base(), std::min(solid.top(), height), inks.side, inks.lid});
   }
   add(group.marks, raised_paths(view, things));
   return group;
+}
+
+// Small things that others carry, and cushions where the bed that they make is named.
+bool is_named_at_a_glance(const DrawnConfiguration& of, const PlanThing& thing) {
+  const Placed& placed = *thing.placed;
+  if (placed.fixture != nullptr)
+    return placed.fixture->kind != Fixture::Kind::ledge && placed.fixture->kind != Fixture::Kind::leg;
+  return std::ranges::none_of(of.answer->beds, [&](const BedAnswer& bed) {
+    return std::ranges::find(bed.bed->pieces, placed.piece->id) != bed.bed->pieces.end();
+  });
 }
 
 }  // namespace
@@ -61,7 +73,14 @@ PacketViews glance_views(const DrawnConfiguration& of) {
   LabelField field{layout.plan_area(), {}, {}, {}, {}};
   for (const Group* group : {&room, &openings, &beds}) add_obstacles(field, group->marks);
   std::vector<LabelWish> wishes = bed_wishes(of, view);
-  for (LabelWish& wish : thing_wishes(things, of, view)) wishes.push_back(std::move(wish));
+  // Names stay off what lies over their thing, named or not, so the wishes are those of all things.
+  std::vector<LabelWish> all = thing_wishes(things, of, view);
+  auto next = all.begin();
+  for (const PlanThing& thing : things) {
+    if (!thing.seen) continue;
+    if (is_named_at_a_glance(of, thing)) wishes.push_back(std::move(*next));
+    ++next;
+  }
   const std::vector<PlacedLabel> labels = placed_labels(field, wishes);
   Group names{"Names", {}, 0};
   for (const PlacedLabel& label : labels) add(names.marks, marks_of(label));

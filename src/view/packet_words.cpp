@@ -18,20 +18,25 @@ struct PacketRow {
 };
 constexpr std::array packet_rows{
     PacketRow{PacketWord::lead,
-              "This goes home with the [trailer]. It shows how it is laid out by day and by night, how the one becomes "
+              "This goes home with the [trailer]. It shows how it is laid out by day and by night, how the "
+              "one becomes "
               "the other, how large each bed is and whom it suits, what gives heat and how to get out."},
     PacketRow{PacketWord::lead_plan,
-              "It was made from the shop's plan and knows no more than that plan says. It needs no network: keep the "
+              "It was made from the shop's plan and knows no more than that plan says. It needs no network: "
+              "keep the "
               "file on your telephone, or print it."},
     PacketRow{PacketWord::glance, "The [trailer] at a glance"},
     PacketRow{PacketWord::night, "The night"},
     PacketRow{PacketWord::no_bed, "The plan names no bed."},
     PacketRow{PacketWord::changing, "From day to night and back"},
-    PacketRow{PacketWord::change_hint,
-              "Each picture shows how all stands after its step. Blue is what the step moves, the dashes are where it "
-              "was, the arrow is its way; grey squares are places to stand. While it is on its way a piece is drawn as a "
-              "box, dashed where its way was not worked out: out of and into lockers, beyond doors, and where a "
-              "cushion is bent past what is near. The raised view leaves off what is higher than 48 in."},
+    PacketRow{
+        PacketWord::change_hint,
+        "Each picture shows how all stands after its step. Blue is what the step moves, the dashes are where "
+        "it "
+        "was, the arrow is its way; grey squares are places to stand. While it is on its way a piece is "
+        "drawn as a "
+        "box, dashed where its way was not worked out: out of and into lockers, beyond doors, and where a "
+        "cushion is bent past what is near. The raised view leaves off what is higher than 48 in."},
     PacketRow{PacketWord::one_configuration, "The plan shows nothing that becomes another thing."},
     PacketRow{PacketWord::nothing_moves, "Nothing moves."},
     PacketRow{PacketWord::before_driving, "Before you drive", "Before you drive off"},
@@ -41,7 +46,8 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::finished_size, "Size"},
     PacketRow{PacketWord::where_it_lies, "Where it lies"},
     PacketRow{PacketWord::foam, "Foam"},
-    PacketRow{PacketWord::zip_side, "Zipper and upper edge, as it lies unturned", "Zip and upper edge, as it lies unturned"},
+    PacketRow{PacketWord::zip_side, "Zipper and upper edge, as it lies unturned",
+              "Zip and upper edge, as it lies unturned"},
     PacketRow{PacketWord::unknown_foam, "unknown"},
     PacketRow{PacketWord::heat, "Heat"},
     PacketRow{PacketWord::no_heat, "The plan shows nothing that gives heat."},
@@ -55,15 +61,17 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::handover, "What the shop hands over"},
     PacketRow{PacketWord::no_notes, "The shop has written no handover notes into the plan."},
     PacketRow{PacketWord::figures, "What was measured"},
-    PacketRow{PacketWord::figures_lead,
-              "Every figure with what it was compared with and who says so. Beside each stands what came of it."},
+    PacketRow{
+        PacketWord::figures_lead,
+        "Every figure with what it was compared with and who says so. Beside each stands what came of it."},
     PacketRow{PacketWord::what, "What"},
     PacketRow{PacketWord::found, "Found"},
     PacketRow{PacketWord::result, "Result"},
     PacketRow{PacketWord::alerts, "To know before the first night"},
     PacketRow{PacketWord::cautions, "Cautions"},
     PacketRow{PacketWord::unknown_means,
-              "“Unknown” means that the plan does not say. Ask the shop, or measure; it never means that all is well."},
+              "“Unknown” means that the plan does not say. Ask the shop, or measure; it never means that all "
+              "is well."},
     PacketRow{PacketWord::signatures, "Handed over"},
     PacketRow{PacketWord::handed_over, "For the shop: name, place and date"},
     PacketRow{PacketWord::taken_over, "For the owner: name, place and date"}};

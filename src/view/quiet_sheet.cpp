@@ -88,7 +88,7 @@ PaperLength beside_quiet(const Plan& plan, Wall wall, std::int64_t ratio) {
 }
 
 PlanDrawing quiet_drawing(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
-                     const PaperBox& area) {
+                          const PaperBox& area) {
   const Laid laid = sheet.laid(view);
   const std::vector<PlanThing> things = quiet_things(of, view, sheet.strong);
   std::vector<Group> groups{{"Room", room_marks(view, (*of.plan)->interior), 0}, {"Things", {}, 0}};

@@ -19,7 +19,8 @@ SmallLayout small_layout_at(const Plan& plan, std::int64_t ratio, Length height,
   const PaperLength top = beside(plan, Wall::right, ratio) + small_air;
   const PaperLength bottom = beside(plan, Wall::left, ratio) + small_air;
   SmallLayout layout{ratio, {}, {}};
-  layout.above = {on_paper(room.width(), ratio) + left + right, on_paper(room.height(), ratio) + top + bottom,
+  layout.above = {on_paper(room.width(), ratio) + left + right,
+                  on_paper(room.height(), ratio) + top + bottom,
                   {left - on_paper(room.low.x, ratio), top + on_paper(room.high.y, ratio)}};
   const RaisedView flat{ratio, {}};
   const PaperPoint low = flat(room.low, {});

@@ -12,8 +12,8 @@ namespace {
 
 std::string heat_sentence(const Plan& plan, const ConfigurationAnswer& answer, const HeatDistance& entry) {
   const Bed* bed = plan.bed(entry.nearest_to);
-  const std::string to =
-      bed != nullptr ? bed->name + (entry.made_up ? " (made up)" : " (bare)") : name_of(plan, entry.nearest_to);
+  const std::string to = bed != nullptr ? bed->name + (entry.made_up ? " (made up)" : " (bare)")
+                                        : name_of(plan, entry.nearest_to);
   return answer.configuration->name + ": " + name_of(plan, entry.source) + " to " + to + " " +
          both(entry.distance, plan->unit, {.rounding = Rounding::down}) + ".";
 }
@@ -76,12 +76,14 @@ std::vector<std::string> bed_sentences(const Plan& plan, const BedAnswer& answer
     const std::string who = person.person->name.empty() ? "One person" : person.person->name;
     const std::string stature =
         person.person->stature ? " (" + both(*person.person->stature, own) + " tall)" : std::string{};
-    told.push_back(who + stature + ": a place " + both(person.person->width, own) + " wide suits people up to " +
+    told.push_back(who + stature + ": a place " + both(person.person->width, own) +
+                   " wide suits people up to " +
                    both(person.suits_stature, own, {.rounding = Rounding::down}) + " tall.");
   }
   if (room.sitting)
-    told.push_back("Head room to sit up: " + both(room.sitting->head_room, own, {.rounding = Rounding::down}) +
-                   " (from the cushion pressed down).");
+    told.push_back(
+        "Head room to sit up: " + both(room.sitting->head_room, own, {.rounding = Rounding::down}) +
+        " (from the cushion pressed down).");
   return told;
 }
 
@@ -96,17 +98,18 @@ std::vector<std::string> nearest_to_heat(const Plan& plan, const ConfigurationAn
   for (auto first = entries.begin(); first != entries.end();) {
     const auto last =
         std::find_if(first, entries.end(), [&](const auto& e) { return e.source != first->source; });
-    told.push_back(heat_sentence(plan, answer, *std::min_element(first, last, [](const auto& a, const auto& b) {
-      return a.distance < b.distance;
-    })));
+    told.push_back(
+        heat_sentence(plan, answer, *std::min_element(first, last, [](const auto& a, const auto& b) {
+                        return a.distance < b.distance;
+                      })));
     first = last;
   }
   return told;
 }
 
 std::string exits_sentence(const Plan& plan, const ConfigurationAnswer& configuration, const BedAnswer& bed) {
-  return bed.bed->name + " (" + configuration.configuration->name + "): " + over_the_floor(plan, bed.exits) + "; " +
-         ways_in_reach(plan, configuration, bed.exits) + ".";
+  return bed.bed->name + " (" + configuration.configuration->name + "): " + over_the_floor(plan, bed.exits) +
+         "; " + ways_in_reach(plan, configuration, bed.exits) + ".";
 }
 
 }  // namespace berthwright

@@ -16,7 +16,7 @@ std::string slide_bar(std::string_view label, std::size_t last) {
   return "<p class=\"slide\"><button type=\"button\" class=\"back\" aria-label=\"Step back\">◂</button>"
          "<input type=\"range\" min=\"0\" value=\"0\" max=\"" +
          std::to_string(last) + "\"" + mark_attribute("aria-label", label) +
-         "><button type=\"button\" class=\"on\" aria-label=\"Step on\">▸</button></p>\n";
+         "/><button type=\"button\" class=\"on\" aria-label=\"Step on\">▸</button></p>\n";
 }
 
 std::string stage_name(std::size_t stage, std::size_t last) {

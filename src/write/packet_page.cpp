@@ -57,9 +57,9 @@ std::string carried_text(const std::vector<CarriedMoment>& carried) {
   std::string text;
   for (const CarriedMoment& moment : carried) {
     text += text.empty() ? "" : ";";
-    for (const PaperLength length : {moment.above.low.x, moment.above.low.y, moment.above.width(),
-                                     moment.above.height(), moment.foot.x, moment.foot.y, moment.along,
-                                     moment.lean, moment.depth, moment.height})
+    for (const PaperLength length :
+         {moment.above.low.x, moment.above.low.y, moment.above.width(), moment.above.height(), moment.foot.x,
+          moment.foot.y, moment.along, moment.lean, moment.depth, moment.height})
       text += svg_units(length) + " ";
     text += moment.followed ? "1" : "0";
   }
@@ -88,7 +88,8 @@ struct BlockPage {
       out += "<tr>";
       for (std::size_t i = 0; i < row.size(); ++i)
         out += i == 0 ? "<th scope=\"row\" dir=\"auto\">" + escaped(row[i]) + "</th>"
-                      : "<td dir=\"auto\"" + mark_attribute("data-head", table.heads[i]) + ">" + escaped(row[i]) + "</td>";
+                      : "<td dir=\"auto\"" + mark_attribute("data-head", table.heads[i]) + ">" +
+                            escaped(row[i]) + "</td>";
       out += "</tr>\n";
     }
     return out + "</tbody></table>\n";
@@ -100,20 +101,21 @@ struct BlockPage {
     if (!views.caption.empty() || !views.keys.empty()) out += "<figcaption>" + escaped(views.caption);
     for (const PacketKey& key : views.keys)
       out += "<span class=\"key\">" + (key.sign ? drawings.sign(*key.sign) : std::string{}) +
-             (key.number > 0 ? "<b>" + std::to_string(key.number) + "</b> " : std::string{}) + "<span dir=\"auto\">" +
-             escaped(key.words) + "</span></span>\n";
+             (key.number > 0 ? "<b>" + std::to_string(key.number) + "</b> " : std::string{}) +
+             "<span dir=\"auto\">" + escaped(key.words) + "</span></span>\n";
     if (!views.caption.empty() || !views.keys.empty()) out += "</figcaption>";
     return out + "</figure>\n";
   }
   std::string operator()(const PacketStages& stages) const {
     const std::size_t last = stages.stages.size() - 1;
-    std::string out = "<div class=\"way\">\n" + own_words("h3", stages.heading) + slide_bar(stages.heading, last) +
+    std::string out = "<div class=\"way\">\n" + own_words("h3", stages.heading) +
+                      slide_bar(stages.heading, last) +
                       "<p class=\"unseen\" role=\"status\"></p>\n<ol class=\"stages\">\n";
     for (std::size_t i = 0; i <= last; ++i) {
       const StageDrawing& stage = stages.stages[i];
-      out += "<li" + (stage.carried.empty() ? "" : mark_attribute("data-way", carried_text(stage.carried))) + ">" +
-             tagged("h4", stage_name(i, last)) + "<div class=\"views\">\n" + drawings.drawing(stage.above) +
-             drawings.drawing(stage.raised) + "</div>";
+      out += "<li" + (stage.carried.empty() ? "" : mark_attribute("data-way", carried_text(stage.carried))) +
+             ">" + tagged("h4", stage_name(i, last)) + "<div class=\"views\">\n" +
+             drawings.drawing(stage.above) + drawings.drawing(stage.raised) + "</div>";
       for (const std::string& words : stage.words) out += own_words("p", words);
       out += "</li>\n";
     }
@@ -138,16 +140,19 @@ std::string contents(const Packet& packet) {
 std::string packet_page(const Packet& packet) {
   const PageDrawings drawings(drawn_in(packet));
   const std::string style = std::string(paper_style()) + std::string(packet_style()) + drawings.style();
-  const std::string policy = "default-src 'none'; script-src '" + sha256_source(packet_script()) + "'; style-src '" +
-                             sha256_source(style) + "'; base-uri 'none'; form-action 'none'";
+  const std::string policy = "default-src 'none'; script-src '" + sha256_source(packet_script()) +
+                             "'; style-src '" + sha256_source(style) +
+                             "'; base-uri 'none'; form-action 'none'";
   std::string out = "<!DOCTYPE html>\n<html lang=\"";
   out += packet.english == English::american ? "en-US" : "en-GB";
-  out += "\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"" + policy +
-         "\">\n<title>" + escaped(packet.title) +
-         "</title>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-         "<meta name=\"color-scheme\" content=\"light dark\">\n<style>" +
-         style + "</style>\n</head>\n<body>\n" + drawings.shapes() + "<header>\n" + "<button type=\"button\" id=\"larger\" aria-pressed=\"false\" hidden>Larger letters</button>\n" +
-         own_words("h1", packet.title);
+  out +=
+      "\">\n<head>\n<meta charset=\"utf-8\"/>\n<meta http-equiv=\"Content-Security-Policy\" content=\"" +
+      policy + "\"/>\n<title>" + escaped(packet.title) +
+      "</title>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
+      "<meta name=\"color-scheme\" content=\"light dark\"/>\n<style>" +
+      style + "</style>\n</head>\n<body>\n" + drawings.shapes() + "<header>\n" +
+      "<button type=\"button\" id=\"larger\" aria-pressed=\"false\" hidden=\"\">Larger letters</button>\n" +
+      own_words("h1", packet.title);
   if (!packet.under_title.empty())
     out += "<p class=\"shop\" dir=\"auto\">" + escaped(packet.under_title) + "</p>\n";
   for (const PacketText& text : packet.lead) out += paragraph(text);

@@ -35,23 +35,23 @@ std::string colour_name(std::string_view light) {
   throw std::logic_error("a colour without its twin for dark screens");
 }
 
-// What is hidden while the piece is on its way must be within the drawing itself: rules of the page do not see into
-// what is referred to.
+// What is hidden while the piece is on its way must be within the drawing itself: rules of the page do not
+// see into what is referred to.
 bool is_of_the_move(Ink ink) { return ink == Ink::moved_piece || ink == Ink::side_moved; }
 
 std::string ink_class(Ink ink) { return "i" + std::to_string(static_cast<int>(ink)); }
 
 std::string shape_of(const Path& path) {
-  return " class=\"" + ink_class(path.ink) + (path.closed ? "" : " o") + "\" d=\"" + svg_path_data(path) + "\"";
+  return " class=\"" + ink_class(path.ink) + (path.closed ? "" : " o") + "\" d=\"" + svg_path_data(path) +
+         "\"";
 }
 
 std::string page_text(const Text& text) {
-  std::string out = "<text class=\"" + ink_class(text.ink) + "\"" + mark_attribute("x", svg_units(text.at.x)) +
-                    mark_attribute("y", svg_units(text.at.y)) +
+  std::string out = "<text class=\"" + ink_class(text.ink) + "\"" +
+                    mark_attribute("x", svg_units(text.at.x)) + mark_attribute("y", svg_units(text.at.y)) +
                     mark_attribute("font-size", svg_units(text.height));
   if (text.anchor != Anchor::start) out += mark_attribute("text-anchor", svg_anchor(text.anchor));
-  if (text.reads_upward)
-    out += mark_attribute("transform", "rotate(-90 " + svg_units(text.at) + ")");
+  if (text.reads_upward) out += mark_attribute("transform", "rotate(-90 " + svg_units(text.at) + ")");
   // A telephone has another font: hold its letters to the room that was kept for them.
   return out + mark_attribute("textLength", svg_units(text_width(text.words, text.height))) +
          " lengthAdjust=\"spacingAndGlyphs\">" + escaped(text.words) + "</text>";
@@ -70,12 +70,14 @@ std::string view_box(const Sheet& sheet) {
 
 std::string rule_of_ink(Ink ink) {
   const Style style = style_of(ink);
-  std::string rule = "." + ink_class(ink) + "{fill:" + (style.fill.empty() ? "none" : colour_name(style.fill));
+  std::string rule =
+      "." + ink_class(ink) + "{fill:" + (style.fill.empty() ? "none" : colour_name(style.fill));
   if (style.width != PaperLength{}) {
     rule += ";stroke:" + colour_name(style.line) + ";stroke-width:" + svg_units(style.width);
     if (style.dash.front() != PaperLength{}) {
       rule += ";stroke-dasharray:";
-      for (std::size_t i = 0; i < style.dash.size(); ++i) rule += (i == 0 ? "" : " ") + svg_units(style.dash[i]);
+      for (std::size_t i = 0; i < style.dash.size(); ++i)
+        rule += (i == 0 ? "" : " ") + svg_units(style.dash[i]);
     }
     if (style.round_ends) rule += ";stroke-linecap:round";
   }
@@ -142,8 +144,8 @@ std::string PageDrawings::marks(const Sheet& sheet) const {
 }
 
 std::string PageDrawings::drawing(const Sheet& sheet) const {
-  return "<svg class=\"view\" role=\"img\"" + mark_attribute("aria-label", sheet.title) + view_box(sheet) + ">" +
-         marks(sheet) + "</svg>\n";
+  return "<svg class=\"view\" role=\"img\"" + mark_attribute("aria-label", sheet.title) + view_box(sheet) +
+         ">" + marks(sheet) + "</svg>\n";
 }
 
 std::string PageDrawings::sign(const Sheet& sheet) const {

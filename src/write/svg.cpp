@@ -31,17 +31,20 @@ std::string element(const Path& path) {
 }
 
 std::string element(const Patch& patch) {
-  return "<rect fill=\"#ffffff\"" + mark_attribute("x", svg_units(patch.low.x)) + mark_attribute("y", svg_units(patch.low.y)) +
+  return "<rect fill=\"#ffffff\"" + mark_attribute("x", svg_units(patch.low.x)) +
+         mark_attribute("y", svg_units(patch.low.y)) +
          mark_attribute("width", svg_units(patch.high.x - patch.low.x)) +
          mark_attribute("height", svg_units(patch.high.y - patch.low.y)) + "/>";
 }
 
 std::string element(const Text& text) {
-  std::string out = "<text" + mark_attribute("x", svg_units(text.at.x)) + mark_attribute("y", svg_units(text.at.y)) +
-                    mark_attribute("font-size", svg_units(text.height)) + mark_attribute("fill", style_of(text.ink).line);
+  std::string out =
+      "<text" + mark_attribute("x", svg_units(text.at.x)) + mark_attribute("y", svg_units(text.at.y)) +
+      mark_attribute("font-size", svg_units(text.height)) + mark_attribute("fill", style_of(text.ink).line);
   if (text.anchor != Anchor::start) out += mark_attribute("text-anchor", svg_anchor(text.anchor));
   if (text.reads_upward)
-    out += mark_attribute("transform", "rotate(-90 " + svg_units(text.at.x) + " " + svg_units(text.at.y) + ")");
+    out +=
+        mark_attribute("transform", "rotate(-90 " + svg_units(text.at.x) + " " + svg_units(text.at.y) + ")");
   // Letters of another font have another width: hold them to the room that was kept for them.
   if (has_unknown_letters(text.words))
     out += mark_attribute("textLength", svg_units(text_width(text.words, text.height))) +
@@ -74,8 +77,8 @@ std::string svg(const Sheet& sheet) {
       " font-variant-ligatures=\"none\" stroke-linejoin=\"miter\">\n";
   out += "<title id=\"title\">" + escaped(sheet.title) + "</title>\n";
   out += "<desc id=\"desc\">" + escaped(sheet.description) + "</desc>\n";
-  out += "<rect" + mark_attribute("width", svg_units(sheet.width)) + mark_attribute("height", svg_units(sheet.height)) +
-         " fill=\"#ffffff\"/>\n";
+  out += "<rect" + mark_attribute("width", svg_units(sheet.width)) +
+         mark_attribute("height", svg_units(sheet.height)) + " fill=\"#ffffff\"/>\n";
   for (const Group& group : sheet.groups) out += element(group, sheet.scale);
   return out + "</svg>\n";
 }

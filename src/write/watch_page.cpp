@@ -245,7 +245,7 @@ class WatchParts {
            mark_attribute("alt", picture.title + ". " + picture.description) +
            mark_attribute("width", number_text(static_cast<std::size_t>(picture.width.micrometres() / 100))) +
            mark_attribute("height",
-                         number_text(static_cast<std::size_t>(picture.height.micrometres() / 100))) +
+                          number_text(static_cast<std::size_t>(picture.height.micrometres() / 100))) +
            ">";
   }
 

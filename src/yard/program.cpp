@@ -236,14 +236,17 @@ CLI::App* define_watch(CLI::App& app, WatchRequest& watch) {
 }
 
 CLI::App* define_packet(CLI::App& app, PacketRequest& packet) {
-  CLI::App* verb = app.add_subcommand("packet", "Write the handover packet that the buyer takes home: one HTML file");
+  CLI::App* verb =
+      app.add_subcommand("packet", "Write the handover packet that the buyer takes home: one HTML file");
   verb->add_option("PLAN", packet.plan, plan_help)->required();
   verb->add_option("--out", packet.file,
                    "file to write (default: packet.html in out/ and the plan's file name)");
   verb->footer(
       "Example:\n  berthwright packet plans/sanderling.json --out sanderling.html\n\n"
-      "The file holds all it needs and asks for nothing: it opens on a telephone without a network and prints.\n\n"
-      "Exit code: 0 written, whatever the check says; 65 the plan is wrong; 66 it cannot be read; 73 the file\n"
+      "The file holds all it needs and asks for nothing: it opens on a telephone without a network and "
+      "prints.\n\n"
+      "Exit code: 0 written, whatever the check says; 65 the plan is wrong; 66 it cannot be read; 73 the "
+      "file\n"
       "cannot be made; 74 it could not be written whole (an old one stays).");
   return verb;
 }
