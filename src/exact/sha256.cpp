@@ -5,14 +5,14 @@
 namespace berthwright {
 namespace {
 
-__extension__ using Wide = unsigned __int128;
+__extension__ using Wide128 = unsigned __int128;
 
 // The greatest whole number whose power is at most `value`.
-constexpr Wide root_of(Wide value, int power) {
-  Wide root = 0;
+constexpr Wide128 root_of(Wide128 value, int power) {
+  Wide128 root = 0;
   for (int bit = power == 2 ? 63 : 41; bit >= 0; --bit) {
-    const Wide tried = root | Wide{1} << bit;
-    const Wide made = power == 2 ? tried * tried : tried * tried * tried;
+    const Wide128 tried = root | Wide128{1} << bit;
+    const Wide128 made = power == 2 ? tried * tried : tried * tried * tried;
     if (made <= value) root = tried;
   }
   return root;
@@ -26,7 +26,7 @@ constexpr std::array<std::uint32_t, count> roots_of_primes(int power) {
   for (std::uint32_t n = 2; found < count; ++n) {
     bool prime = true;
     for (std::uint32_t d = 2; d * d <= n; ++d) prime = prime && n % d != 0;
-    if (prime) words[found++] = static_cast<std::uint32_t>(root_of(Wide{n} << (power == 2 ? 64 : 96), power));
+    if (prime) words[found++] = static_cast<std::uint32_t>(root_of(Wide128{n} << (power == 2 ? 64 : 96), power));
   }
   return words;
 }

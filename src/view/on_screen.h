@@ -30,8 +30,7 @@ struct StageDrawing {
   std::vector<std::string> words;  ///< what to do, what it asks, names that found no room; sentences
   Sheet above;
   Sheet raised;
-  std::vector<CarriedMoment>
-      carried;  ///< how the piece of the step comes to where it is shown; at the start empty
+  std::vector<CarriedMoment> carried;  ///< of the step's piece; at the start empty
 };
 /// Of a conversion of the plan with an order: as it stands at the start, then after each step. Empty where
 /// there is no order, or nothing to do. No drawing is wider than `widest`.

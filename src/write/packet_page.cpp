@@ -36,7 +36,7 @@ std::string own_words(std::string_view tag, std::string_view words) {
   return "<" + std::string(tag) + " dir=\"auto\">" + escaped(words) + "</" + std::string(tag) + ">\n";
 }
 
-std::string_view class_of(PacketText::Tone tone) {
+std::string_view tone_class(PacketText::Tone tone) {
   switch (tone) {
     case PacketText::Tone::plain:
       return "";
@@ -49,7 +49,7 @@ std::string_view class_of(PacketText::Tone tone) {
 }
 
 std::string paragraph(const PacketText& text) {
-  return "<p dir=\"auto\"" + std::string(class_of(text.tone)) + ">" + escaped(text.words) + "</p>\n";
+  return "<p dir=\"auto\"" + std::string(tone_class(text.tone)) + ">" + escaped(text.words) + "</p>\n";
 }
 
 // "x y width height, foot, edges, followed" of every moment, in units of the drawings.
