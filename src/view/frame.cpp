@@ -6,6 +6,7 @@
 #include "view/label_wishes.h"
 #include "view/plan_notes.h"
 #include "view/signs.h"
+#include "view/small_view.h"
 #include "view/walls.h"
 
 namespace berthwright {
@@ -147,17 +148,6 @@ std::vector<PlanThing> frame_things(const FrameStep& of, const PlanView& view, c
     for (Path& path : thing.paths) path.ink = thing.ink;
   }
   return things;
-}
-
-LabelWish name_wish(const std::string& name, const std::vector<PaperRing>& home, PaperPoint target) {
-  PaperBox box = bounds(home.front());
-  LabelWish wish;
-  wish.wordings = name_wordings(name, box.height() > box.width());
-  wish.home = home;
-  wish.target = target;
-  wish.may_stand_off = true;
-  wish.key = name;
-  return wish;
 }
 
 // A leader that ended in the arrow would be taken for a part of it.
@@ -325,11 +315,11 @@ Group raised_frame(const FrameStep& of, const RaisedView& view) {
       group.marks.emplace_back(closed_path(Ink::quiet, *ring));
   if (!of.at_start())
     add(group.marks, people(of.step(), [&](const Rect& square) {
-        PaperRing ring;
-        const Polygon corners_of_it = Polygon::rectangle(square);
-        for (const Point p : corners_of_it.vertices()) ring.push_back(view(p, {}));
-        return ring;
-      }));
+          PaperRing ring;
+          const Polygon corners_of_it = Polygon::rectangle(square);
+          for (const Point p : corners_of_it.vertices()) ring.push_back(view(p, {}));
+          return ring;
+        }));
   const Arrangement stage = stage_after(plan, *of.conversion, of.number);
   std::vector<RaisedThing> things;
   for (const Placed& placed : stage.things) {

@@ -281,6 +281,17 @@ SetNotes filled(const std::vector<SetPart>& parts, const std::vector<PaperBox>& 
 
 }  // namespace
 
+Sheet swatch_of(Ink ink) {
+  constexpr PaperLength air = paper_mm(12, 10);
+  Sheet sheet;
+  sheet.width = swatch_width + air * 2;
+  sheet.height = swatch_height + air * 2;
+  Group group{"Sign", {}, 0};
+  add_swatch(group.marks, ink, {air, air});
+  sheet.groups.push_back(std::move(group));
+  return sheet;
+}
+
 SetNotes set_notes(const std::vector<Note>& notes, const std::vector<PaperBox>& columns) {
   if (columns.empty()) return {{}, notes};
   const std::vector<SetPart> parts = broken(notes, columns.front().width());

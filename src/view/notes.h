@@ -18,6 +18,9 @@ struct Note {
   std::optional<Ink> swatch;  ///< a sample of the sign that the words explain
 };
 
+/// The sample of a note's sign by itself.
+Sheet swatch_of(Ink ink);
+
 /// Notes set in columns, and those for which there was no room.
 struct SetNotes {
   std::vector<Mark> marks;

@@ -8,6 +8,8 @@
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/view/scene.h>
 
+#include "view/carried.h"
+
 namespace berthwright {
 
 /// A sheet and the configuration that it shows.
@@ -28,9 +30,11 @@ struct StageDrawing {
   std::vector<std::string> words;  ///< what to do, what it asks, names that found no room; sentences
   Sheet above;
   Sheet raised;
+  std::vector<CarriedMoment> carried;  ///< of the step's piece; at the start empty
 };
 /// Of a conversion of the plan with an order: as it stands at the start, then after each step. Empty where
-/// there is no order, or nothing to do.
-std::vector<StageDrawing> stage_drawings(const Plan& plan, const Conversion& conversion);
+/// there is no order, or nothing to do. No drawing is wider than `widest`.
+std::vector<StageDrawing> stage_drawings(const Plan& plan, const Conversion& conversion,
+                                         PaperLength widest = paper_mm(120));
 
 }  // namespace berthwright

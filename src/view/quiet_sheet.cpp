@@ -73,15 +73,17 @@ void keep_off(LabelField& field, const PaperBox& sign) {
 
 }  // namespace
 
+PaperLength beside_quiet(const Plan& plan, Wall wall, std::int64_t ratio) {
+  PaperLength depth = wall_band + beside_wall;
+  for (const Opening& opening : plan->openings)
+    if (opening.wall == wall)
+      depth = std::max(depth, wall_band + beside_wall + reach_outside(opening, ratio));
+  return depth;
+}
+
 Surroundings bare_surroundings(const Plan& plan, std::int64_t ratio) {
   Surroundings around;
-  for (const Wall wall : four_walls) {
-    PaperLength depth = wall_band + beside_wall;
-    for (const Opening& opening : plan->openings)
-      if (opening.wall == wall)
-        depth = std::max(depth, wall_band + beside_wall + reach_outside(opening, ratio));
-    around.lanes[wall].depth = depth;
-  }
+  for (const Wall wall : four_walls) around.lanes[wall].depth = beside_quiet(plan, wall, ratio);
   return around;
 }
 

@@ -41,7 +41,9 @@ struct QuietSheet {
 /// With pages for those of its notes that find no room beside it.
 std::vector<Draft> quiet_drafts(const DrawnConfiguration& of, const QuietSheet& sheet);
 
-/// One drawing of that kind within `area`, with its notes: those of the sheet, key and signs.
+/// What such a drawing takes beside a wall, for its signs and tags.
+PaperLength beside_quiet(const Plan& plan, Wall wall, std::int64_t ratio);
+/// The drawing by itself, all of its lettering in `area`, and its notes with the key and the signs.
 PlanDrawing quiet_drawing(const DrawnConfiguration& of, const QuietSheet& sheet, const PlanView& view,
                           const PaperBox& area);
 /// Room around such a plan for signs and what opens outward.

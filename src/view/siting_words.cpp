@@ -215,6 +215,15 @@ std::string verdict_text(const HeaterPlaces& heater, const SiteScope& scope) {
   return "no place is left unless one sets aside " + aside;
 }
 
+std::string stow_before_bed(const Plan& plan, const HeaterPlaces& heater, const SiteScope& scope) {
+  const bool has_bed = std::ranges::any_of(plan->beds, [&](const Bed& bed) {
+    return std::ranges::any_of(scope.configurations,
+                               [&](const Configuration* one) { return one->id == bed.configuration; });
+  });
+  if (scope.has_place() || !has_bed || plan.piece(heater.heater) == nullptr) return {};
+  return "switch it off, unplug it, let it cool and stow it before the bed is made.";
+}
+
 std::string breaks_text(const StandsNow& now) {
   return now.breaks.empty() ? "keeps every rule that could be compared"
                             : "does not keep " + rules_text(now.breaks);

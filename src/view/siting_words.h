@@ -38,6 +38,8 @@ std::string plate_text(const Plan& plan, const std::string& source);
 std::string configurations_text(const SiteScope& scope);
 /// Whether places keep every rule, or which rules leave none.
 std::string verdict_text(const HeaterPlaces& heater, const SiteScope& scope);
+/// "switch it off, unplug it…", of a portable heater that has no place where a bed is made; else empty.
+std::string stow_before_bed(const Plan& plan, const HeaterPlaces& heater, const SiteScope& scope);
 /// "does not keep the published distance", or that it keeps every rule that could be compared.
 std::string breaks_text(const StandsNow& now);
 

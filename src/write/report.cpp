@@ -7,6 +7,7 @@
 #include <berthwright/view/words.h>
 
 #include "exact/code_points.h"
+#include "view/told_figures.h"
 #include "write/heading.h"
 #include "write/report_seats.h"
 #include "write/report_ways.h"
@@ -16,81 +17,17 @@ namespace berthwright {
 namespace {
 
 std::string bed_lines(const Plan& plan, const BedAnswer& answer, ReportOptions options) {
-  const Unit own = plan->unit;
-  const SleepingRoom& room = answer.room;
-  const Configuration* when = plan.configuration(answer.bed->configuration.text());
-  const std::string name = answer.bed->name + " (" + (when == nullptr ? "" : when->name) + "): ";
-  if (!room.largest) return wrapped(name + "no lying space at all.", item);
-
-  const Sides largest{room.largest->length, room.largest->width};
-  std::string text = wrapped(name + quantity_text(largest, own, Rounding::down) +
-                                 " is the largest rectangle in it; lying area " +
-                                 quantity_text(room.area, own, Rounding::down) + "; its level is " +
-                                 both(answer.mattress.level, own) + " above the floor.",
-                             item);
-  std::string held;
-  for (const SizeHeld& size : room.sizes)
-    if (size.held) held += (held.empty() ? "" : ", ") + std::string(size.size->name);
-  text += wrapped(held.empty() ? "It holds none of the trade's mattress sizes." : "It holds: " + held + ".",
-                  under_item);
-  if (answer.levelled && answer.levelled->largest) {
-    const Sides level{answer.levelled->largest->length, answer.levelled->largest->width};
-    text += wrapped("Once every piece lies at that level: " + quantity_text(level, own, Rounding::down) + ".",
-                    under_item);
-  }
-  if (room.longest)
-    text += wrapped("Longest place " + both(24_in, own, {.feet = false}) + " wide: " +
-                        both(side_beside(*room.longest, 24_in), own, {.rounding = Rounding::down}) + ".",
-                    under_item);
-  for (const PersonRoom& person : room.people) {
-    const std::string who = person.person->name.empty() ? "One person" : person.person->name;
-    const std::string stature =
-        person.person->stature ? " (" + both(*person.person->stature, own) + " tall)" : std::string{};
-    text +=
-        wrapped(who + stature + ": a place " + both(person.person->width, own) + " wide suits people up to " +
-                    both(person.suits_stature, own, {.rounding = Rounding::down}) + " tall.",
-                under_item);
-  }
-  if (room.sitting)
-    text +=
-        wrapped("Head room to sit up: " + both(room.sitting->head_room, own, {.rounding = Rounding::down}) +
-                    " (from the cushion pressed down).",
-                under_item);
-  if (options.details)
-    text += wrapped("Long enough for " + quantity_text(room.fits, own, Rounding::down) +
-                        " (stature and 100 mm, ANSUR II, normal model).",
-                    under_item);
+  std::vector<std::string> sentences = bed_sentences(plan, answer);
+  if (options.details && answer.room.largest) sentences.push_back(fits_sentence(plan, answer.room));
+  std::string text;
+  for (const std::string& one : sentences) text += wrapped(one, text.empty() ? item : under_item);
   return text;
 }
 
-std::string heat_line(const Plan& plan, const ConfigurationAnswer& answer, const HeatDistance& entry) {
-  const Placed* source = answer.arrangement.find(entry.source);
-  const std::string name = source->piece != nullptr ? source->piece->name : source->fixture->name;
-  const Bed* bed = plan.bed(entry.nearest_to);
-  const Placed* thing = answer.arrangement.find(entry.nearest_to);
-  std::string to = entry.nearest_to;
-  if (bed != nullptr) to = bed->name + (entry.made_up ? " (made up)" : " (bare)");
-  if (bed == nullptr && thing != nullptr)
-    to = thing->piece != nullptr ? thing->piece->name : thing->fixture->name;
-  return wrapped(answer.configuration->name + ": " + name + " to " + to + " " +
-                     both(entry.distance, plan->unit, {.rounding = Rounding::down}) + ".",
-                 item);
-}
-
-/// For each source and configuration the nearest thing that can burn.
 std::string heat_part(const Plan& plan, const Answer& answer) {
   std::string text;
-  for (const ConfigurationAnswer& configuration : answer.configurations) {
-    const auto& entries = configuration.heat;
-    for (auto first = entries.begin(); first != entries.end();) {
-      const auto last =
-          std::find_if(first, entries.end(), [&](const auto& e) { return e.source != first->source; });
-      text += heat_line(plan, configuration, *std::min_element(first, last, [](const auto& a, const auto& b) {
-                          return a.distance < b.distance;
-                        }));
-      first = last;
-    }
-  }
+  for (const ConfigurationAnswer& configuration : answer.configurations)
+    for (const std::string& one : nearest_to_heat(plan, configuration)) text += wrapped(one, item);
   return text.empty() ? text : "\nHeat: the nearest thing that can burn\n" + text;
 }
 

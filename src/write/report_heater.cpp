@@ -52,13 +52,6 @@ std::string now_lines(const Plan& plan, const SiteScope& scope) {
          wrapped("There it " + breaks_text(*scope.now) + ".", under_place);
 }
 
-bool has_bed(const Plan& plan, const SiteScope& scope) {
-  return std::ranges::any_of(plan->beds, [&](const Bed& bed) {
-    return std::ranges::any_of(scope.configurations,
-                               [&](const Configuration* one) { return one->id == bed.configuration; });
-  });
-}
-
 std::string scope_lines(const Plan& plan, const HeaterPlaces& heater, const SiteScope& scope,
                         const std::string& when) {
   const std::string stowed = scope.stowed ? " (the plan stows it there)" : "";
@@ -66,10 +59,8 @@ std::string scope_lines(const Plan& plan, const HeaterPlaces& heater, const Site
   text += now_lines(plan, scope);
   if (scope.has_place()) return text + found_lines(plan, scope);
   text += relief_lines(plan, scope);
-  if (has_bed(plan, scope) && plan.piece(heater.heater) != nullptr)
-    text +=
-        wrapped("So: switch it off, unplug it, let it cool and stow it before the bed is made.", under_item);
-  return text;
+  const std::string before_bed = stow_before_bed(plan, heater, scope);
+  return before_bed.empty() ? text : text + wrapped("So: " + before_bed, under_item);
 }
 
 std::string outlet_lines(const Plan& plan, const HeaterPlaces& heater, const SiteScope& scope,

@@ -6,6 +6,7 @@
 #include <berthwright/view/words.h>
 
 #include "write/escaped.h"
+#include "write/html.h"
 #include "write/screen.h"
 
 namespace berthwright {
@@ -17,14 +18,6 @@ std::string number_text(std::size_t number) { return std::to_string(number); }
 
 std::string count_text(std::size_t count, std::string_view thing) {
   return number_text(count) + " " + std::string(thing) + (count == 1 ? "" : "s");
-}
-
-std::string tag_attribute(std::string_view name, std::string_view value) {
-  return " " + std::string(name) + "=\"" + escaped(value) + "\"";
-}
-
-std::string tagged(std::string_view tag, std::string_view words) {
-  return "<" + std::string(tag) + ">" + escaped(words) + "</" + std::string(tag) + ">";
 }
 
 // Parts of a sheet's width or height as a decimal with four places, from whole numbers.
@@ -113,7 +106,7 @@ class WatchParts {
     const auto add = [&](const Shown<std::vector<ScreenSheet>>& shown) {
       if (!shown.value) return;
       for (const ScreenSheet& sheet : *shown.value) {
-        options += "<option" + tag_attribute("value", sheet.key) + ">" +
+        options += "<option" + mark_attribute("value", sheet.key) + ">" +
                    escaped(sheet.name + old_words(shown.save)) + "</option>\n";
         sheets += figure(sheet, shown.save);
       }
@@ -153,7 +146,7 @@ class WatchParts {
     std::string options;
     std::string ways;
     for (const ScreenConversion& one : *board_.conversions.value) {
-      options += "<option" + tag_attribute("value", one.key) + ">" + escaped(one.heading) + "</option>\n";
+      options += "<option" + mark_attribute("value", one.key) + ">" + escaped(one.heading) + "</option>\n";
       ways += way(one);
     }
     return "<h2>From one configuration to another" + escaped(old_words(board_.conversions.save)) +
@@ -249,10 +242,10 @@ class WatchParts {
 
   std::string picture(const Picture& picture) const {
     return "<img loading=\"lazy\" src=\"/" + picture.name + ".svg\"" +
-           tag_attribute("alt", picture.title + ". " + picture.description) +
-           tag_attribute("width", number_text(static_cast<std::size_t>(picture.width.micrometres() / 100))) +
-           tag_attribute("height",
-                         number_text(static_cast<std::size_t>(picture.height.micrometres() / 100))) +
+           mark_attribute("alt", picture.title + ". " + picture.description) +
+           mark_attribute("width", number_text(static_cast<std::size_t>(picture.width.micrometres() / 100))) +
+           mark_attribute("height",
+                          number_text(static_cast<std::size_t>(picture.height.micrometres() / 100))) +
            ">";
   }
 
@@ -268,15 +261,15 @@ class WatchParts {
       pins += "<button type=\"button\" class=\"pin " + look + "\" data-finding=\"" + number + "\" data-x=\"" +
               share_text(pin.at.front().x, sheet.picture.width) + "\" data-y=\"" +
               share_text(pin.at.front().y, sheet.picture.height) + "\"" +
-              tag_attribute("aria-label", "Finding " + number + ": " + finding.words) + ">" + number +
+              mark_attribute("aria-label", "Finding " + number + ": " + finding.words) + ">" + number +
               "</button>\n";
       for (std::size_t i = 1; i < pin.at.size(); ++i)
         ties += "<path class=\"" + look + "\" data-finding=\"" + number + "\" d=\"M" + units(pin.at[i - 1]) +
                 "L" + units(pin.at[i]) + "\"/>";
     }
     const Picture& of = sheet.picture;
-    return "<figure class=\"sheet\" hidden" + tag_attribute("data-key", sheet.key) +
-           "><div class=\"paper\" tabindex=\"0\" role=\"group\"" + tag_attribute("aria-label", sheet.name) +
+    return "<figure class=\"sheet\" hidden" + mark_attribute("data-key", sheet.key) +
+           "><div class=\"paper\" tabindex=\"0\" role=\"group\"" + mark_attribute("aria-label", sheet.name) +
            "><div class=\"page\">" + picture(of) + "<svg class=\"ties\" aria-hidden=\"true\" viewBox=\"0 0 " +
            units({of.width, of.height}) + "\">" + ties + "</svg>" + pins +
            "</div></div><figcaption><a href=\"/" + of.name + ".svg\" target=\"_blank\">" +
@@ -300,7 +293,7 @@ class WatchParts {
     if (count == 0) return "";
     std::string heading = name + " (" + number_text(count) + ")";
     heading.front() = static_cast<char>(heading.front() - 'a' + 'A');
-    return "<details" + tag_attribute("data-group", name) + (open ? " open" : "") + "><summary><h3>" +
+    return "<details" + mark_attribute("data-group", name) + (open ? " open" : "") + "><summary><h3>" +
            escaped(heading) + "</h3></summary><ul>\n" + items + "</ul></details>\n";
   }
 
@@ -308,7 +301,7 @@ class WatchParts {
     const bool alert = one.weight == Weight::alert && one.status != Status::met;
     std::string out = "<li id=\"f" + number_text(number) + "\" tabindex=\"-1\" class=\"finding " +
                       std::string(class_of(one.status)) + "\"" +
-                      tag_attribute("data-configuration", one.configuration) + ">";
+                      mark_attribute("data-configuration", one.configuration) + ">";
     const std::string figure = number_text(number);
     out += one.where.empty()
                ? "<span class=\"number\">" + figure + "</span>"
@@ -324,18 +317,13 @@ class WatchParts {
   }
 
   std::string way(const ScreenConversion& one) const {
-    std::string out = "<div class=\"way\" hidden" + tag_attribute("data-key", one.key) + ">";
+    std::string out = "<div class=\"way\" hidden" + mark_attribute("data-key", one.key) + ">";
     if (!one.stages.empty()) {
-      const std::string last = number_text(one.stages.size() - 1);
-      out +=
-          "<p class=\"slide\"><button type=\"button\" class=\"back\" aria-label=\"Step back\">◂</button>"
-          "<input type=\"range\" min=\"0\" value=\"0\" max=\"" +
-          last + "\"" + tag_attribute("aria-label", one.heading) +
-          "><button type=\"button\" class=\"on\" aria-label=\"Step on\">▸</button></p>\n<ol start=\"0\">\n";
+      const std::size_t last = one.stages.size() - 1;
+      out += slide_bar(one.heading, last) + "<ol start=\"0\">\n";
       for (std::size_t i = 0; i < one.stages.size(); ++i) {
         const ScreenStage& stage = one.stages[i];
-        out += "<li hidden><h3>" +
-               (i == 0 ? std::string("At the start") : "Step " + number_text(i) + " of " + last) + "</h3>";
+        out += "<li hidden>" + tagged("h3", stage_name(i, last));
         for (const std::string& words : stage.words) out += tagged("p", words);
         out += "<div class=\"views\">" + picture(stage.above) + picture(stage.raised) + "</div></li>\n";
       }

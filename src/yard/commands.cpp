@@ -1,7 +1,6 @@
 #include "yard/commands.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <map>
 #include <optional>
 #include <ostream>
@@ -36,11 +35,6 @@ void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& 
     stood.code = told(file, answer.problems(), json, out, err);
   else
     stood.answer = std::move(answer).value();
-}
-
-std::string stem_of(const std::string& plan) {
-  const std::string stem = std::filesystem::path(plan).stem().string();
-  return plan == "-" || stem.empty() ? "plan" : stem;
 }
 
 /// One file for all sheets; none after saying why there is none.
@@ -81,7 +75,7 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   if (!steps) return told(request.plan, steps.problems(), false, out, err);
   const Result<std::vector<Cover>> cut = covers(*stood.plan, (*stood.plan)->sewing);
   if (!cut) return told(request.plan, cut.problems(), false, out, err);
-  const std::string stem = stem_of(request.plan);
+  const std::string stem = plan_stem(request.plan);
   const std::string folder = request.folder.empty() ? "out/" + stem : request.folder;
   const std::vector<Loads> loads = loads_of(*stood.plan);
   const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut, loads);

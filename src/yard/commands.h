@@ -95,6 +95,10 @@ struct WatchRequest {
   std::string plan;
   int port = 4680;  ///< 0: any that is free
 };
+struct PacketRequest {
+  std::string plan;
+  std::string file;  ///< empty: packet.html in out/ and the stem of the plan's file name
+};
 struct ReferenceRequest {
   std::vector<std::string> plans;  ///< where examples come from
 };
@@ -115,6 +119,7 @@ int run_fmt(const FmtRequest& request, std::ostream& out, std::ostream& err);
 int run_units(const UnitsRequest& request, std::ostream& out, std::ostream& err);
 int run_new(const NewRequest& request, std::ostream& out, std::ostream& err);
 int run_watch(const WatchRequest& request, std::ostream& out, std::ostream& err);
+int run_packet(const PacketRequest& request, std::ostream& out, std::ostream& err);
 int run_reference(const ReferenceRequest& request, std::ostream& out, std::ostream& err);
 int run_explain(const ExplainRequest& request, std::ostream& out, std::ostream& err);
 

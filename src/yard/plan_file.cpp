@@ -48,6 +48,11 @@ std::optional<PlanFile> plan_file_of(const std::string& file, bool json, std::os
   return std::nullopt;
 }
 
+std::string plan_stem(const std::string& plan) {
+  const std::string stem = std::filesystem::path(plan).stem().string();
+  return plan == "-" || stem.empty() ? "plan" : stem;
+}
+
 int write_named_file(const std::string& file, const std::string& bytes, std::ostream& err) {
   const std::filesystem::path path(file);
   const std::string folder = path.has_parent_path() ? path.parent_path().string() : ".";

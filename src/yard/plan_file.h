@@ -25,6 +25,9 @@ int told(const std::string& file, const Problems& problems, bool json, std::ostr
 /// Tells what is wrong with a file as a whole.
 void tell(const Problems& problems, std::ostream& err);
 
+/// The name of the plan's file without its ending; "plan" for standard input.
+std::string plan_stem(const std::string& plan);
+
 /// Writes a file that a person named, in one piece; the exit code, after telling what is wrong.
 int write_named_file(const std::string& file, const std::string& bytes, std::ostream& err);
 /// Is there nothing in the way of a new file? If there is and `force` is not given, tells it.

@@ -26,6 +26,7 @@ struct Asked {
   UnitsRequest units;
   NewRequest start;
   WatchRequest watch;
+  PacketRequest packet;
   ReferenceRequest reference;
   ExplainRequest explain;
 };
@@ -257,6 +258,22 @@ CLI::App* define_watch(CLI::App& app, WatchRequest& watch) {
   return verb;
 }
 
+CLI::App* define_packet(CLI::App& app, PacketRequest& packet) {
+  CLI::App* verb =
+      app.add_subcommand("packet", "Write the handover packet that the buyer takes home: one HTML file");
+  verb->add_option("PLAN", packet.plan, plan_help)->required();
+  verb->add_option("--out", packet.file,
+                   "file to write (default: packet.html in out/ and the plan's file name)");
+  verb->footer(
+      "Example:\n  berthwright packet plans/sanderling.json --out sanderling.html\n\n"
+      "The file holds all it needs and asks for nothing: it opens on a telephone without a network and "
+      "prints.\n\n"
+      "Exit code: 0 written, whatever the check says; 65 the plan is wrong; 66 it cannot be read; 73 the "
+      "file\n"
+      "cannot be made; 74 it could not be written whole (an old one stays).");
+  return verb;
+}
+
 /// For contributors: it makes plans/REFERENCE.md, so no help lists it.
 CLI::App* define_reference(CLI::App& app, ReferenceRequest& reference) {
   CLI::App* verb = app.add_subcommand("reference", "Print the page that tells every field of a plan file");
@@ -292,15 +309,15 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   const CLI::App* units = define_units(app, asked.units);
   const CLI::App* start = define_new(app, asked.start);
   const CLI::App* watch = define_watch(app, asked.watch);
+  const CLI::App* packet = define_packet(app, asked.packet);
   const CLI::App* reference = define_reference(app, asked.reference);
   const CLI::App* explain = define_explain(app, asked.explain);
   if (!arguments.empty() && !arguments.front().starts_with('-') &&
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, compare, fmt, convert-units, watch "
-           "and "
-           "explain\n";
+        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, compare, packet, fmt, "
+           "convert-units, watch and explain\n";
     return exit_usage;
   }
   try {
@@ -325,6 +342,7 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
   if (units->parsed()) return run_units(asked.units, out, err);
   if (start->parsed()) return run_new(asked.start, out, err);
   if (watch->parsed()) return run_watch(asked.watch, out, err);
+  if (packet->parsed()) return run_packet(asked.packet, out, err);
   if (reference->parsed()) return run_reference(asked.reference, out, err);
   return explain->parsed() ? run_explain(asked.explain, out, err) : exit_usage;
 }

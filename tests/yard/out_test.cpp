@@ -16,7 +16,8 @@ namespace {
 constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
 
 // What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, the
-// steps, the cushions proposed, its own laid anew, what is cut, and its loads.
+// steps, the cushions proposed, its own laid anew, what is cut, its loads, and the packet that goes home with
+// it.
 std::map<std::string, std::string> made_now(const std::string& name) {
   const TemporaryFolder folder;
   const std::string plan = repository_path("plans/" + name + ".json");
@@ -27,6 +28,8 @@ std::map<std::string, std::string> made_now(const std::string& name) {
   EXPECT_LE(run({"split", plan, "--out", folder.path()}, split, err), 2) << err.str();
   std::ostringstream reused;
   EXPECT_LE(run({"split", plan, "--reuse", "--out", folder.path()}, reused, err), 2) << err.str();
+  std::ostringstream packed;
+  EXPECT_EQ(run({"packet", plan, "--out", folder.path("packet.html")}, packed, err), 0) << err.str();
   auto files = files_in(folder.path());
   files["check.txt"] = checked.str();
   if (demo_text(name).find("\"kind\": \"heater\"") != std::string::npos) {

@@ -87,7 +87,7 @@ TEST_F(BuiltProgram, DrawsIntoAFolderNamedForThePlan) {
 // Each help ends in an example; a newcomer types it in the folder with plans/.
 TEST_F(BuiltProgram, DoesWhatTheExampleOfEachHelpSays) {
   fs::create_directory_symlink(repository_path("plans"), folder.path("plans"));
-  for (const char* verb : {"", "check", "draw", "heater", "steps", "split", "cut", "loads", "compare", "fmt",
+  for (const char* verb : {"", "check", "draw", "heater", "steps", "split", "cut", "loads", "compare", "packet", "fmt",
                            "convert-units", "new", "explain"}) {
     SCOPED_TRACE(verb);
     const auto help = *verb == '\0' ? started({"--help"}) : started({verb, "--help"});

@@ -68,7 +68,7 @@ TEST(Readme, EveryCommandForThePlanOfOnesOwnWorks) {
 
 TEST(Readme, EveryOptionIsOneOfTheProgramOrOfDev) {
   std::string helps = repository_text("dev");
-  for (const char* verb : {"check", "draw", "heater", "steps", "split", "cut", "loads", "compare", "fmt",
+  for (const char* verb : {"check", "draw", "heater", "steps", "split", "cut", "loads", "compare", "packet", "fmt",
                            "convert-units", "new", "watch", "explain"}) {
     Process help(BERTHWRIGHT_PROGRAM, {verb, "--help"});
     EXPECT_EQ(help.code(), 0) << verb;

@@ -1,0 +1,132 @@
+#include "view/packet.h"
+
+#include <algorithm>
+#include <array>
+
+#include <berthwright/view/words.h>
+
+#include "exact/code_points.h"
+#include "view/meanwhile_words.h"
+#include "view/packet_parts.h"
+#include "view/packet_words.h"
+#include "view/step_words.h"
+
+namespace berthwright {
+namespace {
+
+std::string whose_work(const Plan& plan) {
+  const Title& title = plan->title;
+  std::string text = title.shop;
+  const auto add_words = [&](const std::string& words) {
+    if (!words.empty()) text += (text.empty() ? "" : ", ") + words;
+  };
+  add_words(title.owner.empty() ? "" : "for " + title.owner);
+  add_words(title.date);
+  add_words(title.revision.empty() ? "" : "revision " + title.revision);
+  return text;
+}
+
+// The alerts that are not met, or not known, in one list before everything else.
+void add_alerts(const PacketMatter& of, Packet& packet) {
+  PacketList list;
+  for (const Finding& finding : of.answer.findings) {
+    const bool asks = finding.status == Status::not_met || finding.status == Status::unknown;
+    if (!asks || find_rule(finding.rule.text())->weight != Weight::alert) continue;
+    const std::string cure = cure_sentence(of.plan, finding);
+    list.items.push_back((cure.empty() ? "" : cure + " ") + sentence(of.plan, finding));
+  }
+  if (list.items.empty()) return;
+  packet.sections.push_back({"alerts", word(PacketWord::alerts, packet.english), {std::move(list)}});
+}
+
+PacketSection handover_section(const PacketMatter& of) {
+  const English english = of.plan->english;
+  PacketSection section{"handover", word(PacketWord::handover, english), {}};
+  if (of.plan->notes.empty())
+    section.blocks.emplace_back(PacketText{word(PacketWord::no_notes, english), PacketText::Tone::quiet});
+  else
+    section.blocks.emplace_back(PacketList{of.plan->notes, false});
+  return section;
+}
+
+PacketSection figures_section(const PacketMatter& of) {
+  const English english = of.plan->english;
+  PacketSection section{"figures", word(PacketWord::figures, english), {}};
+  section.blocks.emplace_back(PacketText{word(PacketWord::figures_lead, english), PacketText::Tone::quiet});
+  constexpr std::array order{Status::not_met, Status::unknown, Status::close, Status::met};
+  PacketTable table{
+      "",
+      {word(PacketWord::what, english), word(PacketWord::result, english), word(PacketWord::found, english)},
+      {}};
+  for (const Status status : order)
+    for (const Finding& finding : of.answer.findings) {
+      const Rule& rule = *find_rule(finding.rule.text());
+      if (finding.status != status || rule.weight == Weight::information) continue;
+      table.rows.push_back(
+          {rule.title, std::string(word(term_of(status), english)), sentence(of.plan, finding)});
+    }
+  section.blocks.emplace_back(std::move(table));
+  return section;
+}
+
+PacketSection caution_section(const PacketMatter& of) {
+  const English english = of.plan->english;
+  PacketList list{{std::string(deferral(english)), word(PacketWord::unknown_means, english)}, false};
+  if (!of.conversions.empty()) {
+    list.items.emplace_back(moves_tried());
+    list.items.emplace_back(looked_at_meanwhile());
+  }
+  return {"cautions", word(PacketWord::cautions, english), {std::move(list)}};
+}
+
+}  // namespace
+
+const DrawnConfiguration& day_of(const DrawnAll& drawn) {
+  const auto day = std::ranges::find_if(
+      drawn, [](const DrawnConfiguration& one) { return one.answer->configuration->id.text() == "day"; });
+  return day == drawn.end() ? drawn.front() : *day;
+}
+
+std::vector<PacketBlock> asking_blocks(const PacketMatter& of, const std::string& configuration,
+                                       std::span<const std::string_view> rules) {
+  std::vector<PacketBlock> blocks;
+  for (const Finding& finding : of.answer.findings) {
+    const std::string& rule = finding.rule.text();
+    const bool asks = finding.status == Status::not_met || finding.status == Status::unknown;
+    const Weight weight = find_rule(rule)->weight;
+    if (!asks || weight == Weight::information || finding.configuration.text() != configuration) continue;
+    if (std::ranges::none_of(rules, [&](std::string_view start) { return rule.starts_with(start); }))
+      continue;
+    const std::string cure = cure_sentence(of.plan, finding);
+    blocks.emplace_back(
+        PacketText{(cure.empty() ? "" : cure + " ") + sentence(of.plan, finding),
+                   weight == Weight::alert ? PacketText::Tone::alert : PacketText::Tone::plain});
+  }
+  return blocks;
+}
+
+Packet buyer_packet(const PacketMatter& of) {
+  DrawnAll drawn;
+  for (const ConfigurationAnswer& one : of.answer.configurations)
+    drawn.push_back({&of.plan, &one, of.answer.findings, {}});
+  Packet packet;
+  packet.english = of.plan->english;
+  packet.title = of.plan->title.title;
+  packet.under_title = whose_work(of.plan);
+  packet.lead = {{word(PacketWord::lead, packet.english), PacketText::Tone::plain},
+                 {word(PacketWord::lead_plan, packet.english), PacketText::Tone::quiet}};
+  packet.caution = std::string(caution_line(packet.english));
+  add_alerts(of, packet);
+  for (PacketSection& section :
+       std::array{glance_section(of, drawn), night_section(of, drawn), changing_section(of, drawn),
+                  cushion_section(of, drawn), heat_section(of, drawn), way_section(of, drawn),
+                  handover_section(of), figures_section(of), caution_section(of)})
+    packet.sections.push_back(std::move(section));
+  packet.sections.push_back({"signatures",
+                             word(PacketWord::signatures, packet.english),
+                             {PacketSignatures{{word(PacketWord::handed_over, packet.english),
+                                                word(PacketWord::taken_over, packet.english)}}}});
+  return packet;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,89 @@
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include <berthwright/solve/cover/cover.h>
+#include <berthwright/solve/site/siting.h>
+
+#include "view/on_screen.h"
+
+namespace berthwright {
+
+// The handover packet as a document: what is said and drawn, in order. Writers decide how it looks.
+
+/// One paragraph.
+struct PacketText {
+  enum class Tone { plain, alert, quiet };
+  std::string words;
+  Tone tone = Tone::plain;
+};
+struct PacketList {
+  std::vector<std::string> items;
+  bool numbered = false;
+};
+/// The first column names what the row is about.
+struct PacketTable {
+  std::string caption;  ///< may be empty
+  std::vector<std::string> heads;
+  std::vector<std::vector<std::string>>
+      rows;  ///< as long as `heads`; an empty last cell is there to be filled in by hand
+};
+/// A number or a sign on a drawing, and what it stands for.
+struct PacketKey {
+  int number = 0;  ///< 0: none
+  std::optional<Sheet> sign;
+  std::string words;
+};
+/// Drawings side by side.
+struct PacketViews {
+  std::string caption;  ///< may be empty
+  std::vector<Sheet> views;
+  std::vector<PacketKey> keys;
+};
+/// A smaller heading within a section.
+struct PacketHeading {
+  std::string words;
+};
+/// A conversion, to be gone through stage by stage.
+struct PacketStages {
+  std::string heading;  ///< "From day to night: 8 steps"
+  std::vector<StageDrawing> stages;
+};
+/// Lines to be signed, one for each.
+struct PacketSignatures {
+  std::vector<std::string> who;
+};
+using PacketBlock = std::variant<PacketText, PacketList, PacketTable, PacketViews, PacketHeading,
+                                 PacketStages, PacketSignatures>;
+
+struct PacketSection {
+  std::string id;  ///< plain letters, of our own
+  std::string heading;
+  std::vector<PacketBlock> blocks;
+};
+struct Packet {
+  std::string title;
+  std::string under_title;  ///< whose work it is, for whom, when
+  English english = English::american;
+  std::vector<PacketText> lead;
+  std::vector<PacketSection> sections;
+  std::string caution;
+};
+
+/// All that a packet draws on; `answer`, `heaters`, `conversions` and `covers` are of `plan`.
+struct PacketMatter {
+  const Plan& plan;
+  const Answer& answer;
+  std::span<const HeaterPlaces> heaters;
+  std::span<const Conversion> conversions;
+  const std::vector<Cover>& covers;
+};
+
+/// For the person who takes the trailer home.
+Packet buyer_packet(const PacketMatter& of);
+
+}  // namespace berthwright

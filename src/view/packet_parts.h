@@ -1,0 +1,30 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "view/packet.h"
+#include "view/plan_drawing.h"
+
+namespace berthwright {
+
+// Sections of a packet. `drawn` are all configurations of the plan, in its order.
+
+using DrawnAll = std::vector<DrawnConfiguration>;
+
+/// The configuration of that name, else the first.
+const DrawnConfiguration& day_of(const DrawnAll& drawn);
+
+PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn);
+PacketSection night_section(const PacketMatter& of, const DrawnAll& drawn);
+PacketSection changing_section(const PacketMatter& of, const DrawnAll& drawn);
+PacketSection cushion_section(const PacketMatter& of, const DrawnAll& drawn);
+PacketSection heat_section(const PacketMatter& of, const DrawnAll& drawn);
+PacketSection way_section(const PacketMatter& of, const DrawnAll& drawn);
+
+/// What is not met or unknown of rules with one of these beginnings, in one configuration or in all, alerts
+/// and advice; its cure first.
+std::vector<PacketBlock> asking_blocks(const PacketMatter& of, const std::string& configuration,
+                                       std::span<const std::string_view> rules);
+
+}  // namespace berthwright

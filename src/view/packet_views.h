@@ -1,0 +1,16 @@
+#pragma once
+
+#include "view/packet.h"
+#include "view/plan_drawing.h"
+#include "view/quiet_sheet.h"
+
+namespace berthwright {
+
+// Drawings of a packet, none wider than `telephone_width`.
+
+/// A configuration from above, everything by its name and the beds with their sizes, and raised.
+PacketViews glance_views(const DrawnConfiguration& of);
+/// A sheet over a quiet plan, without its notes but for key and signs.
+PacketViews quiet_views(const DrawnConfiguration& of, const QuietSheet& sheet);
+
+}  // namespace berthwright

@@ -1,0 +1,91 @@
+#include "view/packet_words.h"
+
+#include <algorithm>
+#include <array>
+#include <stdexcept>
+#include <string_view>
+
+#include <berthwright/view/words.h>
+
+namespace berthwright {
+namespace {
+
+/// One row: the British words are the American ones, [trailer] in their own, but where they are given.
+struct PacketRow {
+  PacketWord which;
+  std::string_view american;
+  std::string_view british{};
+};
+constexpr std::array packet_rows{
+    PacketRow{PacketWord::lead,
+              "This goes home with the [trailer]. It shows how it is laid out by day and by night, how the "
+              "one becomes "
+              "the other, how large each bed is and whom it suits, what gives heat and how to get out."},
+    PacketRow{PacketWord::lead_plan,
+              "It was made from the shop's plan and knows no more than that plan says. It needs no network: "
+              "keep the "
+              "file on your telephone, or print it."},
+    PacketRow{PacketWord::glance, "The [trailer] at a glance"},
+    PacketRow{PacketWord::night, "The night"},
+    PacketRow{PacketWord::no_bed, "The plan names no bed."},
+    PacketRow{PacketWord::changing, "From day to night and back"},
+    PacketRow{
+        PacketWord::change_hint,
+        "Each picture shows how all stands after its step. Blue is what the step moves, the dashes are where "
+        "it "
+        "was, the arrow is its way; grey squares are places to stand. While it is on its way a piece is "
+        "drawn as a "
+        "box, dashed where its way was not worked out: out of and into lockers, beyond doors, and where a "
+        "cushion is bent past what is near. The raised view leaves off what is higher than 48 in."},
+    PacketRow{PacketWord::one_configuration, "The plan shows nothing that becomes another thing."},
+    PacketRow{PacketWord::nothing_moves, "Nothing moves."},
+    PacketRow{PacketWord::before_driving, "Before you drive", "Before you drive off"},
+    PacketRow{PacketWord::cushions, "The cushions"},
+    PacketRow{PacketWord::no_cushion, "The plan has no cushion."},
+    PacketRow{PacketWord::cushion, "Cushion"},
+    PacketRow{PacketWord::finished_size, "Size"},
+    PacketRow{PacketWord::where_it_lies, "Where it lies"},
+    PacketRow{PacketWord::foam, "Foam"},
+    PacketRow{PacketWord::zip_side, "Zipper and upper edge, as it lies unturned",
+              "Zip and upper edge, as it lies unturned"},
+    PacketRow{PacketWord::unknown_foam, "unknown"},
+    PacketRow{PacketWord::heat, "Heat"},
+    PacketRow{PacketWord::no_heat, "The plan shows nothing that gives heat."},
+    PacketRow{PacketWord::nearest, "Nearest to what gives heat"},
+    PacketRow{PacketWord::may_stand, "Where it may stand"},
+    PacketRow{PacketWord::before_bed, "Before the bed is made"},
+    PacketRow{PacketWord::ways, "Ways out and alarms"},
+    PacketRow{PacketWord::no_ways, "The plan shows no door and no way out."},
+    PacketRow{PacketWord::alarms, "Alarms"},
+    PacketRow{PacketWord::no_alarm, "The plan shows no alarm."},
+    PacketRow{PacketWord::handover, "What the shop hands over"},
+    PacketRow{PacketWord::no_notes, "The shop has written no handover notes into the plan."},
+    PacketRow{PacketWord::figures, "What was measured"},
+    PacketRow{
+        PacketWord::figures_lead,
+        "Every figure with what it was compared with and who says so. Beside each stands what came of it."},
+    PacketRow{PacketWord::what, "What"},
+    PacketRow{PacketWord::found, "Found"},
+    PacketRow{PacketWord::result, "Result"},
+    PacketRow{PacketWord::alerts, "To know before the first night"},
+    PacketRow{PacketWord::cautions, "Cautions"},
+    PacketRow{PacketWord::unknown_means,
+              "“Unknown” means that the plan does not say. Ask the shop, or measure; it never means that all "
+              "is well."},
+    PacketRow{PacketWord::signatures, "Handed over"},
+    PacketRow{PacketWord::handed_over, "For the shop: name, place and date"},
+    PacketRow{PacketWord::taken_over, "For the owner: name, place and date"}};
+
+}  // namespace
+
+std::string word(PacketWord which, English english) {
+  const auto row = std::ranges::find(packet_rows, which, &PacketRow::which);
+  if (row == packet_rows.end()) throw std::logic_error("PacketWord out of range");
+  std::string text(english == English::british && !row->british.empty() ? row->british : row->american);
+  constexpr std::string_view mark = "[trailer]";
+  for (std::size_t at = text.find(mark); at != std::string::npos; at = text.find(mark))
+    text.replace(at, mark.size(), word(Term::trailer, english));
+  return text;
+}
+
+}  // namespace berthwright

@@ -1,0 +1,54 @@
+#pragma once
+
+#include <string>
+
+#include <berthwright/plan/plan.h>
+
+namespace berthwright {
+
+/// Everything that a packet says of its own accord, in one table; the rest are the words of the checks.
+enum class PacketWord {
+  lead,
+  lead_plan,
+  glance,
+  night,
+  no_bed,
+  changing,
+  change_hint,
+  one_configuration,
+  nothing_moves,
+  before_driving,
+  cushions,
+  no_cushion,
+  cushion,
+  finished_size,
+  where_it_lies,
+  foam,
+  zip_side,
+  unknown_foam,
+  heat,
+  no_heat,
+  nearest,
+  may_stand,
+  before_bed,
+  ways,
+  no_ways,
+  alarms,
+  no_alarm,
+  handover,
+  no_notes,
+  figures,
+  figures_lead,
+  what,
+  found,
+  result,
+  alerts,
+  cautions,
+  unknown_means,
+  signatures,
+  handed_over,
+  taken_over
+};
+std::string word(PacketWord which, English english);
+
+}  // namespace berthwright

@@ -1,0 +1,172 @@
+#include "write/packet_page.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "exact/sha256.h"
+#include "support/convert_trailers.h"
+#include "support/xml_nesting.h"
+#include "view/packet_words.h"
+
+namespace berthwright {
+namespace {
+
+/// A plan with all that a packet draws on.
+struct HandedOver {
+  explicit HandedOver(const TrailerText& text)
+      : plan(text.plan()),
+        answer(answered(plan).value()),
+        heaters(heater_places(plan, {}).value()),
+        ways(conversions(plan).value()),
+        cut(covers(plan, plan->sewing).value()) {}
+  HandedOver(const HandedOver&) = delete;
+  HandedOver& operator=(const HandedOver&) = delete;
+
+  Packet packet() const { return buyer_packet({plan, answer, heaters, ways, cut}); }
+  std::string page() const { return packet_page(packet()); }
+
+  Plan plan;
+  Answer answer;
+  std::vector<HeaterPlaces> heaters;
+  std::vector<Conversion> ways;
+  std::vector<Cover> cut;
+};
+
+std::size_t count_of(const std::string& text, std::string_view words) {
+  std::size_t count = 0;
+  for (std::size_t at = text.find(words); at != std::string::npos; at = text.find(words, at + 1)) ++count;
+  return count;
+}
+
+std::string within(const std::string& text, const std::string& tag) {
+  const std::size_t from = text.find("<" + tag + ">") + tag.size() + 2;
+  return text.substr(from, text.find("</" + tag + ">", from) - from);
+}
+
+const std::string& dinette_page() {
+  static const std::string page = [] {
+    TrailerText text = dinette_with_cushions();
+    text.beds = {R"({"id": "bed", "name": "Dinette bed", "configuration": "night",
+                     "pieces": ["left seat", "right seat", "left back", "right back"], "people": [{"name": "Owner"}]})"};
+    return HandedOver(text).page();
+  }();
+  return page;
+}
+
+TEST(PacketPage, LetsNothingRunButItsOwnScriptAndStyle) {
+  const std::string& page = dinette_page();
+  EXPECT_EQ(count_of(page, "<script"), 1U);
+  EXPECT_EQ(count_of(page, "<style"), 1U);
+  EXPECT_NE(page.find("content=\"default-src 'none'; script-src '" + sha256_source(within(page, "script")) +
+                      "'; style-src '" + sha256_source(within(page, "style")) +
+                      "'; base-uri 'none'; form-action 'none'\""),
+            std::string::npos);
+  for (const char* asking : {" style=", " src=", " onclick=", "@import", "url(", "https:"})
+    EXPECT_EQ(page.find(asking), std::string::npos) << asking;
+  for (std::size_t at = page.find("href=\""); at != std::string::npos; at = page.find("href=\"", at + 1))
+    EXPECT_EQ(page[at + 6], '#') << page.substr(at, 40);
+}
+
+TEST(PacketPage, IsNestedAndQuotedAsItMustBe) {
+  std::string page = dinette_page();
+  for (const char* tag : {"script", "style"}) {
+    const std::string inside = within(page, tag);
+    page.erase(page.find(inside), inside.size());
+  }
+  page.erase(0, page.find('\n') + 1);
+  EXPECT_EQ(xml_fault(page), "");
+}
+
+TEST(PacketPage, ShowsEveryStepOnceWithItsWay) {
+  const std::string& page = dinette_page();
+  const TrailerText text = dinette_with_cushions();
+  const Plan plan = text.plan();
+  std::size_t steps = 0;
+  for (const Conversion& way : conversions(plan).value()) steps += way.steps.size();
+  ASSERT_GT(steps, 4U);
+  EXPECT_EQ(count_of(page, " data-way=\""), steps);
+  EXPECT_EQ(count_of(page, "<h4>At the start</h4>"), 2U);
+  EXPECT_EQ(count_of(page, "<h4>Step "), steps);
+}
+
+TEST(PacketPage, RefersToNoShapeThatItDoesNotHave) {
+  const std::string& page = dinette_page();
+  std::size_t uses = 0;
+  for (std::size_t at = page.find("<use href=\"#"); at != std::string::npos;
+       at = page.find("<use href=\"#", at + 1)) {
+    const std::string id = page.substr(at + 12, page.find('"', at + 12) - at - 12);
+    EXPECT_EQ(count_of(page, "id=\"" + id + "\""), 1U) << id;
+    ++uses;
+  }
+  EXPECT_GT(uses, 50U);
+}
+
+TEST(PacketPage, WritesWhatAPersonWroteAsText) {
+  TrailerText text = dinette();
+  text.more =
+      R"("shop": "</style><img src=x onerror=alert(1)>", "owner": "\"'><b>", "notes": ["<svg onload=alert(2)>"], )";
+  text.pieces.front().replace(text.pieces.front().find("\"kind\""), 0,
+                              R"("name": "</script><script>alert(3)//", )");
+  const std::string page = HandedOver(text).page();
+  EXPECT_EQ(count_of(page, "<script"), 1U);
+  EXPECT_EQ(count_of(page, "<img"), 0U);
+  EXPECT_EQ(page.find("<svg onload"), std::string::npos);
+  EXPECT_EQ(page.find("<b>\""), std::string::npos);
+  EXPECT_NE(page.find("&lt;/script&gt;&lt;script&gt;alert(3)//"), std::string::npos);
+  EXPECT_NE(page.find("for &quot;&#39;&gt;&lt;b&gt;"), std::string::npos);
+  EXPECT_NE(page.find("&lt;svg onload=alert(2)&gt;"), std::string::npos);
+}
+
+TEST(PacketPage, ShowsWritingOfEveryDirectionAndLongNotes) {
+  TrailerText text = dinette();
+  std::string notes;
+  for (int i = 0; i < 10; ++i)
+    notes += (i == 0 ? "\"" : ", \"") + std::string(1999, 'a') + std::to_string(i) + "\"";
+  text.more = R"("owner": "عائلة الحسيني", "notes": [)" + notes + "], ";
+  text.pieces.front().replace(text.pieces.front().find("\"kind\""), 0, R"("name": "折りたたみ机", )");
+  const std::string page = HandedOver(text).page();
+  EXPECT_NE(page.find("عائلة الحسيني"), std::string::npos);
+  EXPECT_NE(page.find("折りたたみ机"), std::string::npos);
+  for (int i = 0; i < 10; ++i)
+    EXPECT_NE(page.find(std::string(1999, 'a') + std::to_string(i) + "</li>"), std::string::npos) << i;
+}
+
+TEST(PacketPage, SaysWhatThePlanDoesNotHave) {
+  const std::string page = HandedOver(dinette()).page();
+  for (const PacketWord missing : {PacketWord::no_bed, PacketWord::no_cushion, PacketWord::no_heat,
+                                   PacketWord::no_alarm, PacketWord::no_notes})
+    EXPECT_NE(page.find(word(missing, English::american)), std::string::npos)
+        << word(missing, English::american);
+  TrailerText stuck = dinette();
+  stuck.fixtures.push_back(
+      R"({"id": "roof", "kind": "locker", "length": 120, "width": 76, "at": {"rear": 0, "left": 0}, "base": 28, "top": 70})");
+  const std::string none = HandedOver(stuck).page();
+  EXPECT_EQ(none.find("class=\"way\""), std::string::npos);
+  EXPECT_NE(none.find("From day to night: none"), std::string::npos);
+}
+
+TEST(PacketPage, SpeaksBothKindsOfEnglish) {
+  TrailerText text = dinette();
+  const std::string american = HandedOver(text).page();
+  text.more = R"("english": "british", )";
+  const std::string british = HandedOver(text).page();
+  EXPECT_NE(american.find("<html lang=\"en-US\""), std::string::npos);
+  EXPECT_NE(american.find("This goes home with the trailer."), std::string::npos);
+  EXPECT_NE(british.find("<html lang=\"en-GB\""), std::string::npos);
+  EXPECT_NE(british.find("This goes home with the caravan."), std::string::npos);
+  for (int i = 0; i <= static_cast<int>(PacketWord::taken_over); ++i)
+    for (const English english : {English::american, English::british}) {
+      const std::string words = word(static_cast<PacketWord>(i), english);
+      EXPECT_FALSE(words.empty()) << i;
+      EXPECT_EQ(words.find('['), std::string::npos) << words;
+    }
+}
+
+TEST(PacketPage, IsTheSameEachTime) {
+  TrailerText text = dinette();
+  EXPECT_TRUE(HandedOver(text).page() == HandedOver(text).page());
+}
+
+}  // namespace
+}  // namespace berthwright
