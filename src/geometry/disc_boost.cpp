@@ -8,6 +8,7 @@
 #include <berthwright/geometry/disc.h>
 
 #include "geometry/border.h"
+#include "geometry/remembered.h"
 #include "geometry/root.h"
 #include "geometry/segment.h"
 
@@ -82,10 +83,7 @@ std::int64_t whole_below(double value) {
   return value < static_cast<double>(whole) ? whole - 1 : whole;
 }
 
-}  // namespace
-
-std::optional<Disc> largest_disc(const Region& region) {
-  if (region.empty()) return std::nullopt;
+Disc disc_in(const Region& region) {
   const std::vector<Edge> border = cut_border(region);
   const Rect bounds = region.bounds();
   Disc best{std::min_element(border.begin(), border.end())->from, Length{}};
@@ -101,6 +99,14 @@ std::optional<Disc> largest_disc(const Region& region) {
       }
   }
   return best;
+}
+
+}  // namespace
+
+std::optional<Disc> largest_disc(const Region& region) {
+  if (region.empty()) return std::nullopt;
+  return remembered<Disc>([&] { return Construction(Construction::Kind::disc).of(region); },
+                          [&] { return disc_in(region); });
 }
 
 }  // namespace berthwright

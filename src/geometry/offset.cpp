@@ -6,6 +6,7 @@
 
 #include "geometry/minkowski.h"
 #include "geometry/overlay.h"
+#include "geometry/remembered.h"
 
 namespace berthwright {
 namespace {
@@ -24,7 +25,8 @@ Region rest_of(const Rect& frame, const Region& region) {
 }  // namespace
 
 Region swept(const Region& region, const Polygon& polygon) {
-  return wound_round(border_of_swept(region, polygon));
+  return remembered<Region>([&] { return Construction(Construction::Kind::swept).of(region).of(polygon); },
+                            [&] { return wound_round(border_of_swept(region, polygon)); });
 }
 
 Polygon disc_around(Length radius) {

@@ -6,6 +6,7 @@
 #include "exact/required.h"
 #include "geometry/heading_search.h"
 #include "geometry/inscribed.h"
+#include "geometry/remembered.h"
 
 namespace berthwright {
 namespace {
@@ -212,12 +213,16 @@ class Finder {
 
 std::optional<TurnedRectangle> largest_rectangle(const Region& region) {
   if (region.empty()) return std::nullopt;
-  return Finder(region).find({Goal{}}).front();
+  return remembered<std::optional<TurnedRectangle>>(
+      [&] { return Construction(Construction::Kind::largest).of(region); },
+      [&] { return Finder(region).find({Goal{}}).front(); });
 }
 
 std::optional<TurnedRectangle> largest_upright_rectangle(const Region& region) {
   if (region.empty()) return std::nullopt;
-  return Finder(region).find_upright();
+  return remembered<std::optional<TurnedRectangle>>(
+      [&] { return Construction(Construction::Kind::upright).of(region); },
+      [&] { return Finder(region).find_upright(); });
 }
 
 std::vector<std::optional<TurnedRectangle>> longest_rectangles(const Region& region,
@@ -228,7 +233,9 @@ std::vector<std::optional<TurnedRectangle>> longest_rectangles(const Region& reg
     goals.push_back({ticks(width)});
   }
   if (region.empty()) return std::vector<std::optional<TurnedRectangle>>(widths.size());
-  return Finder(region).find(goals);
+  return remembered<std::vector<std::optional<TurnedRectangle>>>(
+      [&] { return Construction(Construction::Kind::rectangles).of(region).of(widths); },
+      [&] { return Finder(region).find(goals); });
 }
 
 std::optional<TurnedRectangle> longest_rectangle(const Region& region, Length width) {

@@ -6,6 +6,7 @@
 
 #include "geometry/mapped.h"
 #include "geometry/overlay.h"
+#include "geometry/remembered.h"
 
 namespace berthwright {
 namespace {
@@ -25,6 +26,10 @@ template <class Found>
 bool somewhere(std::span<const Strand> pieces, Found found) {
   const std::vector<Banks> banks = windings(pieces);
   return std::ranges::any_of(banks, [&](const Banks& b) { return found(b.left) || found(b.right); });
+}
+
+auto described(Construction::Kind kind, const Region& a, const Region& b) {
+  return [&a, &b, kind] { return Construction(kind).of(a).of(b); };
 }
 
 }  // namespace
@@ -92,7 +97,11 @@ std::vector<Edge> edges(const Region& region) {
 
 // Crossings of lattice edges fit 128 bits, so integers make Booleans: 7 to 29 times faster than CGAL's exact
 // fractions on the same input, with which a test compares them.
-Region united(std::span<const Region> regions) { return wound_round(edges_of_all(regions)); }
+Region united(std::span<const Region> regions) {
+  const std::vector<Edge> all = edges_of_all(regions);
+  return remembered<Region>([&] { return Construction(Construction::Kind::united).of(all); },
+                            [&] { return wound_round(all); });
+}
 
 Region united(const Region& a, const Region& b) {
   if (a.empty()) return b;
@@ -102,26 +111,34 @@ Region united(const Region& a, const Region& b) {
 
 Region common(const Region& a, const Region& b) {
   if (a.empty() || b.empty() || !overlaps(a.bounds(), b.bounds())) return {};
-  return overlaid(strands(edges(a), edges(b)), [](Winding w) { return w.first > 0 && w.second > 0; });
+  return remembered<Region>(described(Construction::Kind::common, a, b), [&] {
+    return overlaid(strands(edges(a), edges(b)), [](Winding w) { return w.first > 0 && w.second > 0; });
+  });
 }
 
 Region without(const Region& a, const Region& b) {
   if (a.empty() || b.empty() || !overlaps(a.bounds(), b.bounds())) return a;
-  return overlaid(strands(edges(a), edges(b)), [](Winding w) { return w.first > 0 && w.second <= 0; });
+  return remembered<Region>(described(Construction::Kind::without, a, b), [&] {
+    return overlaid(strands(edges(a), edges(b)), [](Winding w) { return w.first > 0 && w.second <= 0; });
+  });
 }
 
 bool overlaps(const Region& a, const Region& b) {
   if (a.empty() || b.empty() || !overlaps(a.bounds(), b.bounds())) return false;
-  const std::vector<Strand> pieces = cut_at_ends(strands(edges(a), edges(b)));
-  return operands_cross(pieces) || somewhere(pieces, [](Winding w) { return w.first > 0 && w.second > 0; });
+  return remembered<bool>(described(Construction::Kind::overlaps, a, b), [&] {
+    const std::vector<Strand> pieces = cut_at_ends(strands(edges(a), edges(b)));
+    return operands_cross(pieces) || somewhere(pieces, [](Winding w) { return w.first > 0 && w.second > 0; });
+  });
 }
 
 bool contains(const Region& outer, const Region& inner) {
   if (inner.empty()) return true;
   if (outer.empty() || hull(outer.bounds(), inner.bounds()) != outer.bounds()) return false;
-  const std::vector<Strand> pieces = cut_at_ends(strands(edges(outer), edges(inner)));
-  return !operands_cross(pieces) &&
-         !somewhere(pieces, [](Winding w) { return w.first <= 0 && w.second > 0; });
+  return remembered<bool>(described(Construction::Kind::contains, outer, inner), [&] {
+    const std::vector<Strand> pieces = cut_at_ends(strands(edges(outer), edges(inner)));
+    return !operands_cross(pieces) &&
+           !somewhere(pieces, [](Winding w) { return w.first <= 0 && w.second > 0; });
+  });
 }
 
 Region moved(const Region& region, Vector by) {

@@ -5,6 +5,7 @@
 #include <queue>
 
 #include "geometry/border.h"
+#include "geometry/remembered.h"
 #include "geometry/root.h"
 #include "geometry/segment.h"
 #include "geometry/skeleton.h"
@@ -228,7 +229,9 @@ class Ways {
 
 std::optional<WidestWay> widest_way(const Region& free, std::span<const Edge> from, const Region& goal) {
   if (free.empty() || from.empty()) return std::nullopt;
-  return Ways(free, from, goal).widest();
+  return remembered<std::optional<WidestWay>>(
+      [&] { return Construction(Construction::Kind::way).of(free).of(from).of(goal); },
+      [&] { return Ways(free, from, goal).widest(); });
 }
 
 }  // namespace berthwright

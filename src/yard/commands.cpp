@@ -56,6 +56,7 @@ std::optional<FileMap> pdf_file(const std::string& name, const Plan& plan, const
 }  // namespace
 
 int run_check(const CheckRequest& request, std::ostream& out, std::ostream& err) {
+  if (request.tape) return run_tape(request, out, err);
   StoodUp stood;
   stand_up(stood, request.plan, request.json, out, err);
   if (!stood.answer) return stood.code;

@@ -19,6 +19,7 @@ inline constexpr int exit_write = 74;
 
 struct CheckRequest {
   std::string plan;
+  bool tape = false;  ///< what may turn over while measures are off, in place of the check
   bool json = false;
   bool details = false;
   bool defaults = false;
@@ -108,6 +109,8 @@ struct ExplainRequest {
 };
 
 int run_check(const CheckRequest& request, std::ostream& out, std::ostream& err);
+/// Of a check with `tape`.
+int run_tape(const CheckRequest& request, std::ostream& out, std::ostream& err);
 int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err);
 int run_heater(const HeaterRequest& request, std::ostream& out, std::ostream& err);
 int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err);

@@ -41,9 +41,15 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
   verb->add_flag("--details", check.details,
                  "add rule names, places, shares of the population and the numbers of what is met");
   verb->add_flag("--defaults", check.defaults, "list every default that was applied");
+  verb->add_flag("--tape", check.tape,
+                 "tell instead what may turn over while measures are off, and which to take again\n"
+                 "(--json: plans/tape.schema.json)")
+      ->excludes("--details")
+      ->excludes("--defaults");
   verb->footer(
-      "Example:\n  berthwright check plans/sanderling.json\n\n"
+      "Example:\n  berthwright check plans/sanderling.json\n  berthwright check --tape plans/nuthatch.json\n\n"
       "Exit code: 0 every alert met or close; 1 an alert not met; 2 none not met but one unknown;\n"
+      "with --tape also 1 where an alert may turn out not met;\n"
       "65 the plan is wrong; 66 it cannot be read. With --json a wrong plan gives {\"problems\": [...]}.");
   return verb;
 }

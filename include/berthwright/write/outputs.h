@@ -11,6 +11,7 @@
 #include <berthwright/solve/site/siting.h>
 #include <berthwright/solve/split/reuse.h>
 #include <berthwright/solve/split/split.h>
+#include <berthwright/solve/worst_case.h>
 #include <berthwright/view/scene.h>
 
 namespace berthwright {
@@ -40,6 +41,12 @@ struct ReportOptions {
 std::string check_text(const Plan& plan, const Answer& answer, ReportOptions options = {});
 /// The same as one JSON object (schema: plans/check.schema.json).
 std::string check_json(const Plan& plan, const Answer& answer);
+
+/// What may turn over while measures are off, as text for people, at most 100 columns wide, ending with the
+/// caution line.
+std::string tape_text(const TapedPlan& plan, const WorstCases& worst);
+/// The same as one JSON object (schema: plans/tape.schema.json).
+std::string tape_json(const TapedPlan& plan, const WorstCases& worst);
 
 /// Where each heater may stand, as text for people, at most 100 columns wide, ending with the caution line.
 std::string heater_text(const Plan& plan, const std::vector<HeaterPlaces>& heaters);

@@ -1,0 +1,39 @@
+#include "solve/tape_proof.h"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <string_view>
+
+#include "solve/tape_trial.h"
+
+namespace berthwright {
+namespace {
+
+// What the plan shows and says, whatever its lengths.
+constexpr std::array<std::string_view, 9> without_lengths{
+    "alarm.co",    "alarm.gas",    "alarm.smoke",    "cord.not-given", "road.heater",
+    "road.hold",   "road.on-edge", "road.unchecked", "way.not-stated"};
+
+bool is_measure_of(const TapedPlan& plan, const Finding& written, const std::string& field) {
+  if (written.subjects.size() != 1) return false;
+  const std::string name = written.subjects.front() + "/" + field;
+  return std::ranges::any_of(plan.measures(), [&](const TapeMeasure& one) {
+    return one.name == name || std::ranges::find(one.also, name) != one.also.end();
+  });
+}
+
+}  // namespace
+
+bool is_proven(const TapedPlan& plan, const Finding& written) {
+  const std::string& rule = written.rule.text();
+  if (std::ranges::find(without_lengths, rule) != without_lengths.end()) return true;
+  // The limit less the sill.
+  if (rule == "way.sill") return is_measure_of(plan, written, "sill");
+  // The limit less how far the thickness lies from the panel's: nowhere less than at both ends, but more in
+  // between.
+  if (rule == "strength.thickness") return is_fine(written.status) && is_measure_of(plan, written, "thickness");
+  return false;
+}
+
+}  // namespace berthwright
