@@ -154,7 +154,8 @@ bool asked_all(Interview& interview, const NewRequest& request, std::ostream& ou
 }
 
 /// The plan with the best cushions that close each of its bays; without, where none does.
-std::string with_cushions(const std::string& text, Length thickness, std::ostream& out) {
+std::string with_cushions(const std::string& text, Length thickness, const std::string& bed,
+                          std::ostream& out) {
   const Result<Plan> plan = read_plan(text);
   if (!plan) return text;  // told when it is checked
   const Configuration* day = plan->configuration("day");
@@ -170,7 +171,7 @@ std::string with_cushions(const std::string& text, Length thickness, std::ostrea
   for (const NightBay& bay : found->bays) splits.push_back(splits_of(bay, limits));
   std::vector<ChosenSplit> chosen;
   for (const BaySplits& one : splits)
-    if (!one.best.empty()) chosen.push_back({&one, 0});
+    if (!one.best.empty()) chosen.push_back({.splits = &one, .index = 0, .others = {}, .bed = bed});
   if (chosen.empty()) {
     out << "No cushions that are seats and backs by day close the bed: see berthwright split.\n";
     return text;
@@ -223,7 +224,8 @@ int run_new(const NewRequest& request, std::ostream& out, std::ostream& err) {
     return exit_usage;
   }
   for (const std::string& line : misfits_of(*interview)) out << line << '\n';
-  const std::string text = with_cushions(*started, interview->length("cushions"), out);
+  const std::string text = with_cushions(*started, interview->length("cushions"),
+                                         bed_of_layout(interview->word("layout")), out);
   code = write_named_file(request.plan, text, err);
   if (code != exit_fine) return code;
   out << "Written: " << shown_path(request.plan) << '\n';
