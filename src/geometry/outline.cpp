@@ -98,7 +98,7 @@ struct Tracer {
 
 // A plan's unit is not known here: both rulers, without feet.
 std::string on_both(Length length, Rounding rounding = Rounding::nearest) {
-  return both(length, Unit::inch, {.feet = false, .rounding = rounding});
+  return both(length, Unit::inch, {.rounding = rounding, .feet = false});
 }
 
 Problem corner_problem(std::string message, std::string found, std::string allowed, std::string cure) {

@@ -94,8 +94,8 @@ std::optional<MeantField> meant_field(std::string_view typed, std::span<const st
   const std::string word = folded_name(typed);
   for (const FieldWord& one : field_words) {
     if (folded_name(one.typed) != word || std::ranges::find(fields, one.ours) == fields.end()) continue;
-    return MeantField{std::string(one.ours), one.cure.empty() ? "write \"" + std::string(one.ours) + '"'
-                                                              : std::string(one.cure)};
+    return MeantField{std::string(one.ours),
+                      one.cure.empty() ? "write \"" + std::string(one.ours) + '"' : std::string(one.cure)};
   }
   const std::optional<std::string> near = nearest_name(typed, fields);
   return near ? std::optional(MeantField{*near, "write \"" + *near + '"'}) : std::nullopt;

@@ -64,10 +64,17 @@ void tell_faults(const std::string& where, const Problems& problems, std::ostrea
   for (const Problem& problem : problems) {
     err << "berthwright: " << where;
     if (problem.line > 0) err << ", line " << problem.line;
-    err << ": " << printable(problem.message, every_character) << "\n    found: " << printable(problem.found)
-        << "\n    allowed: " << printable(problem.allowed, every_character) << "\n    " << problem.cure
-        << '\n';
+    err << ": " << printable(problem.message, every_character) << "\n    mend:    " << problem.cure
+        << "\n    found:   " << printable(problem.found)
+        << "\n    allowed: " << printable(problem.allowed, every_character) << '\n';
   }
+}
+
+/// What is wrong with an answer that stands in the line above.
+void tell_beneath(const Problems& problems, std::ostream& out) {
+  for (const Problem& problem : problems)
+    out << "  No: " << printable(problem.message, every_character) << ".\n    mend:    " << problem.cure
+        << "\n    allowed: " << printable(problem.allowed, every_character) << '\n';
 }
 
 /// The answers of files and flags, as far as they go; or none and the exit code.
@@ -147,7 +154,7 @@ bool asked_all(Interview& interview, const NewRequest& request, std::ostream& ou
       if (further)
         interview = *further;
       else
-        tell_faults("\"" + printable(line) + "\"", further.problems(), out);
+        tell_beneath(further.problems(), out);
     }
   }
   return !words || keep(interview, request, err, code);

@@ -68,7 +68,8 @@ std::vector<ToldFinding> told_findings() {
       const int cure = finding.cure ? static_cast<int>(finding.cure->kind) : -1;
       bool is_new = kinds.insert({finding.rule.text(), finding.status, cure}).second;
       for (const SourcePhrase& phrase : phrases)
-        if (told.words.find(phrase.words) != std::string::npos || told.cure.find(phrase.words) != std::string::npos)
+        if (told.words.find(phrase.words) != std::string::npos ||
+            told.cure.find(phrase.words) != std::string::npos)
           is_new = said.insert({finding.rule.text(), phrase.words}).second || is_new;
       if (is_new) all.push_back(std::move(told));
     }
@@ -122,14 +123,17 @@ bool is_told(const MessageTable& table, const std::string& words) {
 
 std::string messages_page(const MessageTable& table) {
   std::string page =
-      "<!-- Made and compared by the tests Messages.*, from plans/broken, the checks and their sentences. Change "
+      "<!-- Made and compared by the tests Messages.*, from plans/broken, the checks and their sentences. "
+      "Change "
       "those, not this page. -->\n"
       "# What the program says\n\n"
-      "Every fault and every finding, as real plans bring it about; names and numbers are those of these plans. "
+      "Every fault and every finding, as real plans bring it about; names and numbers are those of these "
+      "plans. "
       "What mends it comes first. A test fails if a text in the sources is missing here.\n\n"
       "## Faults of a plan file\n\n" +
       fault_rows(table.of_files) + "\n## Faults of answers to `new`\n\n" + fault_rows(table.of_answers) +
-      "\n## Faults that only a program can make\n\nWhoever builds a plan, a length or an outline with the library "
+      "\n## Faults that only a program can make\n\nWhoever builds a plan, a length or an outline with the "
+      "library "
       "may meet these; no file brings them about.\n\n" +
       fault_rows(table.of_programs) +
       "\n## Findings\n\nOf each check: what it asks, then what is said where that is met, close, not met or "

@@ -32,19 +32,18 @@ using Change = std::function<void(PlanParts&)>;
 
 // Fixture 6 of the example is the galley: a drawer, a door and a flap. Pose 11 of the day is the heater's.
 std::vector<Change> promises_broken_in_the_room() {
-  return {
-      [](PlanParts& p) { p.interior.height += one_tick; },
-      [](PlanParts& p) { p.openings[0].height = Length{}; },
-      [](PlanParts& p) { p.openings[1].id = OpeningId(""); },
-      [](PlanParts& p) { p.fixtures[6].leaves[0].fixture = FixtureId("sink"); },
-      [](PlanParts& p) { p.fixtures[6].leaves[0].pull = Length{}; },
-      [](PlanParts& p) { p.fixtures[6].leaves[0].hinge = Leaf::Edge::front; },
-      [](PlanParts& p) { p.fixtures[6].leaves[1].hinge.reset(); },
-      [](PlanParts& p) { p.fixtures[6].leaves[1].stop = Turn{}; },
-      [](PlanParts& p) { p.fixtures[2].leaves[0].outline.high.y += one_tick; },
-      [](PlanParts& p) {
-        p.fixtures[2].solid = Solid(Rect{{0_in, 0_in}, {1_in, 1_in}}, 0_in, 1_in);
-      }};
+  return {[](PlanParts& p) { p.interior.height += one_tick; },
+          [](PlanParts& p) { p.openings[0].height = Length{}; },
+          [](PlanParts& p) { p.openings[1].id = OpeningId(""); },
+          [](PlanParts& p) { p.fixtures[6].leaves[0].fixture = FixtureId("sink"); },
+          [](PlanParts& p) { p.fixtures[6].leaves[0].pull = Length{}; },
+          [](PlanParts& p) { p.fixtures[6].leaves[0].hinge = Leaf::Edge::front; },
+          [](PlanParts& p) { p.fixtures[6].leaves[1].hinge.reset(); },
+          [](PlanParts& p) { p.fixtures[6].leaves[1].stop = Turn{}; },
+          [](PlanParts& p) { p.fixtures[2].leaves[0].outline.high.y += one_tick; },
+          [](PlanParts& p) {
+            p.fixtures[2].solid = Solid(Rect{{0_in, 0_in}, {1_in, 1_in}}, 0_in, 1_in);
+          }};
 }
 
 std::vector<Change> promises_broken_by_pieces() {
@@ -79,8 +78,7 @@ Problems wrong_answers_to(const std::string& before, const std::vector<std::stri
 }  // namespace
 
 std::vector<std::string> texts_that_are_no_plan() {
-  const std::string cushion =
-      R"({"id": "A", "kind": "cushion", "length": 40, "width": 22, "thickness": 4})";
+  const std::string cushion = R"({"id": "A", "kind": "cushion", "length": 40, "width": 22, "thickness": 4})";
   return {"",
           R"({"title": 'Wren'})",
           R"({"width": "74 1/2" in})",
@@ -102,12 +100,14 @@ std::vector<std::string> texts_that_are_no_plan() {
 }
 
 std::vector<std::string> plans_that_do_not_stand() {
-  const std::string two = R"("fixtures": [{"id": "bench", "kind": "bench", "length": 40, "width": 22, "top": 14,
+  const std::string two =
+      R"("fixtures": [{"id": "bench", "kind": "bench", "length": 40, "width": 22, "top": 14,
                                            "at": {"front": 0, "left": 0}}],
     "pieces": [{"id": "A", "kind": "cushion", "length": 40, "width": 22, "thickness": 4},
                {"id": "B", "kind": "cushion", "length": 40, "width": 22, "thickness": 4}], )";
   const auto posed = [&](const std::string& a, const std::string& b) {
-    return headed(two + R"("configurations": {"day": [{"piece": "A", )" + a + R"(}, {"piece": "B", )" + b + "}]}");
+    return headed(two + R"("configurations": {"day": [{"piece": "A", )" + a + R"(}, {"piece": "B", )" + b +
+                  "}]}");
   };
   return {posed(R"("at": {"rear": 0, "right": 0}, "on": "bench")", R"("at": {"front": 0, "left": 0})"),
           posed(R"("at": {"front": 50, "left": 0})", R"("at": {"front": 60, "left": 0}, "on": "floor")")};
@@ -138,7 +138,8 @@ Problems told_to_answers() {
   for (const char* text : {"layout: hammock\n", "title: a\tb\n", "title\n"})
     keep_all(all, interview_from(text, false).problems());
   keep_all(all, interview_from(room + "door-from: 20\nhammock: yes\n", true).problems());
-  keep_all(all, interview_from(room + "door-from: 20\nlayout: side dinette\nfrom-front: 30\nbed-length: 20\n", true)
+  keep_all(all, interview_from(room + "door-from: 20\nlayout: side dinette\nfrom-front: 30\nbed-length: 20\n",
+                               true)
                     .problems());
   const Result<Interview> askew = interview_from(
       "unit: in\nsquare: no\nfront: 76\nrear: 76\nleft: 120\nright: 120\nfront-left-to-rear-right: 300\n"

@@ -13,7 +13,7 @@ namespace {
 constexpr std::size_t shortest_phrase = 8;
 constexpr std::array<std::string_view, 12> calls_without_phrases{
     "with_default", "or_default", "note_default", "logic_error", "invalid_argument", "runtime_error",
-    "broken",       "find",         "rfind",             "starts_with", "before",           "after"};
+    "broken",       "find",       "rfind",        "starts_with", "before",           "after"};
 
 bool is_name_sign(char c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_';
@@ -36,8 +36,9 @@ class LiteralReader {
       std::optional<Literal> next = step();
       if (!next) continue;
       const bool joins =
-          !all.empty() && source_.substr(all.back().end, next->at - all.back().end).find_first_not_of(" \t\n") ==
-                              std::string_view::npos;
+          !all.empty() &&
+          source_.substr(all.back().end, next->at - all.back().end).find_first_not_of(" \t\n") ==
+              std::string_view::npos;
       if (joins) {
         all.back().words += next->words;
         all.back().end = next->end;
@@ -68,7 +69,8 @@ class LiteralReader {
       return raw;
     } else if (rest.front() == '"') {
       return quoted('"');
-    } else if (rest.front() == '\'' && (at_ == 0 || !is_name_sign(source_[at_ - 1]) || source_[at_ - 1] == 'U')) {
+    } else if (rest.front() == '\'' &&
+               (at_ == 0 || !is_name_sign(source_[at_ - 1]) || source_[at_ - 1] == 'U')) {
       quoted('\'');
     } else {
       ++at_;
@@ -140,8 +142,8 @@ std::vector<SourcePhrase> phrases_of(const std::string& file, std::string_view s
     if (first == std::string::npos) continue;
     const std::string core = literal.words.substr(first, literal.words.find_last_not_of(' ') - first + 1);
     if (core.size() < shortest_phrase || core.find(' ') == std::string::npos) continue;
-    if (std::ranges::any_of(left_out,
-                            [&](const CodeSpan& one) { return one.from <= literal.at && literal.at < one.to; }))
+    if (std::ranges::any_of(
+            left_out, [&](const CodeSpan& one) { return one.from <= literal.at && literal.at < one.to; }))
       continue;
     const auto line = static_cast<std::size_t>(std::ranges::count(source.substr(0, literal.at), '\n')) + 1;
     phrases.push_back({file, line, literal.words});

@@ -22,7 +22,8 @@ struct Untold {
   std::string_view why;
 };
 
-std::string missing_from_the_table(const std::vector<SourcePhrase>& phrases, std::span<const Untold> excuses) {
+std::string missing_from_the_table(const std::vector<SourcePhrase>& phrases,
+                                   std::span<const Untold> excuses) {
   std::set<std::string_view> used;
   std::string missing;
   for (const SourcePhrase& phrase : phrases) {
@@ -43,8 +44,9 @@ TEST(Messages, StandInTheTable) {
   if (repository_text("plans/MESSAGES.md") == page) return;
   const std::string made = testing::TempDir() + "MESSAGES.md";
   std::ofstream(made, std::ios::binary) << page;
-  ADD_FAILURE() << "plans/MESSAGES.md is not what the plans say. Read the difference; where it is meant:\n  cp " << made
-                << " plans/MESSAGES.md";
+  ADD_FAILURE()
+      << "plans/MESSAGES.md is not what the plans say. Read the difference; where it is meant:\n  cp " << made
+      << " plans/MESSAGES.md";
 }
 
 TEST(Messages, EveryTextOfAFaultIsTold) {
@@ -55,8 +57,8 @@ TEST(Messages, EveryTextOfAFaultIsTold) {
   add(phrases_in("src/exact"));
   add(phrases_in("src/geometry"));
   add(phrases_in("src/plan", {"panel.cpp", "laminate.cpp"}));
-  for (const std::string file : {"src/solve/room/arrangement.cpp", "src/solve/room/laying_order.cpp",
-                                 "src/write/interview.cpp"})
+  for (const std::string file :
+       {"src/solve/room/arrangement.cpp", "src/solve/room/laying_order.cpp", "src/write/interview.cpp"})
     add(phrases_of(file, repository_text(file)));
   EXPECT_GT(phrases.size(), 400U);
   EXPECT_EQ(missing_from_the_table(phrases, {}), "");
@@ -79,7 +81,7 @@ TEST(Messages, EveryTextOfAFindingIsTold) {
 
 // Whoever reads these saws plywood.
 TEST(Messages, SpeakAsACraftsmanDoes) {
-  constexpr std::array words{"object", "array",  "string", "boolean", "integer", "pointer", "null",
+  constexpr std::array words{"object", "array",   "string", "boolean", "integer", "pointer", "null",
                              "JSON",   "lattice", "parse",  "invalid", "syntax",  "token",   "schema"};
   for (const Problems* problems : {&message_table().of_files, &message_table().of_answers})
     for (const Problem& p : *problems) {
@@ -104,7 +106,8 @@ TEST(SourcePhrases, AreTheTextsThatAreTold) {
   EXPECT_EQ(words("// \"not a text\"\n/* \"nor is this\" */ f(\"two \"\n \"halves\");"), "2:two halves;");
   EXPECT_EQ(words("f(R\"(with \"quotes\" in it)\", \"a \\\"b\\\" text\");"),
             "1:with \"quotes\" in it;1:a \"b\" text;");
-  EXPECT_EQ(words("throw std::logic_error(\"our own \" + (\"fault )\" + x)); f(\"after it\");"), "1:after it;");
+  EXPECT_EQ(words("throw std::logic_error(\"our own \" + (\"fault )\" + x)); f(\"after it\");"),
+            "1:after it;");
   EXPECT_EQ(words("constexpr std::array x{\"table of words\"};\nf(c == '\"' ? \"one of two\" : \"word\");"),
             "2:one of two;");
   EXPECT_EQ(words("text.find(\"looked for\"); refind(\"told of\");"), "1:told of;");
