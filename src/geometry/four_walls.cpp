@@ -96,6 +96,7 @@ Problem no_room() {
   return {
       .id = "walls.no-room",
       .message = "no room with four corners has these walls and diagonals",
+      .found = "walls and diagonals that do not meet",
       .allowed =
           "each diagonal shorter than two walls that lead to its end, and walls that meet at four corners",
       .cure = "measure again, both diagonals at the same height, from corner to corner"};
@@ -110,6 +111,7 @@ Result<FittedWalls> fitted(const MeasuredWalls& measured) {
   if (!measured.from_front_left && !measured.from_front_right)
     return Problem{.id = "walls.no-diagonal",
                    .message = "four walls alone do not say how far a room is out of square",
+                   .found = "no diagonal",
                    .allowed = "at least one diagonal, better both",
                    .cure = "measure from the front left corner to the rear right one, and across"};
   for (const std::optional<Length>& one : measures)

@@ -96,13 +96,18 @@ struct Tracer {
   }
 };
 
-Problem corner_problem(std::string message, std::string found, std::string allowed) {
+// A plan's unit is not known here: both rulers, without feet.
+std::string on_both(Length length, Rounding rounding = Rounding::nearest) {
+  return both(length, Unit::inch, {.rounding = rounding, .feet = false});
+}
+
+Problem corner_problem(std::string message, std::string found, std::string allowed, std::string cure) {
   return {.id = "outline.corner",
           .pointer = "",
           .message = std::move(message),
           .found = std::move(found),
           .allowed = std::move(allowed),
-          .cure = ""};
+          .cure = std::move(cure)};
 }
 
 // What two neighbours may take of the side between them.
@@ -123,8 +128,9 @@ void check_side(const SideShare& share, const std::array<Corner, 4>& corners, Pr
   problems.push_back(corner_problem(
       std::string("the ") + corner_names[share.first] + " and the " + corner_names[share.second] +
           " corner together take more than the side between them",
-      metric(share.taken_by_first) + " and " + metric(share.taken_by_second),
-      std::string(notches ? "less than " : "at most ") + metric(share.side, Rounding::down) + " together"));
+      on_both(share.taken_by_first) + " and " + on_both(share.taken_by_second),
+      std::string(notches ? "less than " : "at most ") + on_both(share.side, Rounding::down) + " together",
+      "make one of the two smaller, or the side longer"));
 }
 
 Problems problems_of(const WorkedRectangle& r) {
@@ -133,16 +139,17 @@ Problems problems_of(const WorkedRectangle& r) {
     problems.push_back({.id = "outline.size",
                         .pointer = "",
                         .message = "a rectangle needs a length and a width",
-                        .found = metric(r.length) + " by " + metric(r.width),
+                        .found = on_both(r.length) + " by " + on_both(r.width),
                         .allowed = "both more than 0",
-                        .cure = ""});
+                        .cure = "give the length and the width as measured"});
     return problems;
   }
   for (std::size_t i = 0; i < 4; ++i) {
     const auto [along, across] = reach(r.corners[i]);
     if (!std::holds_alternative<SquareCorner>(r.corners[i]) && (along <= Length{} || across <= Length{}))
       problems.push_back(corner_problem(std::string("the ") + corner_names[i] + " corner has no size",
-                                        metric(along) + " by " + metric(across), "more than 0"));
+                                        on_both(along) + " by " + on_both(across), "more than 0",
+                                        "give the corner its size, or leave it square"));
   }
   if (!problems.empty()) return problems;
   for (std::size_t i = 0; i < 4; ++i) {
@@ -175,7 +182,7 @@ Result<Outline> Outline::worked(const WorkedRectangle& r) {
   auto polygon = Polygon::checked(std::move(points));
   if (!polygon)
     return corner_problem("opposite corners cut into each other", "",
-                          "corners that leave the outline in one piece");
+                          "corners that leave the outline in one piece", "make one of the two corners smaller");
   return Outline(std::move(polygon).value(), std::move(arcs));
 }
 

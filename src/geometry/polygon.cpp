@@ -117,10 +117,11 @@ Problem crossing(const Fault& fault, const std::vector<NumberedCorner>& corners)
     return "the edge from corner " + std::to_string(corners[i].number) + " to corner " +
            std::to_string(corners[(i + 1) % corners.size()].number);
   };
+  const auto where = [](Length length) { return both(length, Unit::inch, {.feet = false}); };
   return {.id = "polygon.crossing",
           .pointer = "",
-          .message = edge(fault.first) + " and " + edge(fault.second) + " meet at x " + metric(fault.at.x) +
-                     ", y " + metric(fault.at.y),
+          .message = edge(fault.first) + " and " + edge(fault.second) + " meet at x " + where(fault.at.x) +
+                     ", y " + where(fault.at.y),
           .found = "",
           .allowed = "an outline that neither crosses nor touches itself",
           .cure = "list the corners in the order in which a walk round the edge meets them"};
@@ -146,7 +147,7 @@ Result<Polygon> Polygon::checked(std::vector<Point> corners) {
                    .message = "the outline encloses no area: it has fewer than three real corners",
                    .found = std::to_string(corners.size()) + " corners",
                    .allowed = "at least three corners that do not lie in one line",
-                   .cure = ""};
+                   .cure = "list every corner that a walk round the edge meets"};
   std::vector<Point> ring = places(kept);
   if (const std::optional<Fault> fault = fault_of(ring)) return crossing(*fault, kept);
   return Polygon(canonical(std::move(ring)));

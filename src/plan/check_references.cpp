@@ -24,7 +24,8 @@ class Register {
                   {.id = id.empty() ? "id.empty" : "id.characters",
                    .message = fault,
                    .found = in_quotes(id),
-                   .allowed = "1 to 40 letters, digits, spaces, hyphens and underscores"});
+                   .allowed = "1 to 40 letters, digits, spaces, hyphens and underscores",
+                   .cure = std::string(cure_of_id)});
       return;
     }
     const auto [first, is_new] = taken_.emplace(id, origin);
@@ -145,13 +146,14 @@ class PoseCheck {
     }
     const auto support = all.find(id);
     std::string why;
+    bool is_later = false;
     if (id == pose.piece.text())
       why = "a piece cannot lie on itself";
     else if (support == all.end())
       why = "the piece " + in_quotes(id) + " is not in this configuration";
     else if (support->second->manner == Pose::Manner::stowed)
       why = "the piece " + in_quotes(id) + " is stowed in this configuration";
-    else if (!laid.contains(id))
+    else if (is_later = !laid.contains(id); is_later)
       why = "the piece " + in_quotes(id) +
             " is laid later, and the poses stand in the order in which they are laid";
     if (why.empty()) return;
@@ -159,9 +161,8 @@ class PoseCheck {
                          .message = why,
                          .found = in_quotes(id),
                          .allowed = "a fixture, or a piece that is laid before this one",
-                         .cure = support != all.end() && !laid.contains(id) && id != pose.piece.text()
-                                     ? "move the pose of the support further up the list"
-                                     : "name what carries it here, or leave \"on\" away"});
+                         .cure = is_later ? "move " + in_quotes(id) + " further up the list"
+                                          : "name what carries it here, or leave \"on\" away"});
   }
 
   void check_plug(const Pose& pose) {

@@ -171,9 +171,9 @@ void check_pieces(const PlanParts& parts, Reading& faults) {
 
 void check_places(const PlanParts& parts, Reading& faults) {
   const Problem too_far{.id = "place.too-far",
-                        .message = "this stands more than 25 m away from the front left corner",
+                        .message = "this stands more than 25 m (82 ft) away from the front left corner",
                         .found = "a place farther away",
-                        .allowed = "a place within 25 m",
+                        .allowed = "a place within 25 m (82 ft)",
                         .cure = "check the distances and the unit of the plan"};
   for (const Fixture& fixture : parts.fixtures)
     if (!within_reach(fixture.solid.outline()) || fixture.solid.top() > farthest ||

@@ -106,7 +106,7 @@ class TreeBuilder final : public nlohmann::json_sax<Json> {
     level.doubled = !level.names.insert(name).second;
     if (level.doubled)
       add({"json.doubled-name", level.node->pointer + pointer_step(name), 0, 0,
-           "the name " + in_quotes(name) + " stands twice in one object", in_quotes(name), "each name once",
+           "the name " + in_quotes(name) + " stands twice between the same braces", in_quotes(name), "each name once",
            "delete one of the two"});
     cursor_.take(Node::Kind::text);
     return true;
@@ -183,7 +183,7 @@ class TreeBuilder final : public nlohmann::json_sax<Json> {
     Node* node = begin(kind);
     if (node == nullptr) return false;
     if (levels_.size() == deepest_nesting) {
-      add({"json.too-deep", "", 0, 0, "lists and objects stand more than 64 deep in each other",
+      add({"json.too-deep", "", 0, 0, "brackets and braces stand more than 64 deep in each other",
            "a 65th level", "at most 64 levels", "look for a bracket that is never closed"});
       return false;
     }
@@ -220,7 +220,7 @@ std::optional<Problem> unreadable(std::string_view text) {
                    1,
                    "the file is larger than 4 MiB",
                    std::to_string(text.size()) + " bytes",
-                   "at most 4194304 bytes",
+                   "at most 4,194,304 bytes",
                    "a plan is text that a person typed: check that this is the right file"};
   const std::size_t zero = text.find('\0');
   if (zero == std::string_view::npos) return std::nullopt;

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "plan/in_quotes.h"
-#include "plan/nearest_name.h"
+#include "plan/meant_field.h"
 
 namespace berthwright {
 namespace {
@@ -78,9 +78,9 @@ void Fields::finish() {
 
 // A misspelled field that is needed is one fault, not two. Gives whether it is a known one misspelled.
 bool Fields::report_unknown(const Node& child, std::vector<std::string>& missing) {
-  std::optional<std::string> near = nearest_name(child.key, missing);
-  if (!near) near = nearest_name(child.key, known_);
-  if (near) std::erase(missing, *near);
+  std::optional<MeantField> meant = meant_field(child.key, missing);
+  if (!meant) meant = meant_field(child.key, known_);
+  if (meant) std::erase(missing, meant->field);
   reading_.add(child,
                {.id = "field.unknown",
                 .line = child.key_line,
@@ -88,8 +88,8 @@ bool Fields::report_unknown(const Node& child, std::vector<std::string>& missing
                 .message = in_quotes(child.key) + " is not a field of " + what_,
                 .found = in_quotes(child.key),
                 .allowed = listed(known_),
-                .cure = near ? "write \"" + *near + '"' : "take it away, or put the remark in a // comment"});
-  return near.has_value();
+                .cure = meant ? meant->cure : "take it away, or put the remark in a // comment"});
+  return meant.has_value();
 }
 
 }  // namespace berthwright

@@ -9,15 +9,6 @@ namespace {
 
 constexpr std::size_t longest_compared = 64;
 
-std::string folded(std::string_view name) {
-  std::string result;
-  for (const char c : name) {
-    if (c == ' ' || c == '-' || c == '_') continue;
-    result += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  }
-  return result;
-}
-
 /// Letters to change, add, drop or swap with their neighbour; `limit + 1` as soon as it is sure to be more.
 std::size_t letters_apart(std::string_view a, std::string_view b, std::size_t limit) {
   if (std::max(a.size(), b.size()) - std::min(a.size(), b.size()) > limit) return limit + 1;
@@ -42,14 +33,23 @@ std::size_t letters_apart(std::string_view a, std::string_view b, std::size_t li
 
 }  // namespace
 
+std::string folded_name(std::string_view name) {
+  std::string result;
+  for (const char c : name) {
+    if (c == ' ' || c == '-' || c == '_') continue;
+    result += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  }
+  return result;
+}
+
 std::optional<std::string> nearest_name(std::string_view name, std::span<const std::string> candidates) {
   if (name.size() > longest_compared) return std::nullopt;
-  const std::string wanted = folded(name);
+  const std::string wanted = folded_name(name);
   std::size_t limit = std::min<std::size_t>(3, (wanted.size() + 1) / 3);
   std::optional<std::string> nearest;
   for (const std::string& candidate : candidates) {
     if (candidate.size() > longest_compared || candidate.empty()) continue;
-    const std::size_t apart = letters_apart(wanted, folded(candidate), limit);
+    const std::size_t apart = letters_apart(wanted, folded_name(candidate), limit);
     if (apart > limit) continue;
     nearest = candidate;
     if (apart == 0) break;

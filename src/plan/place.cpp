@@ -4,6 +4,7 @@
 #include <array>
 
 #include "plan/in_quotes.h"
+#include "plan/meant_field.h"
 #include "plan/nearest_name.h"
 
 namespace berthwright {
@@ -37,7 +38,7 @@ std::optional<Length> as_distance(const Node& node, Reading& reading) {
 std::optional<Measure> as_leaning(const Node& node, From from, Reading& reading) {
   if (node.kind != Node::Kind::list || node.children.size() != 2) {
     reading.add(node, {.id = "value.type",
-                       .message = "a fixture and a distance are expected here, not " + kind_of(node),
+                       .message = kind_of(node) + " stands here in place of a fixture and a distance",
                        .found = found_at(node),
                        .allowed = R"(a list such as ["galley", "2"])",
                        .cure = "name the fixture and the distance from its face"});
@@ -53,7 +54,7 @@ std::optional<Measure> as_leaning(const Node& node, From from, Reading& reading)
 bool is_misspelled(const Node& place, const Direction& direction) {
   const std::vector<std::string> words(direction.words.begin(), direction.words.end());
   return std::ranges::any_of(place.children, [&](const Node& child) {
-    return !along_or_across(child.key) && nearest_name(child.key, words).has_value();
+    return !along_or_across(child.key) && meant_field(child.key, words).has_value();
   });
 }
 
@@ -150,9 +151,9 @@ bool within_reach(const Rect& box, Vector shift, const Origin& origin, Reading& 
   const Point high = box.high + shift;
   if (std::min(low.x, low.y) >= -farthest && std::max(high.x, high.y) <= farthest) return true;
   reading.add(origin, {.id = "place.too-far",
-                       .message = "this stands more than 25 m away from the front left corner",
+                       .message = "this stands more than 25 m (82 ft) away from the front left corner",
                        .found = "a place farther away",
-                       .allowed = "a place within 25 m",
+                       .allowed = "a place within 25 m (82 ft)",
                        .cure = "check the distances and the unit of the plan"});
   return false;
 }

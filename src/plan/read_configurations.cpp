@@ -196,7 +196,7 @@ std::vector<Configuration> read_configurations(const Node* node, const PlanParts
                           .message = fault,
                           .found = in_quotes(child.key),
                           .allowed = "1 to 40 letters, digits, spaces, hyphens and underscores",
-                          .cure = "choose a short name such as day or night"});
+                          .cure = "write a short name of letters, such as day, night or road"});
     if (!is_list(child, reading, "a list of poses")) {
       unsound.push_back(child.pointer);
     } else {

@@ -48,10 +48,10 @@ auto as_spelled(Read read) {
       return std::nullopt;
     }
     reading.add(node, {.id = "value.type",
-                       .message = "a text is expected here, not " + kind_of(node),
+                       .message = kind_of(node) + " stands here in place of a text",
                        .found = found_at(node),
                        .allowed = "a text in double quotes",
-                       .cure = "write it as in the reference of the plan file"});
+                       .cure = "write a text in double quotes, such as \"12 gal\", \"40 F\" or \"R-4\""});
     return std::nullopt;
   };
 }

@@ -112,7 +112,8 @@ Piece read_piece(const Node& node, const Sewing& usual, Reading& reading) {
     fields.refuse("cord", "only a heater has one", "take it away");
     for (const std::string_view field : {"watts", "continuous"})
       fields.refuse(field, "only a heater draws power", "take it away");
-    fields.refuse("faces", "only a heater has a front", "a piece on edge faces a way in its configuration");
+    fields.refuse("faces", "only a heater has a front",
+                  "take it away; a cushion on edge says in its configuration which way it faces");
     fields.refuse("data_plate", "only a heater has one", "take it away");
   }
   fields.finish();

@@ -24,7 +24,8 @@ std::optional<Vector> as_pair(const Node& node, Reading& reading) {
   if (node.children.size() != 2) {
     reading.add(node,
                 {.id = "value.type",
-                 .message = "two lengths are expected here, not " + std::to_string(node.children.size()),
+                 .message = "here belong two lengths, and " + std::to_string(node.children.size()) +
+                            (node.children.size() == 1 ? " stands" : " stand") + " here",
                  .found = found_at(node),
                  .allowed = R"(one length for both ways, or two such as ["4", "6"]: along and across)",
                  .cure = "give the length along and the length across"});
@@ -58,10 +59,7 @@ std::optional<Corner> as_corner(const Node& node, Reading& reading) {
 
 std::optional<Outline> taken(const Node& node, const Result<Outline>& outline, Reading& reading) {
   if (outline) return *outline;
-  for (Problem problem : outline.problems()) {
-    if (problem.cure.empty()) problem.cure = "keep to what is allowed, or make the sides longer";
-    reading.add(node, std::move(problem));
-  }
+  for (Problem problem : outline.problems()) reading.add(node, std::move(problem));
   return std::nullopt;
 }
 

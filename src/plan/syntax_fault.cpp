@@ -16,7 +16,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 9> token_wor
     {"false literal", "false"},
     {"null literal", "null"},
     {"end of input", "the end of the file"},
-    {"'[', '{', or a literal", "a value: text in quotes, a number, true, false, a list or an object"},
+    {"'[', '{', or a literal", "a value: a text in quotes, a number, true, false, a list in brackets or a group in braces"},
     {"object key", "a name in quotes"},
     {"object separator", "a colon"},
 }};
@@ -113,7 +113,7 @@ SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, Prog
                   (reason.starts_with("unexpected ") ? "here stands " + in_our_words(reason.substr(11))
                                                      : printable(reason, 120));
   fault.found = token_at(text, token);
-  fault.allowed = expected.empty() ? "JSON: names and texts in double quotes, commas between values"
+  fault.allowed = expected.empty() ? "names and texts in double quotes, commas between values"
                                    : in_our_words(expected);
   fault.cure = cure_for(text, token, reason, expected);
   return fault;

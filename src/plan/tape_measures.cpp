@@ -91,7 +91,7 @@ void report_unknown(const TapeEntry& entry, const std::vector<TapeMeasure>& meas
                             .message = "no measure of this plan is called " + in_quotes(entry.name),
                             .found = in_quotes(entry.name),
                             .allowed = "a thing and its field, as \"" + names.front() +
-                                       "\", a thing alone for all its measures, or a JSON pointer",
+                                       "\", or a thing alone for all its measures",
                             .cure = near ? "write \"" + *near + '"'
                                          : "look the thing up in the plan: its id, a slash, the field"});
 }

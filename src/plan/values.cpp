@@ -18,7 +18,7 @@ constexpr std::string_view length_allowed =
 
 void wrong_type(const Node& node, Reading& reading, const std::string& expected, const std::string& allowed) {
   reading.add(node, {.id = "value.type",
-                     .message = expected + " is expected here, not " + kind_of(node),
+                     .message = kind_of(node) + " stands here in place of " + expected,
                      .found = found_at(node),
                      .allowed = allowed,
                      .cure = "write " + allowed});
@@ -48,8 +48,8 @@ std::optional<std::string> checked_text(const Node& node, Reading& reading, std:
   if (at < characters.size()) {
     reading.add(node, {.id = "text.unprintable",
                        .column = at + 1,
-                       .message = "the character " + code_point(characters[at]) +
-                                  " cannot be printed, or changes how the text around it reads",
+                       .message = "a character that nobody sees, or that cannot be printed, stands in this text (" +
+                                  code_point(characters[at]) + ")",
                        .found = found_at(node),
                        .allowed = "printable characters",
                        .cure = "type the text anew instead of pasting it"});
@@ -82,7 +82,7 @@ bool fits_limit(const Node& node, Reading& reading) {
                      .message = "there are " + std::to_string(node.children.size()) + " entries here",
                      .found = std::to_string(node.children.size()) + " entries",
                      .allowed = "at most " + std::to_string(most_things) + " of a kind",
-                     .cure = "split the plan"});
+                     .cure = "look for what was pasted in twice; a plan holds one trailer"});
   return false;
 }
 
@@ -176,7 +176,7 @@ std::optional<int> as_count(const Node& node, Reading& reading) {
 
 std::optional<bool> as_flag(const Node& node, Reading& reading) {
   if (node.kind == Node::Kind::boolean) return node.text == "true";
-  wrong_type(node, reading, "true or false", "true, false");
+  wrong_type(node, reading, "true or false", "true or false, without quotes");
   return std::nullopt;
 }
 
@@ -212,7 +212,7 @@ std::optional<std::string> as_id(const Node& node, Reading& reading) {
                      .message = fault,
                      .found = found_at(node),
                      .allowed = "1 to 40 letters, digits, spaces, hyphens and underscores",
-                     .cure = "keep the id short and write what is printed as \"name\""});
+                     .cure = std::string(cure_of_id)});
   return std::nullopt;
 }
 
@@ -313,7 +313,7 @@ std::string kind_of(const Node& node) {
     case Node::Kind::list:
       return "a list";
     case Node::Kind::object:
-      return "an object";
+      return "a group in braces";
   }
   throw std::logic_error("Node::Kind out of range");
 }

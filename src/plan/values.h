@@ -70,6 +70,9 @@ auto one_of(const std::array<Word<Value>, count>& words, std::span<const Synonym
   };
 }
 
+/// What mends an id that has a fault.
+inline constexpr std::string_view cure_of_id =
+    "write a short one of letters, digits, spaces, hyphens and underscores; what is printed is the \"name\"";
 /// Whether `text` may be an id; empty, or what is wrong with it.
 std::string fault_of_id(std::string_view text);
 

@@ -43,15 +43,15 @@ std::optional<Problem> fault_of_length(const Question& question, const std::stri
   if (!length) return length.problems().front();
   if (question.kind == Question::Kind::length && *length == Length{})
     return refused("answer.zero", "a size cannot be zero", text, "a size above zero",
-                   "measure it, or go back and say that there is none");
+                   "measure it; where there is none, say so in an answer before this one");
   if (question.most && *length > *question.most)
     return refused("answer.too-long", "that is too long: " + question.why_most, text,
                    "at most " + both(std::max(*question.most, Length{}), unit, {.rounding = Rounding::down}),
-                   "measure again, or go back and mend what came before");
+                   "measure again, or change an answer before this one");
   if (question.least && *length < *question.least)
     return refused("answer.too-short", "that is too short: " + question.why_least, text,
                    "at least " + both(*question.least, unit, {.rounding = Rounding::up}),
-                   "measure again, or go back and mend what came before");
+                   "measure again, or change an answer before this one");
   return std::nullopt;
 }
 

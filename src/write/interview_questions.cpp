@@ -76,7 +76,7 @@ class Walk {
     if (!known_.has("square")) return false;
     if (chose("square", "yes")) {
       measure("length", "How long is the room inside, from the front wall (the hitch) to the rear?");
-      measure("width", "How wide is it inside, from wall to wall?");
+      measure("width", "How wide is the room inside, from wall to wall?");
     } else {
       measure("front", "How wide is the front wall inside?");
       measure("rear", "How wide is the rear wall inside?");
@@ -86,7 +86,7 @@ class Walk {
       measure("front-right-to-rear-left",
               "The other diagonal, from the front right corner to the rear left one?");
     }
-    return measure("height", "How high is it, from the finished floor to the highest point of the roof?");
+    return measure("height", "How high is the room, from the finished floor to the highest point of the roof?");
   }
 
   /// The longest that fits along and across; of a room out of square the shorter walls.
@@ -103,12 +103,12 @@ class Walk {
   }
 
   /// How far along a wall something begins whose size along it is known.
-  bool along_wall(std::string id, const std::string& wall, Length size) {
+  bool along_wall(std::string id, const std::string& what, const std::string& wall, Length size) {
     const bool side = wall == "left" || wall == "right";
     const Length whole = side ? along() : across();
     return ask({.id = std::move(id),
-                .asked = side ? "How far is its edge from the front wall?"
-                              : "How far is its edge from the left wall?",
+                .asked = "How far from the " + std::string(side ? "front" : "left") + " wall does " + what +
+                         " begin?",
                 .kind = Kind::distance,
                 .most = whole - size,
                 .why_most = so_long(whole)});
@@ -120,10 +120,11 @@ class Walk {
       return false;
     const bool side = chose("door", "right") || chose("door", "left");
     const Length wall = side ? along() : across();
-    usual("door-width", "How wide is its clear opening?", "26", "660", "most small trailers", wall,
+    usual("door-width", "How wide is the door's clear opening?", "26", "660", "most small trailers", wall,
           so_long(wall));
-    if (known_.has("door-width")) along_wall("door-from", known_.word("door"), known_.length("door-width"));
-    return usual("door-height", "How high is its clear opening?", "68", "1730", "most small trailers",
+    if (known_.has("door-width"))
+      along_wall("door-from", "the door's opening", known_.word("door"), known_.length("door-width"));
+    return usual("door-height", "How high is the door's clear opening?", "68", "1730", "most small trailers",
                  known_.length("height"), so_long(known_.length("height")));
   }
 
@@ -133,11 +134,11 @@ class Walk {
       return false;
     if (chose("wheel-arches", "none")) return true;
     measure("arch-length", "How long is a wheel arch along the trailer?");
-    measure("arch-width", "How far does it come in from the wall?");
-    measure("arch-height", "How high is it above the floor?");
+    measure("arch-width", "How far does a wheel arch come in from the wall?");
+    measure("arch-height", "How high is a wheel arch above the floor?");
     if (!known_.has("arch-length")) return false;
     return ask({.id = "arch-from",
-                .asked = "How far is it from the front wall?",
+                .asked = "How far from the front wall does a wheel arch begin?",
                 .kind = Kind::distance,
                 .most = along() - known_.length("arch-length"),
                 .why_most = so_long(along())});
@@ -160,10 +161,10 @@ class Walk {
     bool sized = false;
     if (chose("layout", "side dinette")) {
       sized =
-          choose("side", "At which side?", {"left", "right"}, chose("door", "left") ? "right" : "left",
+          choose("side", "At which side does the dinette stand?", {"left", "right"}, chose("door", "left") ? "right" : "left",
                  "it stands opposite the door") &&
           ask({.id = "from-front",
-               .asked = "How far from the front wall does its front bench begin?",
+               .asked = "How far from the front wall does the front bench of the dinette begin?",
                .kind = Kind::distance,
                .most = along() - Length::inches(40),
                .why_most = so_long(along())}) &&
@@ -171,7 +172,7 @@ class Walk {
                 "a person of 5 ft 11 in, with 4 in to spare (common practice, no source)",
                 along() - known_.length("from-front"), so_long(along()),
                 {Length::inches(36), "a child is longer"}) &&
-          usual("bed-width", "How wide shall it be, from the wall?", "40", "1015", "one and a half persons",
+          usual("bed-width", "How wide shall the bed be, from the wall?", "40", "1015", "one and a half persons",
                 across() - Length::inches(18), so_long(across()) + ", and a way of 18 in must be left") &&
           benches("22", "560", known_.length("bed-length"),
                   "the bed is " + exact_text(known_.length("bed-length"), known_.unit()) + " long");
@@ -182,7 +183,7 @@ class Walk {
               benches("24", "610", across(), so_long(across()));
     } else if (chose("layout", "L-lounge at the rear")) {
       sized =
-          choose("side", "At which side does its long arm stand?", {"left", "right"},
+          choose("side", "At which side does the long arm of the lounge stand?", {"left", "right"},
                  chose("door", "left") ? "right" : "left", "it stands opposite the door") &&
           benches("22", "560", across(), so_long(across())) &&
           usual("bench-length", "How far does the lounge reach along the trailer, from the rear wall?", "80",
@@ -225,13 +226,13 @@ class Walk {
     if (!chose("counter", "none")) {
       usual("counter-length", "How long is the counter, along the trailer?", "34", "865",
             "a sink and two burners", along(), so_long(along()));
-      usual("counter-depth", "How deep is it, from the wall?", "20", "510", "most small trailers",
+      usual("counter-depth", "How deep is the counter, from the wall?", "20", "510", "most small trailers",
             across() - Length::inches(12), so_long(across()));
-      usual("counter-height", "How high is its top?", "36", "915",
+      usual("counter-height", "How high is the counter's top?", "36", "915",
             "standing at it (common practice, no source)", known_.length("height"),
             so_long(known_.length("height")));
       if (!known_.has("counter-length")) return;
-      along_wall("counter-from", "left", known_.length("counter-length"));
+      along_wall("counter-from", "the counter", "left", known_.length("counter-length"));
     }
     if (heater()) windows();
   }
@@ -245,7 +246,7 @@ class Walk {
     usual("bunk-width", "How wide is the bunk over the bed, from the rear wall?", "28", "710",
           "a child; the trade's narrowest mattress (common practice, no source)", along(), so_long(along()),
           {Length::inches(12), "a child is wider"});
-    if (!usual("bunk-mattress", "How thick is its mattress?", "4", "100",
+    if (!usual("bunk-mattress", "How thick is the mattress of the bunk?", "4", "100",
                "a child; what is thicker takes from the guard rail", Length::inches(10),
                "so much is too soft"))
       return false;
@@ -259,7 +260,7 @@ class Walk {
     const Length least = bed + cleat + headroom;
     const Length most = height - board - mattress - headroom;
     if (!ask({.id = "bunk-height",
-              .asked = "How high above the floor is the underside of its board?",
+              .asked = "How high above the floor is the underside of the bunk's board?",
               .kind = Kind::length,
               .otherwise = least <= usual_height && usual_height <= most
                                ? bare_length(usual_height, known_.unit())
@@ -270,12 +271,12 @@ class Walk {
               .least = least,
               .why_least = "12 in must be left over the bed below"}))
       return false;
-    usual("guard-rail", "How high does its guard rail rise above the mattress?", "5 1/2", "140",
+    usual("guard-rail", "How high does the bunk's guard rail rise above the mattress?", "5 1/2", "140",
           "5 in at the least are asked of bunks (16 CFR 1213.3(a))");
     return usual("bunk-opening", "How wide is the opening in the rail for climbing in?", "14", "355",
                  "15 in at the most are asked of bunks (16 CFR 1213.3(a))", half(across()),
                  so_long(across()) + ", and the rail goes along most of it") &&
-           choose("bunk-end", "At which end of the bunk is it?", {"left", "right"},
+           choose("bunk-end", "At which end of the bunk is the opening?", {"left", "right"},
                   chose("door", "left") ? "left" : "right", "nearer to the door");
   }
 
@@ -284,30 +285,30 @@ class Walk {
                 "none is drawn, and none is judged"))
       return false;
     if (chose("heater", "no")) return true;
-    measure("heater-length", "How long is it along the trailer, as it stands by day?");
-    measure("heater-width", "How wide is it across the trailer?");
-    measure("heater-height", "How high is it?");
+    measure("heater-length", "How long is the heater along the trailer, as it stands by day?");
+    measure("heater-width", "How wide is the heater across the trailer?");
+    measure("heater-height", "How high is the heater?");
     if (!known_.has("heater-width") || !known_.has("heater-length")) return false;
-    along_wall("heater-from-front", "left", known_.length("heater-length"));
-    along_wall("heater-from-left", "front", known_.length("heater-width"));
-    choose("heater-faces", "Which way does its front look?", {"rear", "front", "left", "right"}, "rear",
+    along_wall("heater-from-front", "the heater", "left", known_.length("heater-length"));
+    along_wall("heater-from-left", "the heater", "front", known_.length("heater-width"));
+    choose("heater-faces", "Which way does the front of the heater look?", {"rear", "front", "left", "right"}, "rear",
            "it warms the lounge");
-    usual("heater-cord", "How long is its own cord?", "72", "1830", "most portable heaters; measure yours");
-    if (!choose("plate", "Does its data plate give distances to what can burn?", {"not read", "yes"},
+    usual("heater-cord", "How long is the heater's own cord?", "72", "1830", "most portable heaters; measure yours");
+    if (!choose("plate", "Does the heater's data plate give distances to what can burn?", {"not read", "yes"},
                 "not read", "they stay unknown, and the published 3 ft is asked"))
       return false;
     if (chose("plate", "yes")) {
-      measure("plate-front", "How far must what can burn stay before its front?", Kind::distance);
-      measure("plate-back", "And behind its back?", Kind::distance);
-      measure("plate-sides", "And beside it?", Kind::distance);
-      measure("plate-top", "And above it?", Kind::distance);
+      measure("plate-front", "How far must what can burn stay before the heater's front?", Kind::distance);
+      measure("plate-back", "And behind the heater's back?", Kind::distance);
+      measure("plate-sides", "And beside the heater?", Kind::distance);
+      measure("plate-top", "And above the heater?", Kind::distance);
     }
-    if (!choose("outlet", "In which wall is the outlet for it?", {"none", "left", "right", "front", "rear"},
+    if (!choose("outlet", "In which wall is the outlet for the heater?", {"none", "left", "right", "front", "rear"},
                 "none", "whether its cord reaches one is then unknown"))
       return false;
     if (chose("outlet", "none")) return true;
-    along_wall("outlet-from", known_.word("outlet"), Length::inches(3));
-    return usual("outlet-height", "How high above the floor is its lower edge?", "12", "305", "most trailers",
+    along_wall("outlet-from", "the outlet", known_.word("outlet"), Length::inches(3));
+    return usual("outlet-height", "How high above the floor is the lower edge of the outlet?", "12", "305", "most trailers",
                  known_.length("height"), so_long(known_.length("height")));
   }
 
@@ -318,20 +319,21 @@ class Walk {
     const int count = known_.word("windows").front() - '0';
     for (int i = 1; i <= count; ++i) {
       const std::string name = "window-" + std::to_string(i);
-      if (!choose(name, "In which wall is window " + std::to_string(i) + "?",
+      const std::string window = "window " + std::to_string(i);
+      if (!choose(name, "In which wall is " + window + "?",
                   {"left", "right", "front", "rear"}, "left", "any of them"))
         return;
       const bool side = known_.word(name) == "left" || known_.word(name) == "right";
       const Length wall = side ? along() : across();
-      usual(name + "-width", "How wide is its clear opening?", "30", "760", "measure it open", wall,
+      usual(name + "-width", "How wide is the clear opening of " + window + "?", "30", "760", "measure it open", wall,
             so_long(wall));
       if (!known_.has(name + "-width")) return;
-      along_wall(name + "-from", known_.word(name), known_.length(name + "-width"));
-      usual(name + "-height", "How high is its clear opening?", "18", "455", "measure it open",
+      along_wall(name + "-from", "the opening of " + window, known_.word(name), known_.length(name + "-width"));
+      usual(name + "-height", "How high is the clear opening of " + window + "?", "18", "455", "measure it open",
             known_.length("height"), so_long(known_.length("height")));
-      usual(name + "-sill", "How high above the floor is its lower edge?", "32", "815", "over a bench",
+      usual(name + "-sill", "How high above the floor is the lower edge of " + window + "?", "32", "815", "over a bench",
             known_.length("height"), so_long(known_.length("height")));
-      choose(name + "-opens", "Does it open wide enough to climb out?", {"yes", "no"}, "no",
+      choose(name + "-opens", "Does " + window + " open wide enough to climb out?", {"yes", "no"}, "no",
              "a window that is fixed or only tilts");
     }
   }
@@ -347,6 +349,11 @@ const std::vector<std::string>& start_layouts() {
       "cross dinette at the rear", "side dinette",   "U-lounge at the rear",
       "L-lounge at the rear",      "facing settees", "bunk over a cross dinette at the rear"};
   return layouts;
+}
+
+std::string bed_of_layout(std::string_view layout) {
+  const auto names = [&](std::string_view word) { return layout.find(word) != std::string_view::npos; };
+  return names("lounge") ? "Lounge bed" : names("settees") ? "Settee bed" : "Dinette bed";
 }
 
 std::vector<Question> questions_after(const Interview& interview) { return Walk(interview).walked(); }

@@ -24,6 +24,7 @@ class BayWriter {
         bay_(chosen.splits->bay),
         split_(chosen.split()),
         thickness_(chosen.splits->limits.thickness),
+        bed_(chosen.bed),
         names_(cushion_names(plan, bay_, split_, chosen.others)) {}
 
   void write_into(PlanJson& json) const {
@@ -141,15 +142,18 @@ class BayWriter {
       bed["pieces"] = lying;
       return;
     }
-    const std::string name = bay_.lids.front().bench.text() + " bed";
+    const std::string& bench = bay_.lids.front().bench.text();
+    const std::string id = bed_.empty() ? (bench + " bed").substr(0, 40) : "bed";
+    const std::string name = bed_.empty() ? "Bed at " + plan_.fixture(bench)->name : bed_;
     json["beds"].push_back(
-        {{"id", name.substr(0, 40)}, {"configuration", bay_.night->id.text()}, {"pieces", lying}});
+        {{"id", id}, {"name", name}, {"configuration", bay_.night->id.text()}, {"pieces", lying}});
   }
 
   const Plan& plan_;
   const NightBay& bay_;
   const Split& split_;
   Length thickness_;
+  std::string bed_;
   std::vector<CushionName> names_;
 };
 

@@ -19,10 +19,10 @@ std::string problems_text(const std::string& file, const Problems& problems) {
     if (problem.line > 0) place += ':' + std::to_string(problem.line) + ':' + std::to_string(problem.column);
     text += wrapped(place + ": " + printable(problem.message, every_character) + " [" + problem.id + "]",
                     {"", "    "});
-    text += detail("    where:   ", problem.pointer);
+    text += detail("    mend:    ", problem.cure);
     text += detail("    found:   ", problem.found);
     text += detail("    allowed: ", problem.allowed);
-    text += detail("    mend:    ", problem.cure);
+    text += detail("    where:   ", problem.pointer);
   }
   const std::string count = problems.size() == 1 ? "1 fault" : std::to_string(problems.size()) + " faults";
   return text + count + " in " + printable(file, every_character) + "; nothing was computed.\n";

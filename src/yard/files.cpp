@@ -134,7 +134,8 @@ Result<Written> write_files(const std::string& folder, const std::map<std::strin
     Descriptor file(
         ::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, new_file));
     if (!file.open())
-      return failure("output.create", temporary, reason_of(errno), "Check who may write into this folder.");
+      return failure("output.create", goal, reason_of(errno),
+                     "Write into a folder of your own, or see who may write into this one.");
     drafts.emplace_back(temporary, goal);
     errno = 0;
     if ((mode != 0 && ::fchmod(file.number(), mode) != 0) || !written_whole(file, bytes))

@@ -17,6 +17,7 @@ struct PageRequest {
   std::string path;                                           ///< without the query
   std::vector<std::pair<std::string, std::string>> headers;  ///< names in small letters, as often as they came
   std::string after;                                          ///< of the query; empty: none
+  int port = 0;  ///< at which the server was asked
   bool waited = false;  ///< it was put off once; now it must be answered
   /// Empty where there is none, or more than one.
   std::string header(const std::string& name) const;

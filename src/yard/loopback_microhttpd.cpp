@@ -157,6 +157,7 @@ class MicroLoopback final : public Loopback {
     PageRequest request;
     request.method = method;
     request.path = url;
+    request.port = port_;
     MHD_get_connection_values(connection, MHD_HEADER_KIND, &keep_header, &request);
     if (const char* after = MHD_lookup_connection_value(connection, MHD_GET_ARGUMENT_KIND, "after"))
       request.after = after;

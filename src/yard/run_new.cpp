@@ -64,10 +64,17 @@ void tell_faults(const std::string& where, const Problems& problems, std::ostrea
   for (const Problem& problem : problems) {
     err << "berthwright: " << where;
     if (problem.line > 0) err << ", line " << problem.line;
-    err << ": " << printable(problem.message, every_character) << "\n    found: " << printable(problem.found)
-        << "\n    allowed: " << printable(problem.allowed, every_character) << "\n    " << problem.cure
-        << '\n';
+    err << ": " << printable(problem.message, every_character) << "\n    mend:    " << problem.cure
+        << "\n    found:   " << printable(problem.found)
+        << "\n    allowed: " << printable(problem.allowed, every_character) << '\n';
   }
+}
+
+/// What is wrong with an answer that stands in the line above.
+void tell_beneath(const Problems& problems, std::ostream& out) {
+  for (const Problem& problem : problems)
+    out << "  No: " << printable(problem.message, every_character) << ".\n    mend:    " << problem.cure
+        << "\n    allowed: " << printable(problem.allowed, every_character) << '\n';
 }
 
 /// The answers of files and flags, as far as they go; or none and the exit code.
@@ -147,14 +154,15 @@ bool asked_all(Interview& interview, const NewRequest& request, std::ostream& ou
       if (further)
         interview = *further;
       else
-        tell_faults("\"" + printable(line) + "\"", further.problems(), out);
+        tell_beneath(further.problems(), out);
     }
   }
   return !words || keep(interview, request, err, code);
 }
 
 /// The plan with the best cushions that close each of its bays; without, where none does.
-std::string with_cushions(const std::string& text, Length thickness, std::ostream& out) {
+std::string with_cushions(const std::string& text, Length thickness, const std::string& bed,
+                          std::ostream& out) {
   const Result<Plan> plan = read_plan(text);
   if (!plan) return text;  // told when it is checked
   const Configuration* day = plan->configuration("day");
@@ -170,7 +178,7 @@ std::string with_cushions(const std::string& text, Length thickness, std::ostrea
   for (const NightBay& bay : found->bays) splits.push_back(splits_of(bay, limits));
   std::vector<ChosenSplit> chosen;
   for (const BaySplits& one : splits)
-    if (!one.best.empty()) chosen.push_back({&one, 0});
+    if (!one.best.empty()) chosen.push_back({.splits = &one, .index = 0, .others = {}, .bed = bed});
   if (chosen.empty()) {
     out << "No cushions that are seats and backs by day close the bed: see berthwright split.\n";
     return text;
@@ -223,7 +231,8 @@ int run_new(const NewRequest& request, std::ostream& out, std::ostream& err) {
     return exit_usage;
   }
   for (const std::string& line : misfits_of(*interview)) out << line << '\n';
-  const std::string text = with_cushions(*started, interview->length("cushions"), out);
+  const std::string text = with_cushions(*started, interview->length("cushions"),
+                                         bed_of_layout(interview->word("layout")), out);
   code = write_named_file(request.plan, text, err);
   if (code != exit_fine) return code;
   out << "Written: " << shown_path(request.plan) << '\n';

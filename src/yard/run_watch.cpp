@@ -64,16 +64,15 @@ int run_watch(const WatchRequest& request, std::ostream& out, std::ostream& err)
   const HeldSignals signals;
   std::unique_ptr<Loopback> server;
   WatchWork work(request.plan, [&server] { server->wake(); });
-  int port = 0;
+  // It may be asked before this function hears of its port: a page that is open already asks all the time.
   Result<std::unique_ptr<Loopback>> opened = Loopback::opened(
-      request.port, [&](const PageRequest& asked) { return watch_answer(asked, *work.board(), port); });
+      request.port, [&](const PageRequest& asked) { return watch_answer(asked, *work.board(), asked.port); });
   if (!opened) {
     tell(opened.problems(), err);
     return exit_create;
   }
   server = std::move(opened).value();
-  port = server->port();
-  out << printable(request.plan, every_character) << " is shown at http://127.0.0.1:" << port
+  out << printable(request.plan, every_character) << " is shown at http://127.0.0.1:" << server->port()
       << "/ and read again at every save. Ctrl-C ends it.\n"
       << std::flush;
   SavedFile file(request.plan, most_plan_bytes);

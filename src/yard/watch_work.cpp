@@ -96,6 +96,7 @@ void WatchWork::save(Result<std::string> text) {
     try {
       work_out(number, text);
     } catch (const std::exception& error) {
+      begin(number, text, {});  // the fault may have come before that
       own_fault(number, error.what());
     }
   });
@@ -105,18 +106,19 @@ void WatchWork::own_fault(std::size_t number, const std::string& words) {
   publish(number, [&](WatchBoard& board) { board.own_fault = words; });
 }
 
+void WatchWork::begin(std::size_t number, const Result<std::string>& text, const Problems& problems) {
+  publish(number, [&](WatchBoard& board) {
+    board.save = number;
+    board.text = text ? std::make_shared<const std::string>(*text) : nullptr;
+    board.problems = problems;
+    board.own_fault.clear();
+  });
+}
+
 void WatchWork::work_out(std::size_t number, const Result<std::string>& text) {
-  const auto begin = [&](const Problems& problems) {
-    publish(number, [&](WatchBoard& board) {
-      board.save = number;
-      board.text = text ? std::make_shared<const std::string>(*text) : nullptr;
-      board.problems = problems;
-      board.own_fault.clear();
-    });
-  };
-  if (!text) return begin(text.problems());
+  if (!text) return begin(number, text, text.problems());
   Result<Plan> plan = read_plan(*text);
-  begin(plan.problems());
+  begin(number, text, plan.problems());
   if (!plan) return;
   const auto stood = std::make_shared<Stood>(std::move(plan).value());
   Result<Answer> answer = answered(stood->plan);

@@ -50,6 +50,7 @@ class WatchWork {
   void work_out(std::size_t number, const Result<std::string>& text);
   void draw_rest(std::size_t number, const Stood& stood);
   void own_fault(std::size_t number, const std::string& words);
+  void begin(std::size_t number, const Result<std::string>& text, const Problems& problems);
   bool is_newest(std::size_t number) const;
   template <class Change>
   void publish(std::size_t number, const Change& change);

@@ -87,8 +87,9 @@ TEST(Outline, NamesTheCornersThatDoNotFitAndTheAllowance) {
   EXPECT_EQ(problem.id, "outline.corner");
   EXPECT_EQ(problem.message,
             "the front-right and the front-left corner together take more than the side between them");
-  EXPECT_EQ(problem.found, "482.6 mm and 508 mm");
-  EXPECT_EQ(problem.allowed, "at most 965.2 mm together");
+  EXPECT_EQ(problem.found, "19\" (482.6 mm) and 20\" (508 mm)");
+  EXPECT_EQ(problem.allowed, "at most 38\" (965.2 mm) together");
+  EXPECT_EQ(problem.cure, "make one of the two smaller, or the side longer");
 }
 
 TEST(Outline, RefusesWhatIsNoShape) {

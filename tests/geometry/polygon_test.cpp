@@ -56,7 +56,8 @@ TEST(Polygon, NamesTheTwoEdgesThatCrossAndWhere) {
   EXPECT_EQ(result.problems().front().id, "polygon.crossing");
   EXPECT_EQ(
       result.problems().front().message,
-      "the edge from corner 1 to corner 2 and the edge from corner 3 to corner 4 meet at x 2 mm, y 2 mm");
+      "the edge from corner 1 to corner 2 and the edge from corner 3 to corner 4 meet at x 1/16\" (2 mm), "
+      "y 1/16\" (2 mm)");
 }
 
 TEST(Polygon, RefusesSpikesAndOutlinesThatTouchThemselves) {

@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "plan/meant_field.h"
+
 namespace berthwright {
 namespace {
 
@@ -31,6 +33,45 @@ TEST(NearestName, DoesNotGuessWildly) {
 TEST(NearestName, TakesTheFirstOfEquallyNearOnes) {
   const std::vector<std::string> names{"left bench", "lift bench"};
   EXPECT_EQ(nearest_name("loft bench", names), "left bench");
+}
+
+/// The field that is meant, and how to say it.
+std::string meant(std::string_view typed, const std::vector<std::string>& known) {
+  const std::optional<MeantField> field = meant_field(typed, known);
+  return field ? field->field + ": " + field->cure : "";
+}
+
+// A thing has "at"; a measure has walls, a door or window a distance, a door in a face "from".
+TEST(MeantField, KnowsWhatPeopleTypeForADistance) {
+  const std::vector<std::string> fixture{"id", "kind", "length", "width", "at", "turn", "base", "top"};
+  for (const char* typed : {"from_front", "from_left", "from-rear", "From Right", "front", "x", "position"})
+    EXPECT_EQ(meant(typed, fixture),
+              R"(at: write "at": {"front": "…", "left": "…"}, its distances from two walls)")
+        << typed;
+  const std::vector<std::string> place{"front", "rear",  "behind",   "ahead_of",
+                                       "left",  "right", "right_of", "left_of"};
+  EXPECT_EQ(meant("from_front", place), "front: write \"front\"");
+  EXPECT_EQ(meant("back", place), "rear: write \"rear\"");
+  EXPECT_EQ(meant("in front of", place), "ahead_of: write \"ahead_of\"");
+  EXPECT_EQ(meant("from", {"wall", "from_left", "width"}), "from_left: write \"from_left\"");
+  EXPECT_EQ(meant("front", {"wall", "from_front", "width"}), "from_front: write \"from_front\"");
+  EXPECT_EQ(meant("from_front", {"face", "from", "width"}), "from: write \"from\"");
+}
+
+TEST(MeantField, KnowsOtherWordsForSizes) {
+  EXPECT_EQ(meant("depth", {"length", "width", "top"}),
+            R"(width: write "length" for the measure along the trailer, "width" for the one across it)");
+  EXPECT_EQ(meant("depth", {"length", "thickness"}), "thickness: write \"thickness\"");
+  EXPECT_EQ(meant("underside", {"base", "top"}),
+            R"(base: write "base", the height of the underside above the floor)");
+  // Two letters lead from "height" to "weight", and yet a person's height is meant.
+  EXPECT_EQ(meant("height", {"name", "stature", "width", "weight"}), "stature: write \"stature\"");
+}
+
+TEST(MeantField, ElseTheNearestLettersCount) {
+  EXPECT_EQ(meant("lenght", fields), "length: write \"length\"");
+  EXPECT_EQ(meant("colour", fields), "");
+  EXPECT_EQ(meant("from_front", {"name", "shop"}), "") << "nothing of it may stand there";
 }
 
 /// The textbook recursion, without limit or table.

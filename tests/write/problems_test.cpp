@@ -21,10 +21,10 @@ Problem a_problem() {
 TEST(ProblemsText, NamesFileLineColumnAndHowToMendIt) {
   EXPECT_EQ(problems_text("my.json", {a_problem()}),
             "my.json:7:21: a comma stands in a length [length.comma]\n"
-            "    where:   /interior/width\n"
+            "    mend:    write 1.905 m\n"
             "    found:   1,905\n"
             "    allowed: a point as decimal sign\n"
-            "    mend:    write 1.905 m\n"
+            "    where:   /interior/width\n"
             "1 fault in my.json; nothing was computed.\n");
 }
 

@@ -116,7 +116,7 @@ TEST_F(FmtCommand, SaysWhenTheFolderIsReadOnly) {
   for (const std::string& place : {folder.path(), folder.path("sub")})
     ASSERT_EQ(chmod(place.c_str(), 0755), 0);
   EXPECT_EQ(code, 73) << err.str();
-  EXPECT_NE(err.str().find("Check who may write into this folder."), std::string::npos) << err.str();
+  EXPECT_NE(err.str().find("see who may write into this one."), std::string::npos) << err.str();
   EXPECT_EQ(bytes_of(file), loose);
 }
 

@@ -19,7 +19,8 @@ namespace fs = std::filesystem;
 class WatchCommand : public testing::Test {
  protected:
   std::unique_ptr<Process> started(const std::vector<std::string>& arguments) const {
-    return std::make_unique<Process>(BERTHWRIGHT_PROGRAM, arguments, ProcessSurroundings{.folder = folder.path()});
+    return std::make_unique<Process>(BERTHWRIGHT_PROGRAM, arguments,
+                                     ProcessSurroundings{.folder = folder.path()});
   }
   /// The port in the address that the program says; 0: it said none within ten seconds.
   static int port_of(const Process& watch) {
@@ -56,7 +57,8 @@ TEST_F(WatchCommand, ShowsEverySaveAndKeepsTheLastGoodDrawingBesideFaults) {
   EXPECT_NE(page.find("Nothing is drawn before the file is free of faults."), std::string::npos);
   folder.put("plan.json", plan_that_does_not());
   page = page_with(port, " data-plans=\"2\"");
-  EXPECT_NE(page.find("class=\"pin not-met\""), std::string::npos) << "what is not met is marked on the drawing";
+  EXPECT_NE(page.find("class=\"pin not-met\""), std::string::npos)
+      << "what is not met is marked on the drawing";
   EXPECT_EQ(page.find("Faults in the file"), std::string::npos);
   folder.put("plan.json", plan_that_is_broken());
   page = page_with(port, "Save 3 has");
@@ -88,6 +90,24 @@ TEST_F(WatchCommand, SaysWhatKeepsItFromBeginning) {
       << second->err();
   first->interrupt();
   EXPECT_EQ(first->code(), 0);
+}
+
+// It writes nothing, so it needs no right to.
+TEST_F(WatchCommand, AFolderThatMayOnlyBeReadServesAsWell) {
+  folder.put("plan.json", plan_that_meets());
+  fs::permissions(folder.path(), fs::perms{0555});
+  const ProcessSurroundings nobody{.folder = folder.path(), .as_nobody = true};
+  const bool can_start = Process(BERTHWRIGHT_PROGRAM, {"--version"}, nobody).code() == 0;
+  Process watch(BERTHWRIGHT_PROGRAM, {"watch", "plan.json", "--port", "0"}, nobody);
+  const int port = can_start ? port_of(watch) : 0;
+  const std::string page = port > 0 ? page_with(port, " data-findings=\"1\"") : "";
+  watch.interrupt();
+  const int code = watch.code();
+  fs::permissions(folder.path(), fs::perms{0755});
+  if (!can_start) GTEST_SKIP() << "the program cannot be started without our rights";
+  EXPECT_NE(page.find("Save 1: 0 alerts not met"), std::string::npos) << watch.err();
+  EXPECT_EQ(code, 0) << watch.err();
+  EXPECT_EQ(files_in(folder.path()).size(), 1U);
 }
 
 TEST_F(WatchCommand, HelpHasAnExampleAndTellsHowItEnds) {

@@ -65,6 +65,8 @@ Result<Interview> interview_from(std::string_view text, bool usual);
 
 /// The layouts that `next` offers as "layout".
 const std::vector<std::string>& start_layouts();
+/// What the bed over benches and boards is called: "Dinette bed".
+std::string bed_of_layout(std::string_view layout);
 
 /// The plan that the answers make, before its cushions: room, benches, table, what stands there, day and
 /// night; with comments, in house order. std::logic_error before `next` is empty. Problems: a room that is

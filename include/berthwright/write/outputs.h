@@ -106,6 +106,7 @@ struct ChosenSplit {
   const BaySplits* splits = nullptr;
   std::size_t index = 0;              ///< into `splits->best`
   std::vector<std::string> others{};  ///< ids that the proposals for bays before it take, chosen or not
+  std::string bed{};  ///< what the bed is called where the plan has none there yet; empty: after its bench
   const Split& split() const { return splits->best[index]; }
 };
 /// The plan of `text` with the chosen cushions in place of those that lay in their bays: as pieces, in every

@@ -66,6 +66,8 @@ Problem order_fault(const Placed& earlier, const Placed& later) {
       problem_at(*earlier.pose, "rest.order",
                  '"' + earlier.id + "\" and \"" + later.id + "\" lie one over the other, and \"" +
                      earlier.id + "\" comes to another height if \"" + later.id + "\" is laid first");
+  problem.found = '"' + earlier.id + "\" before \"" + later.id + '"';
+  problem.allowed = "pieces in the order in which they are laid, the lowest first";
   problem.cure = "list \"" + later.id + "\" before \"" + earlier.id + "\", or say in \"on\" what \"" +
                  earlier.id + "\" rests on";
   return problem;

@@ -27,6 +27,8 @@ Problem circle_among(const Poses& waiting) {
   Problem problem = problem_at(last, "rest.circle",
                                '"' + last.piece.text() + "\" and \"" + next->piece.text() +
                                    "\" each wait for the other to be laid first");
+  problem.found = '"' + next->piece.text() + '"';
+  problem.allowed = "a fixture, or a piece that is laid before this one";
   problem.cure = "name in \"on\" only what lies beneath";
   return problem;
 }

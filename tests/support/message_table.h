@@ -1,0 +1,34 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <berthwright/exact/result.h>
+#include <berthwright/solve/finding.h>
+
+namespace berthwright {
+
+/// A finding as it is told.
+struct ToldFinding {
+  RuleId rule;
+  Status status = Status::unknown;
+  std::string cure;  ///< empty: none
+  std::string words;
+};
+
+/// Everything that the project says of a plan, each thing once, as real plans bring it about.
+struct MessageTable {
+  Problems of_files;     ///< plans/broken and texts that are no plan
+  Problems of_programs;  ///< to those who make a plan by themselves
+  Problems of_answers;   ///< of `new`
+  std::vector<ToldFinding> findings;  ///< by rule, then status; of alike ones the first
+};
+
+/// Made once in a process.
+const MessageTable& message_table();
+/// Whether some message holds `words`.
+bool is_told(const MessageTable& table, const std::string& words);
+/// plans/MESSAGES.md.
+std::string messages_page(const MessageTable& table);
+
+}  // namespace berthwright

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <berthwright/exact/result.h>
+
+namespace berthwright {
+
+/// Texts with faults of spelling or of size, of which a file can show but one, and some too large to keep.
+std::vector<std::string> texts_that_are_no_plan();
+
+/// Plans that can be read and not stood up.
+std::vector<std::string> plans_that_do_not_stand();
+
+/// What is said to a program that makes a plan, a length or an outline by itself, and no file can bring about.
+Problems told_to_programs();
+
+/// What `new` says to answers that cannot be.
+Problems told_to_answers();
+
+}  // namespace berthwright

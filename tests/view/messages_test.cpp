@@ -1,0 +1,117 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <array>
+#include <fstream>
+#include <set>
+#include <string>
+#include <vector>
+
+#include <berthwright/plan/rules.h>
+
+#include "support/message_table.h"
+#include "support/plan_builder.h"
+#include "support/source_phrases.h"
+
+namespace berthwright {
+namespace {
+
+/// What is in the sources and yet told of no plan.
+struct Untold {
+  std::string_view words;
+  std::string_view why;
+};
+
+std::string missing_from_the_table(const std::vector<SourcePhrase>& phrases,
+                                   std::span<const Untold> excuses) {
+  std::set<std::string_view> used;
+  std::string missing;
+  for (const SourcePhrase& phrase : phrases) {
+    if (is_told(message_table(), phrase.words)) continue;
+    const auto excuse = std::ranges::find(excuses, phrase.words, &Untold::words);
+    if (excuse != excuses.end())
+      used.insert(excuse->words);
+    else
+      missing += phrase.file + ":" + std::to_string(phrase.line) + ": " + phrase.words + "\n";
+  }
+  for (const Untold& excuse : excuses)
+    if (!used.contains(excuse.words)) missing += "excused and yet told: " + std::string(excuse.words) + "\n";
+  return missing;
+}
+
+TEST(Messages, StandInTheTable) {
+  const std::string page = messages_page(message_table());
+  if (repository_text("plans/MESSAGES.md") == page) return;
+  const std::string made = testing::TempDir() + "MESSAGES.md";
+  std::ofstream(made, std::ios::binary) << page;
+  ADD_FAILURE()
+      << "plans/MESSAGES.md is not what the plans say. Read the difference; where it is meant:\n  cp " << made
+      << " plans/MESSAGES.md";
+}
+
+TEST(Messages, EveryTextOfAFaultIsTold) {
+  std::vector<SourcePhrase> phrases;
+  const auto add = [&](const std::vector<SourcePhrase>& more) {
+    phrases.insert(phrases.end(), more.begin(), more.end());
+  };
+  add(phrases_in("src/exact"));
+  add(phrases_in("src/geometry"));
+  add(phrases_in("src/plan", {"panel.cpp", "laminate.cpp"}));
+  for (const std::string file :
+       {"src/solve/room/arrangement.cpp", "src/solve/room/laying_order.cpp", "src/write/interview.cpp"})
+    add(phrases_of(file, repository_text(file)));
+  EXPECT_GT(phrases.size(), 400U);
+  EXPECT_EQ(missing_from_the_table(phrases, {}), "");
+}
+
+TEST(Messages, EveryRuleIsTold) {
+  std::set<std::string> told;
+  for (const ToldFinding& one : message_table().findings) told.insert(one.rule.text());
+  for (const Rule& rule : all_rules()) EXPECT_TRUE(told.contains(rule.id.text())) << rule.id.text();
+}
+
+TEST(Messages, EveryTextOfAFindingIsTold) {
+  std::vector<SourcePhrase> phrases;
+  for (const SourcePhrase& phrase : phrases_in("src/view"))
+    if (phrase.file.starts_with("src/view/tell_") || phrase.file == "src/view/sentences.cpp")
+      phrases.push_back(phrase);
+  EXPECT_GT(phrases.size(), 100U);
+  EXPECT_EQ(missing_from_the_table(phrases, {}), "");
+}
+
+// Whoever reads these saws plywood.
+TEST(Messages, SpeakAsACraftsmanDoes) {
+  constexpr std::array words{"object", "array",   "string", "boolean", "integer", "pointer", "null",
+                             "JSON",   "lattice", "parse",  "invalid", "syntax",  "token",   "schema"};
+  for (const Problems* problems : {&message_table().of_files, &message_table().of_answers})
+    for (const Problem& p : *problems) {
+      SCOPED_TRACE(p.message);
+      EXPECT_FALSE(p.cure.empty());
+      EXPECT_FALSE(p.allowed.empty());
+      for (const std::string_view word : words)
+        for (const std::string& text : {p.message, p.cure, p.allowed})
+          EXPECT_EQ(text.find(word), std::string::npos) << word << " in: " << text;
+    }
+}
+
+// The scanner itself: what it takes for a text, and what it leaves out.
+TEST(SourcePhrases, AreTheTextsThatAreTold) {
+  const auto words = [](std::string_view source) {
+    std::string all;
+    for (const SourcePhrase& phrase : phrases_of("x.cpp", source))
+      all += std::to_string(phrase.line) + ":" + phrase.words + ";";
+    return all;
+  };
+  EXPECT_EQ(words("f(\"a short text\");"), "1:a short text;");
+  EXPECT_EQ(words("// \"not a text\"\n/* \"nor is this\" */ f(\"two \"\n \"halves\");"), "2:two halves;");
+  EXPECT_EQ(words("f(R\"(with \"quotes\" in it)\", \"a \\\"b\\\" text\");"),
+            "1:with \"quotes\" in it;1:a \"b\" text;");
+  EXPECT_EQ(words("throw std::logic_error(\"our own \" + (\"fault )\" + x)); f(\"after it\");"),
+            "1:after it;");
+  EXPECT_EQ(words("constexpr std::array x{\"table of words\"};\nf(c == '\"' ? \"one of two\" : \"word\");"),
+            "2:one of two;");
+  EXPECT_EQ(words("text.find(\"looked for\"); refind(\"told of\");"), "1:told of;");
+}
+
+}  // namespace
+}  // namespace berthwright
