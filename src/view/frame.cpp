@@ -248,6 +248,8 @@ std::vector<Point3> way_of(const FrameStep& of) {
 
 Length highest_drawn(const Plan& plan, const Conversion& conversion) {
   Length height = std::min(raised_height, plan->interior.height);
+  for (const Placed& placed : stage_after(plan, conversion, 0).things)
+    if (placed.piece != nullptr) height = std::max(height, placed.solid.top());
   for (std::size_t i = 1; i <= conversion.steps.size(); ++i) {
     const FrameStep of{&plan, &conversion, i};
     for (const Point3& point : way_of(of)) height = std::max(height, point.z);
@@ -324,12 +326,12 @@ Group raised_frame(const FrameStep& of, const RaisedView& view) {
   std::vector<RaisedThing> things;
   for (const Placed& placed : stage.things) {
     const Solid& solid = placed.solid;
-    if (solid.base() >= raised_height || is_alarm(placed) || placed.is_curtain()) continue;
-    const Standing standing = placed.piece != nullptr ? standing_of(of, placed.id) : Standing::still;
     const bool built_in = placed.piece == nullptr;
-    things.push_back({solid.outline(), solid.base(), std::min(solid.top(), raised_height),
-                      built_in ? Ink::side_built : side_of(standing),
-                      built_in ? Ink::quiet : ink_of(standing)});
+    if ((built_in && solid.base() >= raised_height) || is_alarm(placed) || placed.is_curtain()) continue;
+    const Standing standing = built_in ? Standing::still : standing_of(of, placed.id);
+    things.push_back(
+        {solid.outline(), solid.base(), built_in ? std::min(solid.top(), raised_height) : solid.top(),
+         built_in ? Ink::side_built : side_of(standing), built_in ? Ink::quiet : ink_of(standing)});
   }
   add(group.marks, raised_paths(view, things));
   if (of.at_start()) return group;

@@ -26,7 +26,7 @@ std::vector<Point3> way_of(const FrameStep& of);
 enum class Standing { still, parked, moved };
 Standing standing_of(const FrameStep& of, const std::string& piece);
 
-/// Raised views leave off what is higher: it would hide the rest.
+/// Raised views leave off what is built in higher: it would hide the rest.
 inline constexpr Length raised_height = 48_in;
 
 /// The greatest height at which anything is drawn in the raised views of a conversion.

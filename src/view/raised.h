@@ -18,7 +18,7 @@ struct RaisedView {
 };
 /// Its own words for those who want to measure in it.
 inline constexpr std::string_view raised_view_words =
-    "Raised views look down from the left wall. Along the trailer they are to scale; what runs across it or "
+    "Raised views look down from the left wall. Along the room they are to scale; what runs across it or "
     "upward is drawn at six tenths.";
 
 /// One upright prism of such a view and its inks.

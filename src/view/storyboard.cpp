@@ -95,8 +95,8 @@ std::vector<Note> legend() {
   for (const Sign& sign : signs)
     notes.push_back({Note::Kind::text, std::string(sign.words), 0, false, sign.ink});
   notes.push_back({Note::Kind::text,
-                   std::string(raised_view_words) + " What is higher than 48 in is left off.", 0, false,
-                   std::nullopt});
+                   std::string(raised_view_words) + " What is built in higher than 48 in is left off.", 0,
+                   false, std::nullopt});
   notes.push_back(
       {Note::Kind::text,
        "Each frame shows how all stands after its step. What the plan gives no weight for was not "

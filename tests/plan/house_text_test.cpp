@@ -21,7 +21,8 @@ namespace {
 
 const std::vector<std::string> real_plans{
     "tests/plan/example.json", "tests/plan/shapes.json", "tests/plan/hinge.json", "tests/plan/loads.json",
-    "plans/sanderling.json",   "plans/dunnock.json",     "plans/nuthatch.json"};
+    "plans/sanderling.json",   "plans/dunnock.json",     "plans/nuthatch.json",   "plans/siskin.json",
+    "plans/goldcrest.json",    "plans/whinchat.json"};
 
 std::string ordered(const std::string& text) {
   const Result<std::string> result = house_text(text);

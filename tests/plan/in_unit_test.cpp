@@ -120,8 +120,8 @@ std::size_t compare(const Node& a, Unit of_a, const Node& b, Unit of_b) {
 }
 
 TEST(InUnit, EveryDemoGoesThereAndBackToTheTick) {
-  for (const char* name :
-       {"tests/plan/example.json", "plans/sanderling.json", "plans/dunnock.json", "plans/nuthatch.json"}) {
+  for (const char* name : {"tests/plan/example.json", "plans/sanderling.json", "plans/dunnock.json",
+                           "plans/nuthatch.json", "plans/siskin.json", "plans/whinchat.json"}) {
     SCOPED_TRACE(name);
     const std::string text = repository_text(name);
     const Node root = *read_document(text).root;

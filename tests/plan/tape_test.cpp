@@ -122,7 +122,8 @@ TEST(Tape, ACheckedMeasureIsNeverLooserThanItsKind) {
 }
 
 TEST(TapedPlan, OfItsOwnLengthsIsThePlanItself) {
-  for (const std::string file : {"plans/sanderling.json", "plans/dunnock.json", "plans/nuthatch.json"}) {
+  for (const std::string file : {"plans/sanderling.json", "plans/dunnock.json", "plans/nuthatch.json",
+                                 "plans/siskin.json", "plans/goldcrest.json", "plans/whinchat.json"}) {
     const TapedPlan plan = taped(repository_text(file));
     const Plan again = off_by(plan, {});
     for (std::size_t c = 0; c < again->configurations.size(); ++c)

@@ -12,8 +12,7 @@
 namespace berthwright {
 namespace {
 
-// Left and right change places. A window in an end wall is measured from the left alone, and so stays: those
-// of the demos stand in the middle.
+// Left and right change places, in every word.
 std::string exchanged(std::string text) {
   for (const auto& [from, to] : {std::pair{"from_left", "from_@"},
                                  {"wright", "w@"},
@@ -25,6 +24,34 @@ std::string exchanged(std::string text) {
     for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += std::string(to).size())
       text.replace(at, std::string(from).size(), to);
   return text;
+}
+
+// What is measured from the left end of a wall or face that looks to the front or the rear lies as far from
+// the other end in the mirror.
+std::string mirrored(const std::string& text) {
+  auto plan = nlohmann::ordered_json::parse(exchanged(text), nullptr, true, true);
+  const Unit unit = plan["unit"] == "mm" ? Unit::millimetre : Unit::inch;
+  const auto length = [&](const nlohmann::ordered_json& of) {
+    return read_length(of.get<std::string>(), unit).value();
+  };
+  const auto turn_over = [&](nlohmann::ordered_json& thing, const char* from, Length whole) {
+    const Length low = thing.contains(from) ? length(thing[from]) : Length{};
+    const Length width = thing.contains("width") ? length(thing["width"]) : whole - low;
+    thing[from] = exact_text(whole - low - width, unit);
+    thing["width"] = exact_text(width, unit);
+  };
+  const auto looks_along = [](const nlohmann::ordered_json& wall) {
+    return wall == "front" || wall == "rear";
+  };
+  for (auto& opening : plan["openings"])
+    if (looks_along(opening["wall"])) turn_over(opening, "from_left", length(plan["interior"]["width"]));
+  for (auto& fixture : plan["fixtures"]) {
+    if (!fixture.contains("opens")) continue;
+    for (auto& leaf : fixture["opens"])
+      if (leaf.contains("face") && looks_along(leaf["face"]))
+        turn_over(leaf, "from", length(fixture["width"]));
+  }
+  return plan.dump();
 }
 
 // What a finding says in names, and its numbers beside it.
@@ -57,7 +84,7 @@ std::vector<Line> lines_of(const Answer& answer, bool mirrored) {
     // Those that meet at a place are named in the order of the plan.
     const std::string& rule = f.rule.text();
     if (rule == "room.overlap" || rule == "bed.gap" || rule == "bed.wall-gap" ||
-        rule == "leaf.under-pieces" || rule == "way.aisle" || rule == "heat.shield" ||
+        rule == "leaf.under-pieces" || rule == "heat.shield" || rule.starts_with("way.") ||
         rule.starts_with("road.") || rule.starts_with("support."))
       std::ranges::sort(subjects);
     Line line;
@@ -93,7 +120,7 @@ TEST(AnswerOfDemos, IsTheSameInTheMirror) {
   for (const std::string& name : demo_names()) {
     SCOPED_TRACE(name);
     const Answered& as_drawn = answered_demo(name);
-    const Answered in_mirror(plan_from(exchanged(demo_text(name))));
+    const Answered in_mirror(plan_from(mirrored(demo_text(name))));
     expect_same(lines_of(as_drawn.answer, false), lines_of(in_mirror.answer, true));
   }
 }
@@ -116,20 +143,31 @@ TEST(AnswerOfDemos, DoesNotDependOnTheOrderOfTheFile) {
 // Nuthatch is wrong on purpose; the ledges, boards and holds of the others are as they should be, but for the
 // plies of Dunnock's table, which nobody counted.
 TEST(AnswerOfDemos, GoodDemosRestWellAndAreHeldOnTheRoad) {
-  const Answered& sanderling = answered_demo("sanderling");
-  const Answered& dunnock = answered_demo("dunnock");
-  for (const auto* demo : {&sanderling, &dunnock})
-    for (const Finding& finding : demo->answer.findings) {
+  for (const char* name : {"sanderling", "dunnock", "siskin", "goldcrest", "whinchat"})
+    for (const Finding& finding : answered_demo(name).answer.findings) {
       const std::string& rule = finding.rule.text();
-      if (rule.starts_with("support.")) {
-        EXPECT_NE(finding.status, Status::not_met) << rule;
+      if (rule.starts_with("support.") || (rule.starts_with("strength.") && name != std::string("dunnock"))) {
+        EXPECT_NE(finding.status, Status::not_met) << name << ' ' << rule;
       }
     }
-  for (const Finding& finding : sanderling.answer.findings)
-    if (finding.rule.text().starts_with("strength.")) {
-      EXPECT_NE(finding.status, Status::not_met);
-    }
-  EXPECT_EQ(sanderling.one("road.hold").status, Status::met);
+  for (const char* name : {"sanderling", "goldcrest"})
+    EXPECT_EQ(answered_demo(name).one("road.hold").status, Status::met) << name;
+}
+
+// Siskin and Goldcrest keep every alert by day and by night; what Whinchat does not keep is advice, and told
+// in its notes.
+TEST(AnswerOfDemos, NoAlertOfTheNewerDemosIsUnmetOrUnknown) {
+  for (const char* name : {"siskin", "goldcrest", "whinchat"})
+    for (const Finding& finding : answered_demo(name).answer.findings)
+      if (find_rule(finding.rule.text())->weight == Weight::alert) {
+        EXPECT_TRUE(finding.status == Status::met || finding.status == Status::close)
+            << name << ' ' << finding.rule.text();
+      }
+  std::vector<std::string> unmet;
+  for (const Finding& finding : answered_demo("whinchat").answer.findings)
+    if (finding.status == Status::not_met && find_rule(finding.rule.text())->weight == Weight::advice)
+      unmet.push_back(finding.rule.text());
+  EXPECT_EQ(unmet, (std::vector<std::string>{"way.sill", "foam.thickness", "way.aisle"}));
 }
 
 TEST(AnswerOfDemos, NobodySitsInATrailerOnTheRoad) {

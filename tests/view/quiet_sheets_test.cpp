@@ -337,7 +337,7 @@ TEST(QuietSheets, WarnDeferAndExplainEverySign) {
       ++seen;
       const std::string notes = noted(sheet);
       EXPECT_NE(notes.find("Warning"), std::string::npos) << sheet.title;
-      EXPECT_NE(notes.find(std::string(deferral(English::american))), std::string::npos) << notes;
+      EXPECT_NE(notes.find(std::string(deferral(plan.made.plan->english))), std::string::npos) << notes;
       for (const auto& [ink, words] : legend)
         EXPECT_EQ(laid_paths(sheet, ink).empty(), notes.find(words) == std::string::npos)
             << sheet.title << ": " << words;

@@ -147,6 +147,21 @@ TEST(Storyboard, TheAccentLiesWhereThePieceComesToAndTheGhostWhereItWas) {
   EXPECT_GT(ghosts, 8);
 }
 
+// What is built in so high is left off the raised views; a piece is not, a bunk's board above all.
+TEST(Storyboard, APieceIsShownHoweverHighItIs) {
+  TrailerText text = dinette();
+  text.pieces.emplace_back(R"({"id": "tray", "kind": "board", "length": 10, "width": 20, "thickness": 1})");
+  text.day.emplace_back(R"({"piece": "tray", "at": {"front": 2, "left": 28}, "base": 52})");
+  text.night.emplace_back(R"({"piece": "tray", "at": {"front": 20, "left": 28}, "base": 52})");
+  const Told told(text);
+  const Conversion& way = told.ways[0];
+  const auto step =
+      std::ranges::find_if(way.steps, [](const Step& one) { return one.piece.text() == "tray"; });
+  ASSERT_NE(step, way.steps.end());
+  const std::string title = "Step " + std::to_string(step - way.steps.begin() + 1) + ", raised view";
+  EXPECT_FALSE(paths_in(*group_of(told.sheets_of(way), title), Ink::moved_piece).empty());
+}
+
 // In both views: from the middle of where the piece was to the middle of where it is, the head at that end.
 TEST(Storyboard, ArrowsRunFromTheGhostToTheAccent) {
   const Told told(dinette_with_cushions());

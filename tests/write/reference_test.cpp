@@ -18,7 +18,8 @@ namespace {
 
 const std::vector<std::string> plans_with_examples{
     "tests/plan/example.json", "tests/plan/shapes.json", "tests/plan/hinge.json", "tests/plan/loads.json",
-    "plans/dunnock.json",      "plans/nuthatch.json",    "plans/sanderling.json"};
+    "plans/dunnock.json",      "plans/goldcrest.json",   "plans/nuthatch.json",   "plans/sanderling.json",
+    "plans/siskin.json",       "plans/whinchat.json"};
 
 std::string page() {
   std::vector<std::string> plans;

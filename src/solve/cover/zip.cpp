@@ -179,6 +179,9 @@ EdgeSight standing(const Plan& plan, const SeenRoom& stood, const Placed& self, 
   const Pose& pose = *self.pose;
   if (!edge.on_box || !pose.faces) return seen;
   const Upright place = upright(pose, *edge.looks, low_side_down);
+  // Held up by what no plan names, it is seen from beneath.
+  if (place == Upright::down && self.carried_by.empty())
+    return {seen.configuration, Kind::seen, Portion{}, {}};
   if (place == Upright::down) return {seen.configuration, Kind::hidden, Portion{1000}, self.carried_by};
   if (place == Upright::up) return {seen.configuration, Kind::front, Portion{}, {}};
   const Vector way = way_of_end(pose, place, low_side_down);

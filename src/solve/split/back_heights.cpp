@@ -70,7 +70,7 @@ std::vector<std::vector<Length>> one_or_two_of(const std::vector<Length>& height
 }
 
 Length height_of_ease(const SplitLimits& limits) {
-  return std::clamp(16_in, limits.least_back, limits.most_back);
+  return std::clamp(std::max(16_in, 12_in + limits.thickness), limits.least_back, limits.most_back);
 }
 
 bool is_at_ease(Length back) { return back >= 14_in && back <= 18_in; }

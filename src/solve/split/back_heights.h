@@ -14,7 +14,8 @@ std::vector<Length> back_heights(const NightBay& bay, const SplitLimits& limits)
 std::vector<std::vector<Length>> one_of(const std::vector<Length>& heights, std::size_t lids);
 std::vector<std::vector<Length>> one_or_two_of(const std::vector<Length>& heights, std::size_t lids);
 
-/// 16 in, or what of the limits is nearest to it (common practice, no source).
+/// Of a back that stays behind its seat: 16 in, or more where it would else rise less than 12 in above the
+/// seat, or what of the limits is nearest to that (common practice, no source).
 Length height_of_ease(const SplitLimits& limits);
 /// 14 to 18 in.
 bool is_at_ease(Length back);

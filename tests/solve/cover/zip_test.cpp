@@ -66,6 +66,19 @@ TEST(ZipEdge, OfABackGoesDownByDay) {
   EXPECT_EQ(back.sight(0).by, std::vector<std::string>{"left seat"});
 }
 
+// A mat that hangs on edge by day, held by what the plan does not name: nothing hides its lower edge.
+TEST(ZipEdge, OfWhatHangsIsNotHiddenByNothing) {
+  TrailerText text = dinette_with_cushions();
+  text.pieces.emplace_back(R"({"id": "mat", "kind": "cushion", "length": 20, "width": 60, "thickness": 3})");
+  text.day.emplace_back(
+      R"({"piece": "mat", "at": {"rear": 0, "left": 8}, "base": 50, "stands_on": "width", "faces": "front"})");
+  text.night.emplace_back(R"({"piece": "mat", "at": {"front": 30, "left": 8}, "on": "floor"})");
+  const Plan plan = text.plan();
+  const Zipped mat(plan, "mat");
+  for (const std::vector<EdgeSight>& edge : mat.zip.sights)
+    for (const EdgeSight& sight : edge) EXPECT_FALSE(sight.kind == Kind::hidden && sight.by.empty());
+}
+
 // Dunnock's rear seat: the notch over the wheel well, the rounded corner, and 29 in toward the wardrobe,
 // which stands 1 in behind and covers 23 of them (79 %).
 TEST(ZipEdge, LiesWhereAWardrobeCoversMostOfIt) {
@@ -226,8 +239,8 @@ TEST(ZipEdge, AgreesWithATwinThatTriesPoints) {
   EXPECT_GT(on_edge, 20);
 }
 
-// The plan may ask for a side, though people look at it or though it is short; a side that is nowhere straight is no
-// side.
+// The plan may ask for a side, though people look at it or though it is short; a side that is nowhere
+// straight is no side.
 TEST(ZipEdge, IsWhereThePlanAsksForIt) {
   const Plan plan = dinette_with_cushions().plan();
   const Piece& seat = *plan.piece("left seat");

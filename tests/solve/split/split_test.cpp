@@ -6,6 +6,7 @@
 #include <random>
 
 #include "oracle/tilings.h"
+#include "solve/split/back_heights.h"
 #include "solve/split/closing.h"
 #include "support/bays.h"
 
@@ -124,6 +125,16 @@ TEST(Split, CutsWhatIsLongerThanTheLongestSideInEqualParts) {
   ASSERT_FALSE(splits.best.empty());
   EXPECT_EQ(splits.best[0].pieces.size(), 8U);
   EXPECT_EQ(splits.best[0].pieces[0].width, 42_in);
+}
+
+// Behind a seat of 4 in a back of 16 rises 12 above it; behind one of 5, one of 17.
+TEST(Split, ABackThatStaysRisesAFootAboveItsSeat) {
+  SplitLimits limits;
+  EXPECT_EQ(height_of_ease(limits), 16_in);
+  limits.thickness = 5_in;
+  EXPECT_EQ(height_of_ease(limits), 17_in);
+  limits.most_back = 15_in;
+  EXPECT_EQ(height_of_ease(limits), 15_in);
 }
 
 // A back behind the seat would stand on the wheel arch, so it stands on the seat, which is cut out and stays.
