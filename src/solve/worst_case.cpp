@@ -44,7 +44,8 @@ std::optional<Length> toward_limit(const Finding& written, const std::optional<L
 
 class TapeTrials {
  public:
-  TapeTrials(const TapedPlan& plan, std::vector<Finding> written) : plan_(plan), written_(std::move(written)) {
+  TapeTrials(const TapedPlan& plan, std::vector<Finding> written)
+      : plan_(plan), written_(std::move(written)) {
     for (const TapeMeasure& one : plan.measures()) lengths_.push_back(one.length);
     for (const Finding& one : written_) {
       WorstCase as_written;
@@ -79,7 +80,8 @@ class TapeTrials {
  private:
   Length tolerance(std::size_t measure) const { return plan_.measures()[measure].tolerance; }
   MovedMeasure at_end(std::size_t measure, bool longer) const {
-    return {measure, longer ? lengths_[measure] + tolerance(measure) : lengths_[measure] - tolerance(measure)};
+    return {measure,
+            longer ? lengths_[measure] + tolerance(measure) : lengths_[measure] - tolerance(measure)};
   }
   MovedMeasure end_of(const Decider& decider) const { return at_end(decider.measure, decider.longer); }
 
@@ -229,9 +231,9 @@ class TapeTrials {
     for (std::size_t i = 0; i < cases_.size(); ++i) {
       WorstCase& one = cases_[i];
       if (one.written.status == Status::unknown) continue;
-      one.standing = turned_[i]                                                   ? Standing::turns
-                     : result_.untried.empty() && is_proven(plan_, one.written) ? Standing::proven
-                                                                                  : Standing::looked_at;
+      one.standing = turned_[i]                                       ? Standing::turns
+                     : is_proven(plan_, one.written, result_.untried) ? Standing::proven
+                                                                      : Standing::looked_at;
     }
     result_.loose = static_cast<std::size_t>(std::ranges::count_if(
         plan_.measures(), [](const TapeMeasure& one) { return one.tolerance > Length{}; }));

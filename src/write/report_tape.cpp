@@ -26,7 +26,8 @@ std::string turning_part(const TapedPlan& plan, const WorstCases& worst, bool fi
   std::size_t count = 0;
   for (const WorstCase& one : worst.cases) {
     if (one.standing != Standing::turns || weight_of_case(one) == Weight::information) continue;
-    const bool is_fine_now = one.arises || one.written.status == Status::met || one.written.status == Status::close;
+    const bool is_fine_now =
+        one.arises || one.written.status == Status::met || one.written.status == Status::close;
     if (is_fine_now != fine) continue;
     ++count;
     text += turning_lines(plan, one);
@@ -66,7 +67,8 @@ std::string rest_part(const WorstCases& worst) {
   tell(Standing::looked_at, false,
        "The same in each plan looked at, which is no proof, since a figure may jump between them");
   tell(Standing::proven, false,
-       "Cannot turn while measures keep to their tolerances, since no length decides it, or one measure alone");
+       "Cannot turn while measures keep to their tolerances, since no length decides it, or one measure "
+       "alone");
   tell(Standing::unknown, false, "Unknown as the plan is written, and so not asked");
   tell(Standing::turns, true, "Beside them, figures for information that turn (--json tells which)");
   return text;

@@ -67,12 +67,12 @@ struct TakeAgain {
 };
 
 struct WorstCases {
-  std::vector<WorstCase> cases;   ///< of every finding, in their order; then those that arise
-  std::vector<TakeAgain> again;   ///< none that is checked; heaviest first
+  std::vector<WorstCase> cases;  ///< of every finding, in their order; then those that arise
+  std::vector<TakeAgain> again;  ///< none that is checked; heaviest first
   std::vector<Untried> untried;
-  std::size_t loose = 0;          ///< measures that may be off
-  std::size_t looked_at = 0;      ///< plans stood up and checked whole, the one as written not counted
-  std::size_t not_stood_up = 0;   ///< combinations of several measures that make no plan
+  std::size_t loose = 0;         ///< measures that may be off
+  std::size_t looked_at = 0;     ///< plans stood up and checked whole, the one as written not counted
+  std::size_t not_stood_up = 0;  ///< combinations of several measures that make no plan
 };
 
 /// Checks plans made anew with measures moved within their tolerances: each measure alone at both ends, all
