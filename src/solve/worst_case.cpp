@@ -44,7 +44,8 @@ std::optional<Length> toward_limit(const Finding& written, const std::optional<L
 
 class TapeTrials {
  public:
-  TapeTrials(const TapedPlan& plan, std::vector<Finding> written) : plan_(plan), written_(std::move(written)) {
+  TapeTrials(const TapedPlan& plan, std::vector<Finding> written)
+      : plan_(plan), written_(std::move(written)) {
     for (const TapeMeasure& one : plan.measures()) lengths_.push_back(one.length);
     for (const Finding& one : written_) {
       WorstCase as_written;
@@ -79,7 +80,8 @@ class TapeTrials {
  private:
   Length tolerance(std::size_t measure) const { return plan_.measures()[measure].tolerance; }
   MovedMeasure at_end(std::size_t measure, bool longer) const {
-    return {measure, longer ? lengths_[measure] + tolerance(measure) : lengths_[measure] - tolerance(measure)};
+    return {measure,
+            longer ? lengths_[measure] + tolerance(measure) : lengths_[measure] - tolerance(measure)};
   }
   MovedMeasure end_of(const Decider& decider) const { return at_end(decider.measure, decider.longer); }
 
@@ -128,7 +130,7 @@ class TapeTrials {
       found.moved = moved;
     }
     found.arises = true;
-    found.standing = Standing::turns;
+    found.standing = TapeStanding::turns;
     if (moved.size() != 1) return;
     const auto [measure, to] = moved.front();
     if (std::ranges::find(found.deciders, measure, &Decider::measure) == found.deciders.end())
@@ -229,9 +231,9 @@ class TapeTrials {
     for (std::size_t i = 0; i < cases_.size(); ++i) {
       WorstCase& one = cases_[i];
       if (one.written.status == Status::unknown) continue;
-      one.standing = turned_[i]                                                   ? Standing::turns
-                     : result_.untried.empty() && is_proven(plan_, one.written) ? Standing::proven
-                                                                                  : Standing::looked_at;
+      one.standing = turned_[i]                                       ? TapeStanding::turns
+                     : is_proven(plan_, one.written, result_.untried) ? TapeStanding::proven
+                                                                      : TapeStanding::looked_at;
     }
     result_.loose = static_cast<std::size_t>(std::ranges::count_if(
         plan_.measures(), [](const TapeMeasure& one) { return one.tolerance > Length{}; }));
@@ -241,7 +243,7 @@ class TapeTrials {
     std::map<std::size_t, std::pair<Int128, std::size_t>> votes;
     for (const WorstCase& one : cases) {
       const Weight weight = weight_of(one.written);
-      if (one.standing != Standing::turns || weight == Weight::information) continue;
+      if (one.standing != TapeStanding::turns || weight == Weight::information) continue;
       const Int128 vote = Int128{1'000'000} * (weight == Weight::alert ? 4 : 1);
       const Length sum = sum_of(one.deciders);
       for (const Decider& decider : one.deciders) {
@@ -289,7 +291,7 @@ int exit_code(const WorstCases& worst) {
   bool unknown = false;
   for (const WorstCase& one : worst.cases) {
     if (weight_of(one.written) != Weight::alert) continue;
-    if (one.standing == Standing::turns || one.written.status == Status::not_met) return 1;
+    if (one.standing == TapeStanding::turns || one.written.status == Status::not_met) return 1;
     unknown = unknown || one.written.status == Status::unknown;
   }
   return unknown ? 2 : 0;

@@ -32,8 +32,8 @@ std::string moved_words(const TapedPlan& plan, const std::vector<MovedMeasure>& 
   const Unit own = plan.plan()->unit;
   std::string text;
   for (std::size_t i = 0; i < std::min(moved.size(), moved_told); ++i)
-    text += (text.empty() ? "" : ", ") + plan.measures()[moved[i].measure].name + " " +
-            on_tape(moved[i].to, own);
+    text +=
+        (text.empty() ? "" : ", ") + plan.measures()[moved[i].measure].name + " " + on_tape(moved[i].to, own);
   if (moved.size() > moved_told)
     text += " and " + std::to_string(moved.size() - moved_told) + " more at their ends";
   return text;
@@ -82,25 +82,26 @@ std::string states(const TapedPlan& plan) {
   for (const TapeState state : {TapeState::planned, TapeState::as_built, TapeState::checked}) {
     const auto number =
         std::ranges::count_if(plan.measures(), [&](const TapeMeasure& one) { return one.state == state; });
-    if (number > 0) text += (text.empty() ? "" : ", ") + std::to_string(number) + " " + std::string(word(state));
+    if (number > 0)
+      text += (text.empty() ? "" : ", ") + std::to_string(number) + " " + std::string(word(state));
   }
   return text;
 }
 
 }  // namespace
 
-std::string_view word(Standing standing) {
+std::string_view word(TapeStanding standing) {
   switch (standing) {
-    case Standing::proven:
+    case TapeStanding::proven:
       return "proven";
-    case Standing::looked_at:
+    case TapeStanding::looked_at:
       return "looked at";
-    case Standing::turns:
+    case TapeStanding::turns:
       return "turns";
-    case Standing::unknown:
+    case TapeStanding::unknown:
       return "unknown";
   }
-  throw std::logic_error("Standing out of range");
+  throw std::logic_error("TapeStanding out of range");
 }
 
 std::string_view word(TapeState state) {
@@ -137,7 +138,8 @@ std::vector<std::string> turning_sentences(const TapedPlan& plan, const WorstCas
                   margin_words(worst.at_worst, own) + ", with " + moved_words(plan, worst.moved);
     told.push_back(at_worst + ".");
   }
-  if (const std::string lone = lone_turns(plan, worst); !lone.empty()) told.push_back("Turns alone: " + lone + ".");
+  if (const std::string lone = lone_turns(plan, worst); !lone.empty())
+    told.push_back("Turns alone: " + lone + ".");
   if (worst.deciders.size() > 1) told.push_back("In order of weight: " + weights(plan, worst) + ".");
   if (worst.adds_up && worst.deciders.size() > 1)
     told.push_back("These add up. By chance they come to about " +
@@ -150,9 +152,10 @@ std::vector<std::string> method_sentences(const TapedPlan& plan, const WorstCase
   std::vector<std::string> told;
   told.push_back(count_of(plan.measures().size(), "measure", "measures") + ": " + states(plan) + "; " +
                  std::to_string(worst.loose) + " may be off.");
-  std::string looked = "Beside the plan as written " + count_of(worst.looked_at, "plan was", "plans were") +
-                       " stood up and checked: each measure alone at both ends of its tolerance, all long, all "
-                       "short, and what decides an alert or advice together.";
+  std::string looked =
+      "Beside the plan as written " + count_of(worst.looked_at, "plan was", "plans were") +
+      " stood up and checked: each measure alone at both ends of its tolerance, all long, all "
+      "short, and what decides an alert or advice together.";
   if (worst.not_stood_up > 0)
     looked += " " + count_of(worst.not_stood_up, "combination makes", "combinations make") +
               " no plan and could not be looked at.";
@@ -166,7 +169,8 @@ std::string again_sentence(const TapedPlan& plan, const TakeAgain& again) {
 }
 
 std::string untried_sentence(const TapedPlan& plan, const Untried& untried) {
-  return "With " + moved_words(plan, {untried.moved}) + " the plan cannot be stood up: " + untried.reason + ".";
+  return "With " + moved_words(plan, {untried.moved}) + " the plan cannot be stood up: " + untried.reason +
+         ".";
 }
 
 }  // namespace berthwright

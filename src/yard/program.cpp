@@ -47,7 +47,8 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
       ->excludes("--details")
       ->excludes("--defaults");
   verb->footer(
-      "Example:\n  berthwright check plans/sanderling.json\n  berthwright check --tape plans/nuthatch.json\n\n"
+      "Example:\n  berthwright check plans/sanderling.json\n  berthwright check --tape "
+      "plans/nuthatch.json\n\n"
       "Exit code: 0 every alert met or close; 1 an alert not met; 2 none not met but one unknown;\n"
       "with --tape also 1 where an alert may turn out not met;\n"
       "65 the plan is wrong; 66 it cannot be read. With --json a wrong plan gives {\"problems\": [...]}.");

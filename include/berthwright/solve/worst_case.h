@@ -12,7 +12,7 @@ namespace berthwright {
 
 /// What becomes of a finding while every measure lies within its tolerance. A finding turns over where it
 /// passes between met (close counts as met) and not met.
-enum class Standing {
+enum class TapeStanding {
   proven,     ///< it cannot turn: its figure is one measure as it is, or none at all
   looked_at,  ///< it turned in none of the plans looked at; no proof
   turns,      ///< it turned in a plan that was stood up and checked
@@ -46,7 +46,7 @@ struct WorstCase {
   Finding written;        ///< as the plan is written; where it `arises`, as at worst
   bool arises = false;    ///< the plan as written has no such finding
   bool vanishes = false;  ///< one of the plans looked at has no such finding and is fine there
-  Standing standing = Standing::unknown;
+  TapeStanding standing = TapeStanding::unknown;
   Finding at_worst;  ///< of the plans looked at, where it is nearest its limit or farthest beyond it
   std::vector<MovedMeasure> moved;  ///< what makes it so; empty: the plan as written
   std::vector<Decider> deciders;    ///< greatest effect first
@@ -67,12 +67,12 @@ struct TakeAgain {
 };
 
 struct WorstCases {
-  std::vector<WorstCase> cases;   ///< of every finding, in their order; then those that arise
-  std::vector<TakeAgain> again;   ///< none that is checked; heaviest first
+  std::vector<WorstCase> cases;  ///< of every finding, in their order; then those that arise
+  std::vector<TakeAgain> again;  ///< none that is checked; heaviest first
   std::vector<Untried> untried;
-  std::size_t loose = 0;          ///< measures that may be off
-  std::size_t looked_at = 0;      ///< plans stood up and checked whole, the one as written not counted
-  std::size_t not_stood_up = 0;   ///< combinations of several measures that make no plan
+  std::size_t loose = 0;         ///< measures that may be off
+  std::size_t looked_at = 0;     ///< plans stood up and checked whole, the one as written not counted
+  std::size_t not_stood_up = 0;  ///< combinations of several measures that make no plan
 };
 
 /// Checks plans made anew with measures moved within their tolerances: each measure alone at both ends, all
