@@ -25,10 +25,10 @@ struct Line {
 constexpr std::array<Line, 6> lines{{{0, 1}, {2, 3}, {0, 2}, {1, 3}, {0, 3}, {1, 2}}};
 
 /// Which unknowns a corner's x and y are; -1: it is zero.
-constexpr std::array<std::array<int, 2>, 4> places{{{-1, -1}, {-1, 0}, {1, 2}, {3, 4}}};
+constexpr std::array<std::array<int, 2>, 4> corner_places{{{-1, -1}, {-1, 0}, {1, 2}, {3, 4}}};
 
 double coordinate(const Shape& shape, std::size_t corner, std::size_t axis) {
-  const int place = places[corner][axis];
+  const int place = corner_places[corner][axis];
   return place < 0 ? 0 : shape[static_cast<std::size_t>(place)];
 }
 
@@ -41,8 +41,10 @@ Row misfit_row(const Shape& shape, const Line& line, double measured) {
   row[unknowns] = measured - length;
   for (std::size_t axis = 0; axis < 2; ++axis) {
     const double along = length > 0 ? span[axis] / length : 0;
-    if (places[line.to][axis] >= 0) row[static_cast<std::size_t>(places[line.to][axis])] += along;
-    if (places[line.from][axis] >= 0) row[static_cast<std::size_t>(places[line.from][axis])] -= along;
+    if (corner_places[line.to][axis] >= 0)
+      row[static_cast<std::size_t>(corner_places[line.to][axis])] += along;
+    if (corner_places[line.from][axis] >= 0)
+      row[static_cast<std::size_t>(corner_places[line.from][axis])] -= along;
   }
   return row;
 }

@@ -21,7 +21,7 @@ constexpr double near_axis = 5e-7;
 constexpr auto slack = static_cast<double>(turning_slack.ticks());
 
 // Newton's rule; the start is above the root, so the steps only fall.
-double root(double square, double above) {
+double root_above(double square, double above) {
   for (double last = above + 1; above < last;) {
     last = above;
     above = (above + square / above) / 2;
@@ -44,7 +44,7 @@ Direction direction_of(const Edge& edge) {
     x = y < 0 ? -y : y, y = old;
   }
   const double squared = x * x + y * y;
-  return {y / (x + root(squared, x + y)), squared};
+  return {y / (x + root_above(squared, x + y)), squared};
 }
 
 // Half tangents in (0, 1), ascending; of nearly equal edge directions the longest edge's, being the most

@@ -207,10 +207,10 @@ class PoseCheck {
   std::vector<std::string> outlets_;
 };
 
-std::vector<std::string> places_to_keep(const PlanParts& parts) {
-  std::vector<std::string> places = ids_of(parts.fixtures);
+KnownNames places_to_keep(const PlanParts& parts) {
+  KnownNames places{"fixture, door, lid or drawer", ids_of(parts.fixtures)};
   for (const Fixture& fixture : parts.fixtures)
-    for (const Leaf& leaf : fixture.leaves) places.push_back(leaf.id.text());
+    for (const Leaf& leaf : fixture.leaves) places.names.push_back(leaf.id.text());
   return places;
 }
 
@@ -260,10 +260,9 @@ void check_bed(const Bed& bed, const PlanParts& parts, Reading& faults) {
                                                 .allowed = "the ids of cushions, bolsters and boards",
                                                 .cure = "name what people lie on, or take the bed away"});
   if (bed.linen) {
-    const std::vector<std::string> places = places_to_keep(parts);
-    if (!is_among(places, bed.linen->kept_in) && !bed.linen->kept_in.empty())
-      unknown(field_of(bed.linen->origin, "kept_in"), bed.linen->kept_in,
-              {"fixture, door, lid or drawer", places}, faults);
+    const KnownNames places = places_to_keep(parts);
+    if (!is_among(places.names, bed.linen->kept_in) && !bed.linen->kept_in.empty())
+      unknown(field_of(bed.linen->origin, "kept_in"), bed.linen->kept_in, places, faults);
   }
   std::set<PieceId> seen;
   for (std::size_t i = 0; i < bed.pieces.size(); ++i) {
@@ -302,11 +301,10 @@ void check_hinges(const PlanParts& parts, Reading& faults) {
 }
 
 void check_cargo_places(const PlanParts& parts, Reading& faults) {
-  const std::vector<std::string> places = places_to_keep(parts);
+  const KnownNames places = places_to_keep(parts);
   for (const Cargo& cargo : parts.cargo)
-    if (!cargo.kept_in.empty() && !is_among(places, cargo.kept_in))
-      unknown(field_of(cargo.origin, "kept_in"), cargo.kept_in, {"fixture, door, lid or drawer", places},
-              faults);
+    if (!cargo.kept_in.empty() && !is_among(places.names, cargo.kept_in))
+      unknown(field_of(cargo.origin, "kept_in"), cargo.kept_in, places, faults);
 }
 
 void check_weighing(const PlanParts& parts, const Weighed& weighed, Reading& faults) {
