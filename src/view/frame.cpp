@@ -119,23 +119,6 @@ std::vector<Path> people(const Step& step, const Ring& ring) {
   return out;
 }
 
-// An opening in the right or the front wall, as far as that wall is drawn.
-std::optional<PaperRing> seen_opening(const Plan& plan, const Opening& opening, const RaisedView& view,
-                                      Length walls) {
-  const Rect room = plan->interior.outline.polygon().bounds();
-  const Length top = std::min(opening.sill + opening.height, walls);
-  if (opening.sill >= top) return std::nullopt;
-  Point near{opening.from, room.high.y};
-  Point far = near + Vector{opening.width, {}};
-  if (opening.wall == Wall::front) {
-    near = {room.low.x, opening.from};
-    far = near + Vector{{}, opening.width};
-  } else if (opening.wall != Wall::right) {
-    return std::nullopt;
-  }
-  return PaperRing{view(near, opening.sill), view(far, opening.sill), view(far, top), view(near, top)};
-}
-
 std::vector<PlanThing> frame_things(const FrameStep& of, const PlanView& view, const Arrangement& stage) {
   std::vector<PlanThing> things = plan_things(view, *of.plan, stage);
   std::erase_if(things, [](const PlanThing& thing) { return is_alarm(*thing.placed); });
@@ -314,6 +297,22 @@ Frame plan_frame(const FrameStep& of, const PlanView& view, const PaperBox& area
   return frame;
 }
 
+std::optional<PaperRing> seen_opening(const Plan& plan, const Opening& opening, const RaisedView& view,
+                                      Length walls) {
+  const Rect room = plan->interior.outline.polygon().bounds();
+  const Length top = std::min(opening.sill + opening.height, walls);
+  if (opening.sill >= top) return std::nullopt;
+  Point near{opening.from, room.high.y};
+  Point far = near + Vector{opening.width, {}};
+  if (opening.wall == Wall::front) {
+    near = {room.low.x, opening.from};
+    far = near + Vector{{}, opening.width};
+  } else if (opening.wall != Wall::right) {
+    return std::nullopt;
+  }
+  return PaperRing{view(near, opening.sill), view(far, opening.sill), view(far, top), view(near, top)};
+}
+
 Group raised_frame(const FrameStep& of, const RaisedView& view) {
   const Plan& plan = *of.plan;
   const std::string title = of.at_start() ? "At the start" : "Step " + std::to_string(of.number);
@@ -325,11 +324,11 @@ Group raised_frame(const FrameStep& of, const RaisedView& view) {
       group.marks.emplace_back(closed_path(Ink::quiet, *ring));
   if (!of.at_start())
     add(group.marks, people(of.step(), [&](const Rect& square) {
-        PaperRing ring;
-        const Polygon corners_of_it = Polygon::rectangle(square);
-        for (const Point p : corners_of_it.vertices()) ring.push_back(view(p, {}));
-        return ring;
-      }));
+          PaperRing ring;
+          const Polygon corners_of_it = Polygon::rectangle(square);
+          for (const Point p : corners_of_it.vertices()) ring.push_back(view(p, {}));
+          return ring;
+        }));
   const Arrangement stage = stage_after(plan, *of.conversion, of.number);
   std::vector<RaisedThing> things;
   for (const Placed& placed : stage.things) {

@@ -66,6 +66,13 @@ Group seen_marks(const std::vector<PlanThing>& things) {
   return group;
 }
 
+std::vector<std::string> hidden_names(const std::vector<PlanThing>& things) {
+  std::vector<std::string> names;
+  for (const PlanThing& thing : things)
+    if (!thing.seen) names.push_back(name_of(*thing.placed));
+  return names;
+}
+
 }  // namespace
 
 Surroundings surroundings_of(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
@@ -186,8 +193,9 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
   if (!untold.empty()) measures.push_back("Without a dimension line: " + untold + ".");
   std::vector<Group> signs = others;
   signs.push_back(seen_marks(things));
-  for (const auto& notes : {caution_notes(of), road_notes(of), bed_notes(of), key_notes(labels, wishes),
-                            opening_notes(of), absent_notes(of, things, measures), legend_notes(signs)})
+  for (const auto& notes :
+       {caution_notes(of), road_notes(of), bed_notes(of), key_notes(labels, wishes), opening_notes(of),
+        absent_notes(of, hidden_names(things), measures), legend_notes(signs)})
     drawing.notes.insert(drawing.notes.end(), notes.begin(), notes.end());
   return drawing;
 }

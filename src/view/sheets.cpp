@@ -8,6 +8,7 @@
 #include "view/heat_sheet.h"
 #include "view/height_map.h"
 #include "view/plan_page.h"
+#include "view/raised_sheet.h"
 #include "view/rule_plans.h"
 #include "view/section_lines.h"
 #include "view/section_sheet.h"
@@ -46,6 +47,7 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
   for (const Conversion& conversion : conversions) add_all(drafts, story_drafts(plan, conversion));
   add_all(drafts, key_drafts(plan, covers));
   add_all(drafts, label_drafts(plan, covers));
+  for (const DrawnConfiguration& one : drawn) add_all(drafts, raised_drafts(one));
   return finished(plan, std::move(drafts));
 }
 

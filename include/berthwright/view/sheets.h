@@ -16,9 +16,9 @@ namespace berthwright {
 /// have a bed or a seat, then the clear heights over each bed where something hangs within 36 in, then over
 /// thin grey plans what gives heat with its distances, where each of `heaters` may stand and what each rule
 /// takes, in every configuration and in all at once that a place is sought for, the ways out, and of each of
-/// `conversions` what is done step by step; of one without an order a page that says so; last those of
-/// `cover_sheets`. Each is followed by pages for those of its notes that found no room beside it. `heaters`
-/// and `covers` are of the plan.
+/// `conversions` what is done step by step; of one without an order a page that says so; then those of
+/// `cover_sheets`, last a raised view of each configuration. Each is followed by pages for those of its notes
+/// that found no room beside it. `heaters` and `covers` are of the plan.
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {},
                           std::span<const Conversion> conversions = {},
                           const std::vector<Cover>& covers = {});
