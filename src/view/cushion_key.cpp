@@ -1,6 +1,7 @@
 #include "view/cushion_key.h"
 
 #include <algorithm>
+#include <optional>
 #include <stdexcept>
 
 #include <berthwright/solve/open/road.h>
@@ -199,6 +200,44 @@ KeyRow row_at(const CushionKey& key, const KeyLayout& layout, std::size_t number
   return row;
 }
 
+// How many pages all rows take; none where one is higher than a page.
+std::optional<std::size_t> pages_of(const CushionKey& key, const KeyLayout& layout) {
+  const PaperBox& box = layout.page.drawing;
+  std::size_t pages = 1;
+  bool fresh = true;
+  PaperLength top = box.low.y + layout.legend.height + under_words;
+  for (std::size_t i = 0; i < key.covers.size(); ++i) {
+    const PaperLength height = row_at(key, layout, i, top).height;
+    if (!fresh && top + height > box.high.y) {
+      ++pages;
+      top = box.low.y;
+      fresh = true;
+    }
+    if (fresh && top + height > box.high.y) return std::nullopt;
+    top = top + height + between_cushions;
+    fresh = false;
+  }
+  return pages;
+}
+
+// The small plans as large as they can be without a page more: what would stay empty is theirs.
+KeyLayout roomier(const CushionKey& key, KeyLayout layout) {
+  const PaperBox& box = layout.page.drawing;
+  const std::optional<std::size_t> pages = pages_of(key, layout);
+  if (!pages) return layout;
+  for (const Scale& scale : scales(key.plan->unit)) {
+    if (scale.ratio >= layout.places.scale.ratio) break;
+    for (const std::size_t rows : {std::size_t{1}, std::size_t{2}}) {
+      KeyLayout larger = layout;
+      larger.places = places_at(key, scale, box.width() - layout.left - between_columns, rows, box.height());
+      if (larger.places.count < layout.places.count) continue;
+      larger.legend = set_across(key_legend(key, larger.places), box);
+      if (pages_of(key, larger) == pages) return larger;
+    }
+  }
+  return layout;
+}
+
 // The largest scale at which the outlines leave half of the width and two share a page.
 KeyLayout key_layout(const CushionKey& key) {
   KeyLayout layout{strip_page(key.plan, false), {}, {}, {}, {}, {}};
@@ -216,7 +255,7 @@ KeyLayout key_layout(const CushionKey& key) {
     if (layout.left <= box.width() * 55 / 100 && height <= box.height() * 2 / 5) {
       layout.places = places_grid(key, box.width() - layout.left - between_columns);
       layout.legend = set_across(key_legend(key, layout.places), box);
-      return layout;
+      return roomier(key, std::move(layout));
     }
   }
   throw std::logic_error("no scale is small enough for a cushion");

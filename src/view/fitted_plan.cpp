@@ -35,6 +35,7 @@ std::vector<Draft> fitted_drafts(const DrawnConfiguration& of, const std::vector
   const Plan& plan = *of.plan;
   Draft draft = draft_of(plan, title.drawing, std::string(chosen->scale.words), chosen->page);
   draft.subject = title.subject;
+  draft.sides = title.sides;
   draft.sheet.scale = chosen->scale.ratio;
   draft.id = title.id;
   draft.suffix = title.suffix;

@@ -13,9 +13,10 @@ namespace berthwright {
 struct FittedTitle {
   std::string drawing;
   std::string subject;
-  std::string id;      ///< of the file's stem: the configuration's
-  std::string suffix;  ///< of the file's stem
-  std::string told;    ///< what is drawn, for those who hear it
+  std::string id;       ///< of the file's stem: the configuration's
+  std::string suffix;   ///< of the file's stem
+  std::string told;     ///< what is drawn, for those who hear it
+  std::string sides{};  ///< how it lies on the page; empty: as plans do
 };
 
 /// The drawing at the first of `layouts` that leaves room for all of its notes. Two scales are tried before

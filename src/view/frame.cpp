@@ -120,23 +120,6 @@ std::vector<Path> people(const Step& step, const Ring& ring) {
   return out;
 }
 
-// An opening in the right or the front wall, as far as that wall is drawn.
-std::optional<PaperRing> seen_opening(const Plan& plan, const Opening& opening, const RaisedView& view,
-                                      Length walls) {
-  const Rect room = plan->interior.outline.polygon().bounds();
-  const Length top = std::min(opening.sill + opening.height, walls);
-  if (opening.sill >= top) return std::nullopt;
-  Point near{opening.from, room.high.y};
-  Point far = near + Vector{opening.width, {}};
-  if (opening.wall == Wall::front) {
-    near = {room.low.x, opening.from};
-    far = near + Vector{{}, opening.width};
-  } else if (opening.wall != Wall::right) {
-    return std::nullopt;
-  }
-  return PaperRing{view(near, opening.sill), view(far, opening.sill), view(far, top), view(near, top)};
-}
-
 std::vector<PlanThing> frame_things(const FrameStep& of, const PlanView& view, const Arrangement& stage) {
   std::vector<PlanThing> things = plan_things(view, *of.plan, stage);
   std::erase_if(things, [](const PlanThing& thing) { return is_alarm(*thing.placed); });
@@ -304,6 +287,22 @@ Frame plan_frame(const FrameStep& of, const PlanView& view, const PaperBox& area
   for (const PlacedLabel& label : labels) add(marks, marks_of(label));
   frame.keys = key_notes(labels, wishes);
   return frame;
+}
+
+std::optional<PaperRing> seen_opening(const Plan& plan, const Opening& opening, const RaisedView& view,
+                                      Length walls) {
+  const Rect room = plan->interior.outline.polygon().bounds();
+  const Length top = std::min(opening.sill + opening.height, walls);
+  if (opening.sill >= top) return std::nullopt;
+  Point near{opening.from, room.high.y};
+  Point far = near + Vector{opening.width, {}};
+  if (opening.wall == Wall::front) {
+    near = {room.low.x, opening.from};
+    far = near + Vector{{}, opening.width};
+  } else if (opening.wall != Wall::right) {
+    return std::nullopt;
+  }
+  return PaperRing{view(near, opening.sill), view(far, opening.sill), view(far, top), view(near, top)};
 }
 
 Group raised_frame(const FrameStep& of, const RaisedView& view) {

@@ -41,6 +41,9 @@ struct Frame {
 };
 /// The step from above. All of its lettering stays in `area`.
 Frame plan_frame(const FrameStep& of, const PlanView& view, const PaperBox& area);
+/// An opening in the right or the front wall, as far as that wall is drawn; none of the walls cut away.
+std::optional<PaperRing> seen_opening(const Plan& plan, const Opening& opening, const RaisedView& view,
+                                      Length walls);
 Group raised_frame(const FrameStep& of, const RaisedView& view);
 
 }  // namespace berthwright

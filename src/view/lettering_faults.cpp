@@ -92,6 +92,10 @@ bool is_heavy(Ink ink) {
     case Ink::side_still:
     case Ink::side_parked:
     case Ink::side_moved:
+    case Ink::side_cushion:
+    case Ink::side_board:
+    case Ink::side_heat:
+    case Ink::foam_dots:
     case Ink::ghost:
     case Ink::move_way:
     case Ink::move_head:

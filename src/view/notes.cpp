@@ -179,6 +179,13 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
         marks.emplace_back(std::move(line));
       }
       return;
+    case Ink::foam_dots:
+      marks.emplace_back(closed_path(Ink::cushion, box));
+      for (const int tenths : {9, 19})
+        marks.emplace_back(
+            straight(ink, {corner.x + paper_mm(tenths == 9 ? 6 : 21, 10), corner.y + paper_mm(tenths, 10)},
+                     {box.high.x - paper_mm(8, 10), corner.y + paper_mm(tenths, 10)}));
+      return;
     case Ink::board:
     case Ink::table:
       marks.emplace_back(closed_path(ink, box));

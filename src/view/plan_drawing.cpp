@@ -97,6 +97,13 @@ std::vector<std::string> measures_in_words(const Surroundings& around, const Inn
   return measures;
 }
 
+std::vector<std::string> hidden_names(const std::vector<PlanThing>& things) {
+  std::vector<std::string> names;
+  for (const PlanThing& thing : things)
+    if (!thing.seen) names.push_back(name_of(*thing.placed));
+  return names;
+}
+
 }  // namespace
 
 Surroundings surroundings_of(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
@@ -202,8 +209,9 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
   const std::vector<std::string> measures = measures_in_words(around, inner);
   std::vector<Group> signs = others;
   signs.push_back(seen_marks(things));
-  for (const auto& notes : {caution_notes(of), road_notes(of), bed_notes(of), key_notes(labels, wishes),
-                            opening_notes(of), absent_notes(of, things, measures), legend_notes(signs)})
+  for (const auto& notes :
+       {caution_notes(of), road_notes(of), bed_notes(of), key_notes(labels, wishes), opening_notes(of),
+        absent_notes(of, hidden_names(things), measures), legend_notes(signs)})
     drawing.notes.insert(drawing.notes.end(), notes.begin(), notes.end());
   return drawing;
 }

@@ -213,12 +213,9 @@ std::vector<Note> key_notes(const std::vector<PlacedLabel>& labels, const std::v
   return notes;
 }
 
-std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
+std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<std::string>& hidden,
                                const std::vector<std::string>& untold) {
   std::vector<Note> notes;
-  std::vector<std::string> hidden;
-  for (const PlanThing& thing : things)
-    if (!thing.seen) hidden.push_back(name_of(*thing.placed));
   std::vector<std::string> stowed;
   for (const Pose& pose : of.answer->configuration->poses) {
     if (pose.manner != Pose::Manner::stowed) continue;
@@ -245,6 +242,7 @@ std::vector<Note> legend_notes(const std::vector<Group>& groups) {
   };
   constexpr std::array signs{Sign{Ink::fixture, "fixed"},
                              Sign{Ink::cushion, "cushion"},
+                             Sign{Ink::foam_dots, "cushion"},
                              Sign{Ink::board, "board"},
                              Sign{Ink::table, "table top"},
                              Sign{Ink::appliance, "gives heat"},
@@ -295,7 +293,7 @@ std::vector<Note> legend_notes(const std::vector<Group>& groups) {
       if (const Path* path = std::get_if<Path>(&mark)) used.insert(path->ink);
   std::vector<Note> notes;
   for (const Sign& sign : signs) {
-    if (!used.contains(sign.ink)) continue;
+    if (!used.contains(sign.ink) || (sign.ink == Ink::cushion && used.contains(Ink::foam_dots))) continue;
     if (notes.empty()) add_heading(notes, "Signs");
     notes.push_back({Note::Kind::text, std::string(sign.words), 0, false, sign.ink});
   }

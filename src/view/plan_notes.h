@@ -22,8 +22,9 @@ std::vector<Note> bed_notes(const DrawnConfiguration& of);
 std::vector<Note> opening_notes(const DrawnConfiguration& of);
 /// The numbers of the drawing, and the things for which it has no room.
 std::vector<Note> key_notes(const std::vector<PlacedLabel>& labels, const std::vector<LabelWish>& wishes);
-/// Things that others hide, pieces that are stowed, and `untold`: measures that no line tells, in sentences.
-std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<PlanThing>& things,
+/// `hidden`: things beneath others, pieces that are stowed, and `untold`: measures that no line tells, in
+/// sentences.
+std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<std::string>& hidden,
                                const std::vector<std::string>& untold);
 /// The signs that this drawing uses, no others.
 std::vector<Note> legend_notes(const std::vector<Group>& groups);

@@ -13,26 +13,6 @@ namespace {
 constexpr Length fixture_hangs = 16_in;
 constexpr Length piece_hangs = 24_in;
 
-Ink ink_of(const Placed& placed, bool overhead) {
-  if (is_alarm(placed)) return Ink::alarm;
-  if (overhead) return Ink::overhead;
-  if (placed.fixture != nullptr) return placed.fixture->heat ? Ink::appliance : Ink::fixture;
-  switch (placed.piece->kind) {
-    case Piece::Kind::cushion:
-    case Piece::Kind::bolster:
-      return Ink::cushion;
-    case Piece::Kind::board:
-      return Ink::board;
-    case Piece::Kind::table:
-      return Ink::table;
-    case Piece::Kind::leg:
-      return Ink::fixture;
-    case Piece::Kind::heater:
-      return Ink::appliance;
-  }
-  throw std::logic_error("Piece::Kind out of range");
-}
-
 bool carries(const Arrangement& arrangement, const std::string& id) {
   return std::ranges::any_of(arrangement.things, [&](const Placed& thing) {
     return std::ranges::find(thing.carried_by, id) != thing.carried_by.end();
@@ -70,24 +50,26 @@ void draw_as_sign(PlanThing& thing, const PlanView& view, const Rect& room) {
                   {thing.bounds.low.x, thing.bounds.high.y}}};
 }
 
-// Stretches of a level (or upright) line that lie inside the rings and outside the boxes.
-void add_line(std::vector<Path>& out, const PlanThing& thing, const std::vector<PaperBox>& lettering,
-              bool level, PaperLength across) {
+// Stretches of a level (or upright) line that lie inside the rings and outside the boxes, less `short_of` at
+// both ends.
+void add_line(std::vector<Path>& out, const std::vector<PaperRing>& rings,
+              const std::vector<PaperBox>& lettering, bool level, PaperLength across, Ink ink = Ink::grain,
+              PaperLength short_of = {}) {
   using Micrometres = std::int64_t;
   const auto u = [&](PaperPoint p) { return (level ? p.x : p.y).micrometres(); };
   const auto v = [&](PaperPoint p) { return (level ? p.y : p.x).micrometres(); };
   const Micrometres at = across.micrometres();
   std::vector<Micrometres> cuts;
-  for (const PaperRing& ring : thing.rings)
+  for (const PaperRing& ring : rings)
     for (const auto& [a, b] : lines(ring))
       if ((v(a) > at) != (v(b) > at)) cuts.push_back(u(a) + (u(b) - u(a)) * (at - v(a)) / (v(b) - v(a)));
   std::ranges::sort(cuts);
   const auto draw = [&](Micrometres from, Micrometres to) {
-    if (to - from < 500) return;
-    const PaperLength low = PaperLength::micrometres(from);
-    const PaperLength high = PaperLength::micrometres(to);
-    out.push_back(level ? straight(Ink::grain, {low, across}, {high, across})
-                        : straight(Ink::grain, {across, low}, {across, high}));
+    const PaperLength low = PaperLength::micrometres(from) + short_of;
+    const PaperLength high = PaperLength::micrometres(to) - short_of;
+    if ((high - low).micrometres() < 500) return;
+    out.push_back(level ? straight(ink, {low, across}, {high, across})
+                        : straight(ink, {across, low}, {across, high}));
   };
   for (std::size_t i = 0; i + 1 < cuts.size(); i += 2) {
     Micrometres from = cuts[i];
@@ -111,6 +93,24 @@ bool is_alarm(const Placed& placed) {
                                        placed.fixture->kind == Fixture::Kind::gas_alarm);
 }
 
+Ink ink_of(const Placed& placed) {
+  if (placed.fixture != nullptr) return placed.fixture->heat ? Ink::appliance : Ink::fixture;
+  switch (placed.piece->kind) {
+    case Piece::Kind::cushion:
+    case Piece::Kind::bolster:
+      return Ink::cushion;
+    case Piece::Kind::board:
+      return Ink::board;
+    case Piece::Kind::table:
+      return Ink::table;
+    case Piece::Kind::leg:
+      return Ink::fixture;
+    case Piece::Kind::heater:
+      return Ink::appliance;
+  }
+  throw std::logic_error("Piece::Kind out of range");
+}
+
 const std::string& name_of(const Placed& placed) {
   const std::string& name = placed.fixture != nullptr ? placed.fixture->name : placed.piece->name;
   return name.empty() ? placed.id : name;
@@ -127,7 +127,7 @@ std::vector<PlanThing> plan_things(const PlanView& view, const Plan& plan, const
     PlanThing thing;
     thing.placed = &placed;
     thing.overhead = hangs(arrangement, placed);
-    thing.ink = ink_of(placed, thing.overhead);
+    thing.ink = is_alarm(placed) ? Ink::alarm : thing.overhead ? Ink::overhead : ink_of(placed);
     thing.paths = paths_of(view, placed.solid.outline(), arcs_of(placed), thing.ink);
     thing.rings = view(placed.solid.outline());
     thing.bounds = bounds(thing.rings.front());
@@ -156,8 +156,28 @@ std::vector<Path> grain_of(const PlanThing& thing, const std::vector<PaperBox>& 
   const PaperLength high = level ? thing.bounds.high.y : thing.bounds.high.x;
   const PaperLength pitch = pairs ? paper_mm(4) : paper_mm(25, 10);
   for (PaperLength at = low + pitch / 2; at < high; at = at + pitch) {
-    add_line(out, thing, lettering, level, at);
-    if (pairs) add_line(out, thing, lettering, level, at + paper_mm(9, 10));
+    add_line(out, thing.rings, lettering, level, at);
+    if (pairs) add_line(out, thing.rings, lettering, level, at + paper_mm(9, 10));
+  }
+  return out;
+}
+
+std::vector<Path> lines_on(const std::vector<PaperRing>& rings, Ink ink,
+                           const std::vector<PaperBox>& lettering) {
+  std::vector<Path> out;
+  const bool dots = ink == Ink::cushion;
+  if (!dots && ink != Ink::board && ink != Ink::table) return out;
+  const PaperLength pitch = dots ? paper_mm(2) : ink == Ink::table ? paper_mm(3) : paper_mm(15, 10);
+  PaperBox box = bounds(rings.front());
+  for (const PaperRing& ring : rings) box = hull(box, bounds(ring));
+  bool odd = false;
+  for (PaperLength y = box.low.y + pitch / 2; y < box.high.y; y = y + pitch, odd = !odd) {
+    if (dots) {
+      add_line(out, rings, lettering, true, y, Ink::foam_dots, odd ? paper_mm(24, 10) : paper_mm(9, 10));
+      continue;
+    }
+    add_line(out, rings, lettering, true, y);
+    if (ink == Ink::table) add_line(out, rings, lettering, true, y + paper_mm(9, 10));
   }
   return out;
 }

@@ -22,17 +22,23 @@ struct PlanThing {
 
 bool is_alarm(const Placed& placed);
 
+/// The ink of its kind, wherever it hangs and of whatever it warns.
+Ink ink_of(const Placed& placed);
+
 /// What the thing is called on paper: its name, else its id.
 const std::string& name_of(const Placed& placed);
 
 /// Nothing of it is in the room: told in words, never drawn.
 bool is_outside(const Plan& plan, const Placed& placed);
 
-/// All things in the room in the order they are painted: from the floor up, overhead ones last. Alarms are drawn as signs
-/// of one size, within the room.
+/// All things in the room in the order they are painted: from the floor up, overhead ones last. Alarms are
+/// drawn as signs of one size, within the room.
 std::vector<PlanThing> plan_things(const PlanView& view, const Plan& plan, const Arrangement& arrangement);
 
 /// Lines that tell boards (single) and tables (in pairs) from cushions, broken around `lettering`.
 std::vector<Path> grain_of(const PlanThing& thing, const std::vector<PaperBox>& lettering);
+/// The same on the top of a thing in a raised view, level on paper; cushions are dotted there.
+std::vector<Path> lines_on(const std::vector<PaperRing>& rings, Ink ink,
+                           const std::vector<PaperBox>& lettering);
 
 }  // namespace berthwright

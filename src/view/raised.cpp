@@ -110,22 +110,27 @@ void paint(std::vector<Path>& out, const RaisedView& view, const UprightFace& fa
   if (face.to_is_edge) out.push_back(straight(thing.lid, right, right_top));
 }
 
-PaperRing ring_at(const RaisedView& view, const Polygon& polygon, Length z) {
-  PaperRing ring;
-  for (const Point p : polygon.vertices()) ring.push_back(view(p, z));
-  return ring;
-}
-
 }  // namespace
 
 PaperPoint RaisedView::operator()(Point plan, Length z) const {
   return {origin.x + on_paper(across(plan), ratio), origin.y - on_paper(tenths(plan.y + z, 6), ratio)};
 }
 
+PaperRing raised_ring(const RaisedView& view, const Polygon& polygon, Length z) {
+  PaperRing ring;
+  for (const Point p : polygon.vertices()) ring.push_back(view(p, z));
+  return ring;
+}
+
 std::vector<Path> raised_paths(const RaisedView& view, std::span<const RaisedThing> things) {
+  return raised_picture(view, things).paths;
+}
+
+RaisedPicture raised_picture(const RaisedView& view, std::span<const RaisedThing> things) {
   std::set<Length> heights;
   for (const RaisedThing& thing : things) heights.insert({thing.base, thing.top});
-  std::vector<Path> out;
+  RaisedPicture picture{{}, std::vector<std::size_t>(things.size())};
+  std::vector<Path>& out = picture.paths;
   for (auto low = heights.begin(); low != heights.end() && std::next(low) != heights.end(); ++low) {
     const Length high = *std::next(low);
     std::vector<UprightFace> faces;
@@ -133,16 +138,20 @@ std::vector<Path> raised_paths(const RaisedView& view, std::span<const RaisedThi
       if (thing.base <= *low && high <= thing.top)
         for (const UprightFace& face : faces_of(thing)) faces.push_back(face);
     for (const UprightFace& face : farthest_first(std::move(faces))) paint(out, view, face, *low, high);
-    for (const RaisedThing& thing : things)
-      if (thing.top == high)
-        for (const Face& face : thing.outline.faces())
-          out.push_back(closed_path(thing.lid, ring_at(view, face.outer, high)));
+    for (std::size_t i = 0; i < things.size(); ++i) {
+      const RaisedThing& thing = things[i];
+      if (thing.top != high) continue;
+      picture.tops[i] = out.size();
+      for (const Face& face : thing.outline.faces())
+        out.push_back(closed_path(thing.lid, raised_ring(view, face.outer, high)));
+      out.insert(out.end(), thing.on_lid.begin(), thing.on_lid.end());
+    }
   }
-  return out;
+  return picture;
 }
 
 std::vector<Path> raised_room(const RaisedView& view, const Polygon& room, Length height, Ink ink) {
-  std::vector<Path> out{closed_path(ink, ring_at(view, room, {}))};
+  std::vector<Path> out{closed_path(ink, raised_ring(view, room, {}))};
   for (const auto& [before, from, to, after] : sides_of(room)) {
     // The walls whose outer faces look away are seen from inside.
     if (looks_here(from, to)) continue;
@@ -158,7 +167,7 @@ std::vector<Path> raised_outline(const RaisedView& view, const Solid& solid, Ink
   std::vector<Path> out;
   const RaisedThing thing{solid.outline(), solid.base(), solid.top(), ink, ink};
   for (const Face& face : thing.outline.faces())
-    out.push_back(closed_path(ink, ring_at(view, face.outer, thing.top)));
+    out.push_back(closed_path(ink, raised_ring(view, face.outer, thing.top)));
   for (const UprightFace& face : faces_of(thing)) {
     const PaperPoint left = view(face.from, thing.base);
     const PaperPoint right = view(face.to, thing.base);

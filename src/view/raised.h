@@ -26,14 +26,23 @@ struct RaisedThing {
   Region outline;
   Length base;
   Length top;
-  Ink side;  ///< fill of its faces
-  Ink lid;   ///< fill of its top, and lines
+  Ink side;                    ///< fill of its faces
+  Ink lid;                     ///< fill of its top, and lines
+  std::vector<Path> on_lid{};  ///< drawn on its top
 };
 
 /// What is seen of them, in the order it is painted: in layers between all heights at which something begins
 /// or ends, from the floor up; in each layer the faces from the farthest to the nearest, then the tops. Right
 /// wherever no two of them share space. Holes of outlines are covered.
 std::vector<Path> raised_paths(const RaisedView& view, std::span<const RaisedThing> things);
+/// The same, and of each thing where among the paths its first top stands: what comes after it may hide it.
+struct RaisedPicture {
+  std::vector<Path> paths;
+  std::vector<std::size_t> tops;
+};
+RaisedPicture raised_picture(const RaisedView& view, std::span<const RaisedThing> things);
+/// The top of a thing as it is seen from above, nothing being in the way.
+PaperRing raised_ring(const RaisedView& view, const Polygon& polygon, Length z);
 
 /// The floor and the edges of the walls behind it, up to `height`.
 std::vector<Path> raised_room(const RaisedView& view, const Polygon& room, Length height, Ink ink);

@@ -51,14 +51,16 @@ using Distances = std::array<std::array<std::int64_t, in_a_row>, in_a_row>;
 Distances down_the_columns(const SeenGrid& grid) {
   Distances out{};
   for (std::size_t i = 0; i < in_a_row; ++i) {
-    std::optional<PaperLength> last;
+    bool met = false;
+    PaperLength last;
     const auto visit = [&](std::size_t j) {
       if (!grid.seen[i][j]) last = grid.y[j];
-      if (last) out[i][j] = std::min(out[i][j], std::abs((grid.y[j] - *last).micrometres()));
+      met = met || !grid.seen[i][j];
+      if (met) out[i][j] = std::min(out[i][j], std::abs((grid.y[j] - last).micrometres()));
     };
     out[i].fill(far_off);
     for (std::size_t j = 0; j < in_a_row; ++j) visit(j);
-    last.reset();
+    met = false;
     for (std::size_t j = in_a_row; j-- > 0;) visit(j);
   }
   return out;

@@ -9,6 +9,7 @@
 #include "view/height_map.h"
 #include "view/numbers_sheet.h"
 #include "view/plan_page.h"
+#include "view/raised_sheet.h"
 #include "view/rule_plans.h"
 #include "view/section_lines.h"
 #include "view/section_sheet.h"
@@ -51,6 +52,7 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
   for (const Loads& one : loads)
     for (const DrawnConfiguration& of : drawn)
       if (of.answer->configuration == one.configuration) add_all(drafts, numbers_drafts(of, one));
+  for (const DrawnConfiguration& one : drawn) add_all(drafts, raised_drafts(one));
   return finished(plan, std::move(drafts));
 }
 

@@ -30,6 +30,7 @@ constexpr std::string_view sky_tint = "#d9edf9";
 constexpr std::string_view orange_tint = "#fbeac2";
 constexpr std::string_view sky_shade = "#a6d3ef";
 constexpr std::string_view orange_shade = "#f0d189";
+constexpr std::string_view vermilion_shade = "#eeb08c";
 constexpr std::string_view vermilion_tint = "#f8d9c4";
 constexpr std::string_view grey_tint = "#f1f1f0";
 constexpr std::string_view grey = "#d9d9d9";
@@ -46,6 +47,12 @@ constexpr std::array<PaperLength, 6> double_dotted(PaperLength width) {
 
 constexpr std::array<PaperLength, 6> short_dashes(PaperLength width) {
   return {width * 4, width * 3, width * 4, width * 3, width * 4, width * 3};
+}
+
+// Round ends make dots of strokes without length.
+constexpr PaperLength paper_dots = um(3000);
+constexpr std::array<PaperLength, 6> dots_apart(PaperLength apart) {
+  return {um(1), apart, um(1), apart, um(1), apart};
 }
 
 // Of a zip: teeth as wide as the gaps between them.
@@ -156,6 +163,14 @@ Style style_of(Ink ink) {
       return {{}, black, orange_shade, {}, false};
     case Ink::side_moved:
       return {{}, black, sky_shade, {}, false};
+    case Ink::side_cushion:
+      return {{}, black, sky_shade, {}, false};
+    case Ink::side_board:
+      return {{}, black, orange_shade, {}, false};
+    case Ink::side_heat:
+      return {{}, black, vermilion_shade, {}, false};
+    case Ink::foam_dots:
+      return {narrow, black, {}, dots_apart(paper_dots), true};
     case Ink::ghost:
       return {narrow, blue, {}, short_dashes(medium), false};
     case Ink::move_way:

@@ -7,12 +7,14 @@
 //  - no lettering over a stroke of 0.5 mm or more. The only exemption: where an opaque fill lies over that stroke (a
 //    patch under a label, the floor over the inner half of a wall), the stroke is not seen and so not crossed;
 //  - no opaque fill over lettering;
+//  - no stroke finer than 0.13 mm;
 //  - <g data-scale="1:20" data-bar-mm="1000">, whose shapes (lettering apart) are 1000/20 mm wide within 0.05 mm; "1:20" stands in
 //    some lettering too. A sheet that has no scale says so: data-scale="none" on the root;
 //  - nothing is loaded from outside the file.
 
 const tolerance = 0.05;
 export const heavyMm = 0.5;
+export const finestMm = 0.13;  // the finest of the line width series of ISO 128-2, from memory
 const leastCapitals = 1.8;
 const capitalsPerEm = 0.729;  // DejaVu Sans: 1493 of 2048 units
 const leastContrast = 4.5;    // WCAG 2.2, 1.4.3
@@ -100,6 +102,7 @@ export function judgeSheet(sheet, asked) {
   for (const c of sheet.crossings) {
     complain('text-over-line', `"${c.words}" and ${c.line} of ${c.width.toFixed(2)} mm`);
   }
+  for (const line of sheet.thin) complain('stroke-thin', `${line.name} of ${line.width.toFixed(2)} mm`);
   if (placed.length === 0) complain('no-text', 'a sheet without lettering');
   return complaints;
 }

@@ -1,7 +1,7 @@
 // Runs inside the browser, in an SVG document: what stands where, in millimetres of paper. It judges nothing.
 
 /** One function, since it is sent into the page as text. Quads are four corners in order, in mm. */
-export function measureSheet({ heavyMm, mmPerPixel }) {
+export function measureSheet({ heavyMm, finestMm, mmPerPixel }) {
   const root = document.documentElement;
   if (root.localName !== 'svg' || document.querySelector('parsererror')) return { broken: true };
   const fix = document.createElementNS('http://www.w3.org/2000/svg', 'style');
@@ -98,10 +98,12 @@ export function measureSheet({ heavyMm, mmPerPixel }) {
     });
   };
   const strokes = [];
+  const thin = [];
   for (const shape of document.querySelectorAll('line, polyline, polygon, path, rect, circle, ellipse')) {
     const style = getComputedStyle(shape);
     const width = parseFloat(style.strokeWidth) * scaleOf(shape);
     if (shape.closest('defs, clipPath, pattern, mask, marker, symbol') || style.stroke === 'none' || !shown(shape)) continue;
+    if (width < finestMm - 0.001) thin.push({ name: name(shape), width });
     if (width < heavyMm - 0.001) continue;
     const points = chain(shape).map(([x, y]) => toPaper(shape, x, y));
     strokes.push({ index: strokes.length, name: name(shape), width, points, shape });
@@ -175,6 +177,6 @@ export function measureSheet({ heavyMm, mmPerPixel }) {
     width: root.getAttribute('width') ?? '', height: root.getAttribute('height') ?? '',
     viewBox: box ? [box.x, box.y, box.width, box.height] : null,
     title: own('title'), desc: own('desc'), notToScale: root.getAttribute('data-scale') === 'none', bars,
-    texts, crossings, heavy: strokes.length,
+    texts, crossings, thin, heavy: strokes.length,
   };
 }

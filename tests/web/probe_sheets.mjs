@@ -1,10 +1,11 @@
 // Looks at sheets as a reader does, in a browser.
 //   node probe_sheets.mjs --controls FOLDER    sheets that must fail as their own first comment says
 //   node probe_sheets.mjs PLANS OUT            OUT/NAME/*.svg of every PLANS/NAME.json, at least one each
+//   node probe_sheets.mjs --folder FOLDER      the sheets of one folder
 import { readFileSync, readdirSync, existsSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { mmPerPixel, openBrowser, openSheet } from './browser.mjs';
-import { heavyMm, judgeSheet } from './judge_sheet.mjs';
+import { finestMm, heavyMm, judgeSheet } from './judge_sheet.mjs';
 import { measureSheet } from './measure_sheet.mjs';
 
 const svgsIn = folder => (existsSync(folder) ? readdirSync(folder) : []).filter(f => f.endsWith('.svg')).sort()
@@ -12,7 +13,7 @@ const svgsIn = folder => (existsSync(folder) ? readdirSync(folder) : []).filter(
 
 async function look(page, file) {
   const asked = await openSheet(page, file);
-  const sheet = await page.evaluate(measureSheet, { heavyMm, mmPerPixel });
+  const sheet = await page.evaluate(measureSheet, { heavyMm, finestMm, mmPerPixel });
   return { texts: sheet.texts?.length ?? 0, heavy: sheet.heavy ?? 0, complaints: judgeSheet(sheet, asked) };
 }
 
@@ -28,6 +29,16 @@ async function controls(page, folder) {
     if (!kept) faults.push(`${basename(file)} expects "${expected}", got ${JSON.stringify(complaints)}`);
   }
   return { faults, seen: files.length, told: `${files.length} controls` };
+}
+
+async function folder(page, where) {
+  const files = svgsIn(where);
+  const faults = [];
+  for (const file of files) {
+    const { complaints } = await look(page, file);
+    faults.push(...complaints.map(c => `${basename(file)}: ${c}`));
+  }
+  return { faults, seen: files.length, told: `${files.length} sheets` };
 }
 
 async function sheets(page, plans, out) {
@@ -48,13 +59,14 @@ async function sheets(page, plans, out) {
 
 const [first, second] = process.argv.slice(2);
 if (!second) {
-  console.error('usage: probe_sheets.mjs --controls FOLDER | PLANS OUT');
+  console.error('usage: probe_sheets.mjs --controls FOLDER | --folder FOLDER | PLANS OUT');
   process.exit(64);
 }
 const browser = await openBrowser();
 try {
   const page = await browser.newPage();
-  const { faults, seen, told } = await (first === '--controls' ? controls(page, second) : sheets(page, first, second));
+  const { faults, seen, told } = await (first === '--controls' ? controls(page, second)
+    : first === '--folder' ? folder(page, second) : sheets(page, first, second));
   for (const fault of faults) console.log(fault);
   console.log(`${told}: ${faults.length} complaints`);
   process.exitCode = faults.length === 0 && seen > 0 ? 0 : 1;

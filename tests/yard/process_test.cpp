@@ -128,8 +128,8 @@ TEST_F(BuiltProgram, SaysWhenTheDiskIsFull) {
 TEST_F(BuiltProgram, SaysWhenAFileMayNotGrowAndKeepsTheOldOnes) {
   folder.put("plan.json", plan_that_meets());
   const auto old = drawn(plan_that_does_not(), "out");
-  ASSERT_EQ(old.size(), 9U)
-      << "two plans, two sheets of sections, the ways out by night, the steps there and back, key, labels";
+  ASSERT_EQ(old.size(), 11U) << "two plans, two sheets of sections, the ways out by night, the steps there "
+                                "and back, key, labels, two raised views";
   EXPECT_EQ(code({"draw", "plan.json", "--out", "out"}, {.largest_file = 500}), 74);
   EXPECT_EQ(files_in(folder.path("out")), old);
   EXPECT_EQ(code({"check", "plan.json"}, {.output = folder.path("check.txt"), .largest_file = 100}), 74);

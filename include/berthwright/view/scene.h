@@ -97,6 +97,10 @@ enum class Ink {
   side_still,
   side_parked,
   side_moved,
+  side_cushion,
+  side_board,
+  side_heat,
+  foam_dots,   ///< on the tops of cushions in raised views
   ghost,       ///< where a piece was before it was moved
   move_way,    ///< along which it is moved, and the place that is opened for it
   move_head,   ///< of its arrow
