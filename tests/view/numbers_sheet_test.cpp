@@ -197,10 +197,15 @@ TEST(NumbersSheet, APlanThatStatesNothingHasNoneAndLoadsSaysWhy) {
   const NumbersOf of(R"("configurations": {"day": []})");
   EXPECT_TRUE(of.drawn.empty());
   EXPECT_NE(loads_text(of.made.plan, of.loads)
-                .find("No numbers are drawn: the plan states no weight, no chassis and no circuit."),
+                .find("No numbers are drawn: the plan states no chassis and no circuit, and not"),
             std::string::npos);
+  const std::string alone = R"(], "configurations": {"day": []})";
+  const NumbersOf unknown(R"("fixtures": [)" + stated_box("a", 10, "") + "," + stated_box("b", 40, R"("9 lb")") + alone);
+  EXPECT_TRUE(unknown.drawn.empty()) << "it may lie anywhere";
+  const NumbersOf weights(R"("fixtures": [)" + stated_box("a", 10, R"(["4 lb", "9 lb"])") + alone);
+  EXPECT_FALSE(weights.drawn.empty());
   const NumbersOf said(weighed_room("", ""));
-  EXPECT_EQ(said.drawn.empty(), false);
+  EXPECT_FALSE(said.drawn.empty());
   EXPECT_EQ(loads_text(said.made.plan, said.loads).find("No numbers are drawn"), std::string::npos);
 }
 
