@@ -79,6 +79,14 @@ void move_right(Sheet& sheet, PaperLength by) {
     for (Mark& mark : group.marks) move_by(mark, {by, {}});
 }
 
+/// Above the frame of its page.
+Group letter_of(const std::string& letter, PaperLength left, bool is_lacking) {
+  return {letter,
+          {Text{Ink::label, {left + paper_mm(13), paper_mm(10)}, lettering::bed, Anchor::start, false,
+                is_lacking ? letter + ": no such drawing" : letter}},
+          0};
+}
+
 /// Both pages as one; either may be lacking.
 Sheet beside_each_other(const Sheet* first, const Sheet* second) {
   Sheet both_sheets = first != nullptr ? *first : *second;
@@ -99,6 +107,9 @@ Sheet beside_each_other(const Sheet* first, const Sheet* second) {
       both_sheets.groups.push_back(std::move(group));
     }
   }
+  both_sheets.groups.push_back(letter_of("A", {}, first == nullptr));
+  both_sheets.groups.push_back(
+      letter_of("B", first != nullptr ? first->width : second->width, second == nullptr));
   both_sheets.title = "A: " + (first != nullptr ? first->title : lacking) +
                       "; B: " + (second != nullptr ? second->title : lacking);
   both_sheets.description = "At the left A: " + (first != nullptr ? first->description : lacking + ".") +
@@ -139,7 +150,7 @@ class TablePages {
                               {Note::Kind::text, sum, 0, false, std::nullopt}},
                              {rest_of_page(paper_mm(30))});
     place(std::move(set.marks), words + ": " + sum);
-    add_row({"Figure", "A", "B", "Which is better"}, Note::Kind::heading);
+    add_heads();
   }
 
   void add_row(const TableCells& cells, Note::Kind kind = Note::Kind::text) {
@@ -147,6 +158,7 @@ class TablePages {
     PaperBox rest = rest_of_page({});
     if (!set_row(cells, kind, rest, marks)) {
       new_page();
+      add_heads();
       marks.clear();
       if (!set_row(cells, kind, rest_of_page({}), marks)) throw std::logic_error("a row that fits no page");
     }
@@ -158,6 +170,8 @@ class TablePages {
   std::vector<Sheet> sheets() && { return finished(*of_.first->plan, std::move(drafts_)); }
 
  private:
+  void add_heads() { add_row({"Figure", "A", "B", "Which is better"}, Note::Kind::heading); }
+
   static bool set_row(const TableCells& cells, Note::Kind kind, const PaperBox& rest, std::vector<Mark>& marks) {
     const PaperLength open =
         rest.width() - between_cells_of_row * static_cast<std::int64_t>(cells.size() - 1);

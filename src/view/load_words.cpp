@@ -293,8 +293,9 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
 std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>& all) {
   std::vector<std::string> told;
   using Basis = WeighedThing::Basis;
-  if (!states_loads(plan))
-    told.push_back("No numbers are drawn: the plan states no weight, no chassis and no circuit.");
+  if (std::ranges::none_of(all, [&](const Loads& one) { return states_loads(plan, one); }))
+    told.push_back(
+        "No numbers are drawn: the plan states no chassis and no circuit, and not what everything weighs.");
   add_ground(all, Basis::panel, "Weight by panel", told);
   add_ground(all, Basis::plywood, "Weight of plywood", told);
   add_ground(all, Basis::foam, "Weight of foam", told);

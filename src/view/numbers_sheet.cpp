@@ -242,7 +242,7 @@ PlanDrawing numbers_drawing(const Weighing& of, const Layout& layout) {
 }  // namespace
 
 std::vector<Draft> numbers_drafts(const DrawnConfiguration& of, const Loads& loads) {
-  if (!states_loads(*of.plan)) return {};
+  if (!states_loads(*of.plan, loads)) return {};
   const Weighing weighing{of, loads};
   const std::vector<Layout> layouts =
       layouts_of(of, [&](std::int64_t ratio) { return room_for_numbers(weighing, ratio); });

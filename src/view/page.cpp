@@ -84,6 +84,7 @@ PlanView centred(const DrawnConfiguration& of, const Layout& layout, const Paper
 }
 
 constexpr PaperLength widest_bar = paper_mm(122);  // with its figures
+constexpr PaperLength before_bar = paper_mm(42);   // for the arrow of travel
 
 // Four divisions, and one more left of zero that is divided into parts.
 struct Bar {
@@ -102,6 +103,15 @@ Bar bar_for(Unit unit, std::int64_t ratio) {
   for (const Bar& bar : bars)
     if (on_paper(bar.division, ratio) * (divisions + 1) <= widest_bar - paper_mm(7)) return bar;
   return bars.back();
+}
+
+// Notes beside a small drawing would stand where the bar's last figure does.
+bool has_room_for_bar(const Plan& plan, std::int64_t ratio, const Page& page) {
+  const PaperLength bar = on_paper(bar_for(plan->unit, ratio).division, ratio) * (divisions + 1);
+  const PaperLength end = page.foot.x + before_bar + bar + paper_mm(7);
+  return std::ranges::all_of(page.columns, [&](const PaperBox& column) {
+    return column.low.y >= page.foot.y + foot_height || end <= column.low.x;
+  });
 }
 
 std::string bar_figure(Length length, Unit unit) {
@@ -197,7 +207,7 @@ std::vector<Layout> layouts_of(const DrawnConfiguration& of,
     for (const bool landscape : {true, false})
       for (const NotesAt notes : {NotesAt::right, NotesAt::below}) {
         const std::optional<Page> page = page_for(plan, landscape, notes, needs);
-        if (!page) continue;
+        if (!page || !has_room_for_bar(plan, scale.ratio, *page)) continue;
         Layout layout{*page, scale, around, {}};
         layout.view = centred(of, layout, needs);
         same.push_back(std::move(layout));
@@ -259,7 +269,7 @@ Group scale_bar(const Plan& plan, std::int64_t ratio, PaperPoint low) {
 
 std::vector<Group> foot_groups(const Plan& plan, const Page& page, std::int64_t ratio) {
   return {travel_arrow(page.foot),
-          scale_bar(plan, ratio, {page.foot.x + paper_mm(42), page.foot.y + paper_mm(25, 10)})};
+          scale_bar(plan, ratio, {page.foot.x + before_bar, page.foot.y + paper_mm(25, 10)})};
 }
 
 }  // namespace berthwright

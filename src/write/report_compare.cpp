@@ -10,14 +10,16 @@ namespace berthwright {
 namespace {
 
 std::string side_line(const char* letter, const std::string& words) {
-  return wrapped(std::string(letter) + "  " + (words.empty() ? "none" : words), {"    ", "       "});
+  return wrapped(std::string(letter) + " " + words, {"    ", "      "});
 }
 
 std::string figure_lines(const Comparison& of, const ComparedFigure& figure) {
   const std::string rule = compared_rule(figure);
   const bool named = figure.either().finding != nullptr;
-  return wrapped(compared_name(of, figure) + (named ? " (" + rule + ")" : ""), item) +
-         side_line("A", compared_side(*of.first, figure.first)) +
+  const std::string name = compared_name(of, figure) + (named ? " (" + rule + ")" : "");
+  if (!figure.second) return wrapped(name + ", only A: " + compared_side(*of.first, figure.first), item);
+  if (!figure.first) return wrapped(name + ", only B: " + compared_side(*of.second, figure.second), item);
+  return wrapped(name, item) + side_line("A", compared_side(*of.first, figure.first)) +
          side_line("B", compared_side(*of.second, figure.second)) +
          wrapped(compared_verdict(of, figure), {"    ", "    "});
 }

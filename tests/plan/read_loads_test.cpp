@@ -82,6 +82,10 @@ TEST(ReadLoads, RefusesWhatCannotBe) {
   // 20 × 20 × 10 in hold 4000 cu in, 17.3 gal.
   EXPECT_EQ(first_fault(tank(R"("volume": "17 gal")")), "none");
   EXPECT_EQ(first_fault(tank(R"("volume": "18 gal")")), "tank.volume /fixtures/0/volume");
+  // The room of 120 × 72 × 72 in, 2693 gal: no tank that is carried along is larger.
+  EXPECT_EQ(first_fault(R"("cargo": [{"id": "c", "volume": "2600 gal", "from_front": 60}])"), "none");
+  EXPECT_EQ(first_fault(R"("cargo": [{"id": "c", "volume": "3100 gal", "from_front": 60}])"),
+            "tank.volume /cargo/0/volume");
   EXPECT_EQ(first_fault(tank(R"("volume": "17 gal", "fill": 101)")), "tank.fill /fixtures/0/fill");
   EXPECT_EQ(first_fault(tank(R"("fill": 10)")), "field.missing /fixtures/0/volume");
   EXPECT_EQ(first_fault(tank(R"("weight": ["9 lb", "8 lb"])")), "weight.span /fixtures/0/weight");

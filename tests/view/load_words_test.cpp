@@ -45,5 +45,20 @@ TEST(LoadWords, TellWhichPlatesFullTanksBreak) {
   EXPECT_EQ(exit_code(plan, all), 1);
 }
 
+// 60 lb 60 in ahead of the axle put 30 lb on the coupling, 120 in from it; 40 lb 30 in behind take 10 off.
+TEST(LoadWords, TellWhatMovesTheLoadOnTheCouplingMost) {
+  const Plan plan = small_plan(
+      R"("interior": {"length": 200, "width": 72, "height": 76}, "configurations": {"day": []},
+         "fixtures": [{"id": "b", "name": "Bench", "kind": "bench", "length": 20, "width": 20, "top": 14,
+                       "at": {"front": 100, "left": 0}, "weight": "40 lb"},
+                      {"id": "g", "name": "Galley", "kind": "counter", "length": 20, "width": 20, "top": 36,
+                       "at": {"front": 10, "left": 0}, "weight": "60 lb"}],
+         "chassis": {"coupling": 40, "axle": 80})");
+  const std::vector<std::string> told = weight_sentences(plan, loads_of(plan).front());
+  EXPECT_TRUE(is_told(told, "What moves the load on the coupling most: Galley +30 lb (13.6 kg); Bench -10 lb "
+                            "(-4.5 kg)."));
+  EXPECT_TRUE(is_told(told, "It changes the load on the coupling (tongue weight) by +20 lb (9.1 kg)."));
+}
+
 }  // namespace
 }  // namespace berthwright

@@ -169,14 +169,43 @@ TEST(NumbersSheet, ListsEveryCircuitOrSaysItInWords) {
   EXPECT_NE(words.find("c11, breaker of 15 A"), std::string::npos) << words;
 }
 
+// 1500 W draw 12.5 A of the 12 A that a breaker of 15 carries for hours (NEC 210.23(A)(1)).
+TEST(NumbersSheet, AHeaterAboveItsCircuitStandsOut) {
+  const NumbersOf of(
+      R"("pieces": [{"id": "H", "kind": "heater", "length": 8, "width": 8, "height": 14, "faces": "right",
+                     "watts": 1500}],
+         "fixtures": [{"id": "outlet", "kind": "outlet", "length": 3, "width": 1, "at": {"front": 40, "left": 0},
+                       "base": 12, "top": 16}],
+         "configurations": {"day": [{"piece": "H", "at": {"front": 50, "left": 30}, "plugged_into": "outlet"}]},
+         "supply": {"volts": 120, "circuits": [{"id": "c", "breaker": 15, "feeds": ["outlet"]}]})");
+  const std::string table = lettered(of.drawn.at(0), "Circuits");
+  EXPECT_NE(table.find("12.5 A"), std::string::npos) << table;
+  EXPECT_NE(table.find("too much"), std::string::npos);
+  EXPECT_NE(table.find("not met"), std::string::npos);
+}
+
+// Where nothing weighs anything there is no middle of it.
+TEST(NumbersSheet, OfZeroWeightsShowsNoCentreOfGravity) {
+  const NumbersOf of(weighed_room(stated_box("a", 10, "0"), ""));
+  ASSERT_FALSE(of.drawn.empty());
+  EXPECT_TRUE(laid_paths(of.drawn[0], Ink::balance).empty());
+  EXPECT_TRUE(laid_paths(of.drawn[0], Ink::balance_area).empty());
+  EXPECT_NE(noted(of.drawn[0]).find("Where its centre of gravity lies is unknown."), std::string::npos);
+}
+
 TEST(NumbersSheet, APlanThatStatesNothingHasNoneAndLoadsSaysWhy) {
   const NumbersOf of(R"("configurations": {"day": []})");
   EXPECT_TRUE(of.drawn.empty());
   EXPECT_NE(loads_text(of.made.plan, of.loads)
-                .find("No numbers are drawn: the plan states no weight, no chassis and no circuit."),
+                .find("No numbers are drawn: the plan states no chassis and no circuit, and not"),
             std::string::npos);
+  const std::string alone = R"(], "configurations": {"day": []})";
+  const NumbersOf unknown(R"("fixtures": [)" + stated_box("a", 10, "") + "," + stated_box("b", 40, R"("9 lb")") + alone);
+  EXPECT_TRUE(unknown.drawn.empty()) << "it may lie anywhere";
+  const NumbersOf weights(R"("fixtures": [)" + stated_box("a", 10, R"(["4 lb", "9 lb"])") + alone);
+  EXPECT_FALSE(weights.drawn.empty());
   const NumbersOf said(weighed_room("", ""));
-  EXPECT_EQ(said.drawn.empty(), false);
+  EXPECT_FALSE(said.drawn.empty());
   EXPECT_EQ(loads_text(said.made.plan, said.loads).find("No numbers are drawn"), std::string::npos);
 }
 

@@ -16,8 +16,11 @@ class FiguresOf {
     tanks_ = balance.tanks;
     using Asked = LoadVerdict::Kind;
     add(FigureKind::added, LoadSpan{balance.added.least, balance.added.most});
-    add(FigureKind::along, balance.along);
-    add(FigureKind::across, balance.across);
+    // Nothing has no middle; of what may weigh something it is unknown.
+    if (balance.added != MassSpan::of(Mass{})) {
+      add(FigureKind::along, balance.along);
+      add(FigureKind::across, balance.across);
+    }
     if (!plan_->chassis) return;
     add(FigureKind::coupling_change, balance.coupling_change);
     add(FigureKind::whole, balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most})

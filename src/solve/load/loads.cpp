@@ -82,10 +82,9 @@ int exit_code(const Plan& plan, const std::vector<Loads>& all) {
   return told.empty() || std::ranges::find(told, Status::unknown) != told.end() ? 2 : 0;
 }
 
-bool states_loads(const Plan& plan) {
-  return plan->chassis || plan->supply || !plan->cargo.empty() ||
-         std::ranges::any_of(plan->fixtures, [](const Fixture& one) { return one.weight.has_value(); }) ||
-         std::ranges::any_of(plan->pieces, [](const Piece& one) { return one.weight.has_value(); });
+bool states_loads(const Plan& plan, const Loads& loads) {
+  const std::optional<Mass>& most = loads.balance().added.most;
+  return plan->chassis || plan->supply || (most && *most > Mass{});
 }
 
 }  // namespace berthwright

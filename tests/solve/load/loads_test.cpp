@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <string>
 
 #include "support/plan_builder.h"
@@ -49,6 +50,21 @@ TEST(LoadsOf, WhatStoodOnTheScalesCountsByItsWayAlone) {
   EXPECT_EQ(day.share->high, 1134);
   EXPECT_TRUE(all[1].balance().things.empty());
   EXPECT_EQ(*all[1].balance().coupling->high, Mass::pounds(100));
+}
+
+// A leg of 12 lb that stood at 61 in on the scales, for the road: by day at 41 in it is 20 in ahead, by night at
+// 21 in 40: 2 and 4 lb more on the coupling of 100, 120 in from the axle.
+TEST(LoadsOf, DayNightAndRoadEachCarryTheirOwn) {
+  const Plan plan = small_plan(
+      R"("pieces": [{"id": "A", "kind": "leg", "length": 2, "width": 2, "thickness": 20, "weight": "12 lb"}],
+         "configurations": {"day": [{"piece": "A", "at": {"front": 40, "left": 37}}],
+                            "night": [{"piece": "A", "at": {"front": 20, "left": 37}}],
+                            "road": [{"piece": "A", "at": {"front": 60, "left": 37}}]},
+         "chassis": {"coupling": 40, "axle": 80)" +
+      on_scales("100 lb", "800 lb") + "}");
+  const std::vector<Loads> all = loads_of(plan);
+  for (std::size_t i = 0; i < 3; ++i)
+    EXPECT_EQ(*all.at(i).balance().coupling->high, Mass::pounds(std::array{102, 104, 100}.at(i))) << i;
 }
 
 TEST(VerdictsOn, APlateIsMetUpToItsFigure) {

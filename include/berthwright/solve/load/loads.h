@@ -39,8 +39,9 @@ std::vector<LoadVerdict> verdicts_on(const Plan& plan, const Loads& loads);
 /// 1: something compared is not met; 2: nothing was compared, or something is unknown; 0: all is met.
 int exit_code(const Plan& plan, const std::vector<Loads>& all);
 
-/// Whether the plan states a weight, a chassis or circuits. Where it does not, a drawing would show nothing.
-bool states_loads(const Plan& plan);
+/// Whether the plan states a chassis, circuits, or what everything weighs. Where it does not, a drawing would
+/// show nothing but that the centre of gravity may lie anywhere.
+bool states_loads(const Plan& plan, const Loads& loads);
 
 /// Right and left wheels differ by at most this part of the load on the axle: common practice, no source.
 inline constexpr int most_aside_percent = 5;
