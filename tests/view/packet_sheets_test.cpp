@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include <berthwright/view/sheets.h>
+
 #include "support/convert_trailers.h"
 
 namespace berthwright {
