@@ -94,24 +94,19 @@ std::vector<Sheet> packet_sheets(const PacketMatter& of, const Packet& packet) {
   DrawnAll drawn;
   for (const ConfigurationAnswer& one : of.answer.configurations)
     drawn.push_back({&of.plan, &one, of.answer.findings, {}});
-  std::vector<Draft> drafts;
   std::vector<Note> notes;
-  const auto set_notes_so_far = [&] {
-    add_text_pages(drafts, of.plan, {word(PacketWord::on_paper, packet.english), "packet", ""},
-                   std::move(notes));
-    notes.clear();
-  };
+  std::vector<Draft> drawings;
   for (const PacketText& text : packet.lead) BlockNotes{notes}(text);
   for (const PacketSection& section : packet.sections) {
     notes.push_back(packet_note(Note::Kind::heading, section.heading));
     for (const PacketBlock& block : section.blocks) std::visit(BlockNotes{notes}, block);
-    std::vector<Draft> about = sheets_about(of, drawn, section.id);
-    if (about.empty()) continue;
-    set_notes_so_far();
-    add_drafts(drafts, std::move(about));
+    add_drafts(drawings, sheets_about(of, drawn, section.id));
   }
   notes.push_back(packet_note(Note::Kind::caution, packet.caution));
-  set_notes_so_far();
+  std::vector<Draft> drafts;
+  add_text_pages(drafts, of.plan, {word(PacketWord::on_paper, packet.english), "packet", ""},
+                 std::move(notes));
+  add_drafts(drafts, std::move(drawings));
   return finished(of.plan, std::move(drafts));
 }
 
