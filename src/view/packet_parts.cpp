@@ -62,14 +62,17 @@ bool is_by_day(const DrawnConfiguration& of) {
 }
 
 bool is_shown(const Conversion& conversion, const DrawnAll& drawn) {
+  const bool no_beds =
+      std::ranges::all_of(drawn, [](const DrawnConfiguration& one) { return one.answer->beds.empty(); });
   const Configuration* day = day_of(drawn).answer->configuration;
-  const auto has_beds = [&](const Configuration* one) {
+  const auto counts = [&](const Configuration* one) {
     return std::ranges::any_of(drawn, [&](const DrawnConfiguration& other) {
-      return other.answer->configuration == one && !other.answer->beds.empty();
+      if (other.answer->configuration != one) return false;
+      return no_beds ? !is_on_the_road(*one) : !other.answer->beds.empty();
     });
   };
-  return (conversion.from == day && has_beds(conversion.to)) ||
-         (conversion.to == day && has_beds(conversion.from));
+  return (conversion.from == day && counts(conversion.to)) ||
+         (conversion.to == day && counts(conversion.from));
 }
 
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn) {

@@ -16,7 +16,8 @@ using DrawnAll = std::vector<DrawnConfiguration>;
 const DrawnConfiguration& day_of(const DrawnAll& drawn);
 /// Without a bed, and not on the road.
 bool is_by_day(const DrawnConfiguration& of);
-/// With pictures: between the day and every configuration that has beds of its own.
+/// With pictures: between the day and every configuration that has beds of its own; where none has, every one off
+/// the road.
 bool is_shown(const Conversion& conversion, const DrawnAll& drawn);
 
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn);

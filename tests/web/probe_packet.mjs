@@ -30,6 +30,7 @@ const browser = await openBrowser();
 async function opened(address, how, options = {}) {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, reducedMotion: 'reduce', ...options });
   const page = await context.newPage();
+  page.setDefaultTimeout(120_000);
   page.on('request', request => must(request.url() === address, `${how}: asks for ${request.url()}`));
   page.on('console', message => must(message.type() !== 'error' && message.type() !== 'warning', `${how}: ${message.text()}`));
   page.on('pageerror', error => must(false, `${how}: ${error.message}`));
