@@ -35,14 +35,17 @@ std::string description_of(std::string lead, const std::vector<Note>& notes) {
 
 void add_notes_pages(std::vector<Draft>& drafts, const Plan& plan, const Draft& drawing,
                      std::vector<Note> rest) {
-  const std::string name = drawing.drawing + ", notes";
-  const std::string id = drawing.id;
-  const std::string suffix = drawing.suffix + "-notes";
+  add_text_pages(drafts, plan, {drawing.drawing + ", notes", drawing.id, drawing.suffix + "-notes"},
+                 std::move(rest));
+}
+
+void add_text_pages(std::vector<Draft>& drafts, const Plan& plan, const TextPages& pages,
+                    std::vector<Note> rest) {
   while (!rest.empty()) {
     const Page page = notes_page(plan);
-    Draft draft = draft_of(plan, name, "none", page);
-    draft.id = id;
-    draft.suffix = suffix;
+    Draft draft = draft_of(plan, pages.drawing, "none", page);
+    draft.id = pages.id;
+    draft.suffix = pages.suffix;
     SetNotes set = set_notes(rest, page.columns);
     if (set.rest.size() == rest.size()) throw std::logic_error("a note that fits no page");
     draft.sheet.description = description_of("Notes.", rest);

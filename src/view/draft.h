@@ -24,6 +24,14 @@ std::string description_of(std::string lead, const std::vector<Note>& notes);
 void add_notes_pages(std::vector<Draft>& drafts, const Plan& plan, const Draft& drawing,
                      std::vector<Note> rest);
 
+/// Pages of nothing but notes.
+struct TextPages {
+  std::string drawing;  ///< as the title block calls them
+  std::string id;       ///< of the file's stem
+  std::string suffix;
+};
+void add_text_pages(std::vector<Draft>& drafts, const Plan& plan, const TextPages& pages, std::vector<Note> notes);
+
 /// The drafts numbered in order, with file names and title blocks. std::logic_error where lettering meets
 /// lettering.
 std::vector<Sheet> finished(const Plan& plan, std::vector<Draft> drafts);

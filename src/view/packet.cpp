@@ -49,6 +49,8 @@ PacketSection handover_section(const PacketMatter& of) {
   return section;
 }
 
+}  // namespace
+
 PacketSection figures_section(const PacketMatter& of) {
   const English english = of.plan->english;
   PacketSection section{"figures", word(PacketWord::figures, english), {}};
@@ -79,8 +81,6 @@ PacketSection caution_section(const PacketMatter& of) {
   return {"cautions", word(PacketWord::cautions, english), {std::move(list)}};
 }
 
-}  // namespace
-
 const DrawnConfiguration& day_of(const DrawnAll& drawn) {
   const auto day = std::ranges::find_if(
       drawn, [](const DrawnConfiguration& one) { return one.answer->configuration->id.text() == "day"; });
@@ -105,17 +105,22 @@ std::vector<PacketBlock> asking_blocks(const PacketMatter& of, const std::string
   return blocks;
 }
 
-Packet buyer_packet(const PacketMatter& of) {
-  DrawnAll drawn;
-  for (const ConfigurationAnswer& one : of.answer.configurations)
-    drawn.push_back({&of.plan, &one, of.answer.findings, {}});
+Packet titled_packet(const PacketMatter& of) {
   Packet packet;
   packet.english = of.plan->english;
   packet.title = of.plan->title.title;
   packet.under_title = whose_work(of.plan);
+  packet.caution = std::string(caution_line(packet.english));
+  return packet;
+}
+
+Packet buyer_packet(const PacketMatter& of) {
+  DrawnAll drawn;
+  for (const ConfigurationAnswer& one : of.answer.configurations)
+    drawn.push_back({&of.plan, &one, of.answer.findings, {}});
+  Packet packet = titled_packet(of);
   packet.lead = {{word(PacketWord::lead, packet.english), PacketText::Tone::plain},
                  {word(PacketWord::lead_plan, packet.english), PacketText::Tone::quiet}};
-  packet.caution = std::string(caution_line(packet.english));
   add_alerts(of, packet);
   for (PacketSection& section :
        std::array{glance_section(of, drawn), night_section(of, drawn), changing_section(of, drawn),

@@ -85,5 +85,7 @@ struct PacketMatter {
 
 /// For the person who takes the trailer home.
 Packet buyer_packet(const PacketMatter& of);
+/// For the people at the bench who build it.
+Packet shop_packet(const PacketMatter& of);
 
 }  // namespace berthwright

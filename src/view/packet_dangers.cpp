@@ -26,12 +26,14 @@ void add_asking(PacketSection& section, const PacketMatter& of, const std::strin
     section.blocks.push_back(std::move(block));
 }
 
-// What a sheet warns of, once.
-void add_warnings(PacketSection& section, const std::vector<Note>& notes) {
+// What a sheet warns of, once; its alerts have a place of their own.
+void add_warnings(PacketSection& section, const PacketMatter& of, const std::vector<Note>& notes) {
   if (!section.blocks.empty()) return;
-  for (const Note& note : notes)
+  for (const Note& note : notes) {
+    if (note.words == deferral(of.plan->english)) return;
     if (note.kind == Note::Kind::caution)
       section.blocks.emplace_back(PacketText{note.words, PacketText::Tone::alert});
+  }
 }
 
 std::vector<std::string> scope_sentences(const PacketMatter& of, const SitedScope& sited) {
@@ -105,7 +107,7 @@ PacketSection heat_section(const PacketMatter& of, const DrawnAll& drawn) {
   for (const DrawnConfiguration& one : drawn) {
     const std::optional<QuietSheet> sheet = heat_sheet(one);
     if (!sheet) continue;
-    add_warnings(section, sheet->notes);
+    add_warnings(section, of, sheet->notes);
     section.blocks.emplace_back(PacketHeading{when_of(*one.answer->configuration)});
     section.blocks.emplace_back(quiet_views(one, *sheet));
     if (std::vector<std::string> nearest = nearest_to_heat(of.plan, *one.answer); !nearest.empty())
@@ -126,7 +128,7 @@ PacketSection way_section(const PacketMatter& of, const DrawnAll& drawn) {
   for (const DrawnConfiguration& one : drawn) {
     const std::optional<QuietSheet> sheet = way_sheet(one);
     if (!sheet) continue;
-    add_warnings(section, sheet->notes);
+    add_warnings(section, of, sheet->notes);
     section.blocks.emplace_back(PacketHeading{when_of(*one.answer->configuration)});
     section.blocks.emplace_back(quiet_views(one, *sheet));
     PacketList list;

@@ -22,24 +22,8 @@ namespace {
 constexpr std::array bed_rules{std::string_view{"bed."}, std::string_view{"bunk."},
                                std::string_view{"mattress."}};
 
-bool is_quiet_hour(const DrawnConfiguration& of) {
-  return of.answer->beds.empty() && !is_on_the_road(*of.answer->configuration);
-}
-
 void add_blocks(PacketSection& section, std::vector<PacketBlock> blocks) {
   for (PacketBlock& block : blocks) section.blocks.push_back(std::move(block));
-}
-
-// With pictures: between the day and every configuration that has beds of its own.
-bool is_shown(const Conversion& conversion, const DrawnAll& drawn) {
-  const Configuration* day = day_of(drawn).answer->configuration;
-  const auto has_beds = [&](const Configuration* one) {
-    return std::ranges::any_of(drawn, [&](const DrawnConfiguration& other) {
-      return other.answer->configuration == one && !other.answer->beds.empty();
-    });
-  };
-  return (conversion.from == day && has_beds(conversion.to)) ||
-         (conversion.to == day && has_beds(conversion.from));
 }
 
 void add_conversion(PacketSection& section, const PacketMatter& of, const Conversion& conversion,
@@ -73,11 +57,29 @@ void add_conversion(PacketSection& section, const PacketMatter& of, const Conver
 
 }  // namespace
 
+bool is_by_day(const DrawnConfiguration& of) {
+  return of.answer->beds.empty() && !is_on_the_road(*of.answer->configuration);
+}
+
+bool is_shown(const Conversion& conversion, const DrawnAll& drawn) {
+  const bool no_beds =
+      std::ranges::all_of(drawn, [](const DrawnConfiguration& one) { return one.answer->beds.empty(); });
+  const Configuration* day = day_of(drawn).answer->configuration;
+  const auto counts = [&](const Configuration* one) {
+    return std::ranges::any_of(drawn, [&](const DrawnConfiguration& other) {
+      if (other.answer->configuration != one) return false;
+      return no_beds ? !is_on_the_road(*one) : !other.answer->beds.empty();
+    });
+  };
+  return (conversion.from == day && counts(conversion.to)) ||
+         (conversion.to == day && counts(conversion.from));
+}
+
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn) {
   PacketSection section{"glance", word(PacketWord::glance, of.plan->english), {}};
   const DrawnConfiguration& day = day_of(drawn);
   for (const DrawnConfiguration& one : drawn) {
-    if (&one != &day && !is_quiet_hour(one)) continue;
+    if (&one != &day && !is_by_day(one)) continue;
     section.blocks.emplace_back(PacketHeading{when_of(*one.answer->configuration)});
     section.blocks.emplace_back(glance_views(one));
   }

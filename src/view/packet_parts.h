@@ -14,6 +14,11 @@ using DrawnAll = std::vector<DrawnConfiguration>;
 
 /// The configuration of that name, else the first.
 const DrawnConfiguration& day_of(const DrawnAll& drawn);
+/// Without a bed, and not on the road.
+bool is_by_day(const DrawnConfiguration& of);
+/// With pictures: between the day and every configuration that has beds of its own; where none has, every one off
+/// the road.
+bool is_shown(const Conversion& conversion, const DrawnAll& drawn);
 
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection night_section(const PacketMatter& of, const DrawnAll& drawn);
@@ -21,6 +26,10 @@ PacketSection changing_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection cushion_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection heat_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection way_section(const PacketMatter& of, const DrawnAll& drawn);
+PacketSection figures_section(const PacketMatter& of);
+PacketSection caution_section(const PacketMatter& of);
+/// Title, whose work it is and the caution; no section yet.
+Packet titled_packet(const PacketMatter& of);
 
 /// What is not met or unknown of rules with one of these beginnings, in one configuration or in all, alerts
 /// and advice; its cure first.

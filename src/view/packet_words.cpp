@@ -74,7 +74,34 @@ constexpr std::array packet_rows{
               "is well."},
     PacketRow{PacketWord::signatures, "Handed over"},
     PacketRow{PacketWord::handed_over, "For the shop: name, place and date"},
-    PacketRow{PacketWord::taken_over, "For the owner: name, place and date"}};
+    PacketRow{PacketWord::taken_over, "For the owner: name, place and date"},
+    PacketRow{PacketWord::shop_lead,
+              "For the bench: the parts of the [trailer], what is cut and bought, what was compared and what "
+              "is open. The "
+              "drawings with every measure are made by draw and cut."},
+    PacketRow{PacketWord::parts, "Parts"},
+    PacketRow{PacketWord::part, "Part"},
+    PacketRow{PacketWord::kind, "Kind"},
+    PacketRow{PacketWord::material, "Material"},
+    PacketRow{PacketWord::weight, "Weight"},
+    PacketRow{PacketWord::unknown_weight, "not in the plan"},
+    PacketRow{PacketWord::cut_sheets, "Cut sheets"},
+    PacketRow{PacketWord::purchase, "To buy, or to have"},
+    PacketRow{PacketWord::purchase_lead,
+              "Counted from the parts, each by itself: nothing is laid on sheets or on the roll yet, and "
+              "nothing is added "
+              "for waste."},
+    PacketRow{PacketWord::how_much, "How much"},
+    PacketRow{PacketWord::all_foam, "All foam together"},
+    PacketRow{PacketWord::welt_cord, "Welt cord", "Piping cord"},
+    PacketRow{PacketWord::templates, "Templates"},
+    PacketRow{PacketWord::templates_note,
+              "Full-size templates are not made. The key to the cushions, among the drawings, has every "
+              "outline with all "
+              "of its measures and radii; measure before you cut."},
+    PacketRow{PacketWord::open_items, "Open items"},
+    PacketRow{PacketWord::nothing_open, "Nothing that was compared is open."},
+    PacketRow{PacketWord::on_paper, "Handover packet"}};
 
 }  // namespace
 

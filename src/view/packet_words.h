@@ -47,7 +47,25 @@ enum class PacketWord {
   unknown_means,
   signatures,
   handed_over,
-  taken_over
+  taken_over,
+  shop_lead,
+  parts,
+  part,
+  kind,
+  material,
+  weight,
+  unknown_weight,
+  cut_sheets,
+  purchase,
+  purchase_lead,
+  how_much,
+  all_foam,
+  welt_cord,
+  templates,
+  templates_note,
+  open_items,
+  nothing_open,
+  on_paper
 };
 std::string word(PacketWord which, English english);
 

@@ -4,9 +4,9 @@
 
 #include <berthwright/view/words.h>
 
-#include "view/called.h"
 #include "view/cover_words.h"
 #include "view/cushion_words.h"
+#include "view/cover_lines.h"
 #include "view/shape_words.h"
 #include "write/heading.h"
 #include "write/wrap.h"
@@ -14,50 +14,12 @@
 namespace berthwright {
 namespace {
 
-std::string cover_line(std::string_view what, const std::string& sentence) {
-  return sentence.empty() ? "" : wrapped(std::string(what) + ": " + sentence, item);
-}
-
-std::string wrapped_or_none(const std::string& sentence, const Indent& indent) {
-  return sentence.empty() ? "" : wrapped(sentence, indent);
-}
-
-std::string boxed_lines(const Plan& plan, const Cover& cover) {
-  const CoverTerms terms = cover_terms(plan->english);
-  return cover_line("Top and bottom panels", panel_sentence(plan, cover)) +
-         cover_line(capital_first(terms.boxing), boxing_sentence(plan, cover)) +
-         cover_line(capital_first(terms.zip), zip_sentence(plan, cover)) +
-         wrapped(zip_strips_sentence(plan, cover), under_item) +
-         cover_line("Marks", marks_sentence(plan, cover));
-}
-
-std::string shaped_lines(const Plan& plan, const Cover& cover) {
-  const ShapedCover& shaped = *cover.shaped;
-  std::string text;
-  if (shaped.panel)
-    text += cover_line(shaped.shape == CoverShape::board_backed ? "Panel" : "Panels",
-                       panel_sentence(plan, cover));
-  for (const std::string& sentence : shape_sentences(plan, cover)) text += wrapped(sentence, item);
-  text += cover_line(capital_first(cover_terms(plan->english).zip), zip_place_sentence(plan, cover));
-  return text;
-}
-
 std::string cover_lines(const Plan& plan, const Sewing& usual, const Cover& cover,
                         const std::string& letter) {
-  const CoverTerms terms = cover_terms(plan->english);
   const Piece& piece = *cover.piece;
-  std::string text =
-      "\n" + wrapped(lettered_name(letter, piece) + ": " +
-                         cut_size({piece.length, piece.width, piece.thickness}, plan->unit) + " finished",
-                     {});
-  text += cover_line("Foam", foam_sentence(plan, cover));
-  text += wrapped_or_none(glue_sentence(plan, cover), under_item);
-  text += cover_line("Sewn otherwise", own_sewing_sentence(plan, usual, cover));
-  text += cover.shaped ? shaped_lines(plan, cover) : boxed_lines(plan, cover);
-  text += cover_line(capital_first(terms.welt), welt_sentence(plan, cover));
-  text += cover_line(capital_first(terms.batting), batting_sentence(plan, cover));
-  for (const std::string& problem : cut_problems(plan, usual, cover))
-    text += cover_line("Cannot be cut so", problem);
+  std::string text = "\n" + wrapped(lettered_name(letter, piece) + ": " + finished_size(plan, piece), {});
+  for (const CoverLine& line : lines_of_cover(plan, usual, cover))
+    text += wrapped(line.said(), line.goes_on ? under_item : item);
   return text;
 }
 

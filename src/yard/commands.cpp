@@ -12,7 +12,7 @@
 #include "exact/code_points.h"
 #include "yard/drawings.h"
 #include "yard/files.h"
-#include "yard/font.h"
+#include "yard/pdf_of.h"
 #include "yard/plan_file.h"
 
 namespace berthwright {
@@ -35,22 +35,6 @@ void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& 
     stood.code = told(file, answer.problems(), json, out, err);
   else
     stood.answer = std::move(answer).value();
-}
-
-/// One file for all sheets; none after saying why there is none.
-std::optional<FileMap> pdf_file(const std::string& name, const Plan& plan, const std::vector<Sheet>& drawn,
-                                std::ostream& err) {
-  const Result<std::string> font = lettering_font();
-  const Title& said = plan->title;
-  Result<std::string> bytes =
-      font ? pdf(drawn, {said.title.empty() ? name : said.title, said.shop, plan->english}, *font) : font;
-  if (!bytes) {
-    tell(bytes.problems(), err);
-    return std::nullopt;
-  }
-  if (std::ranges::any_of(drawn, lacks_letters))
-    err << "Letters that DejaVu Sans lacks are empty boxes in the PDF; the SVG drawings show them.\n";
-  return FileMap{{name + ".pdf", std::move(bytes).value()}};
 }
 
 }  // namespace
@@ -80,11 +64,16 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   const std::string folder = request.folder.empty() ? "out/" + stem : request.folder;
   const std::vector<Loads> loads = loads_of(*stood.plan);
   const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut, loads);
-  const std::optional<FileMap> files =
-      request.pdf ? pdf_file(stem, *stood.plan, drawn, err) : svg_files(drawn);
-  if (!files) return exit_input;
+  FileMap files;
+  if (request.pdf) {
+    std::optional<std::string> bytes = pdf_of(drawn, *stood.plan, stem, err);
+    if (!bytes) return exit_input;
+    files[stem + ".pdf"] = std::move(*bytes);
+  } else {
+    files = svg_files(drawn);
+  }
   std::vector<std::string> names;
-  const int code = write_drawings(folder, *files, names, err);
+  const int code = write_drawings(folder, files, names, err);
   if (code != exit_fine) return code;
   for (const std::string& name : names) out << folder << '/' << name << '\n';
   if (exit_code(*stood.answer) != 0)

@@ -98,7 +98,10 @@ struct WatchRequest {
 };
 struct PacketRequest {
   std::string plan;
-  std::string file;  ///< empty: packet.html in out/ and the stem of the plan's file name
+  std::string
+      file;  ///< empty: packet.html, of the shop shop-packet.html, in out/ and the stem of the plan's name
+  bool for_shop = false;
+  bool pdf = false;  ///< in place of HTML
 };
 struct ReferenceRequest {
   std::vector<std::string> plans;  ///< where examples come from

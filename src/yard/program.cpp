@@ -270,14 +270,18 @@ CLI::App* define_packet(CLI::App& app, PacketRequest& packet) {
       app.add_subcommand("packet", "Write the handover packet that the buyer takes home: one HTML file");
   verb->add_option("PLAN", packet.plan, plan_help)->required();
   verb->add_option("--out", packet.file,
-                   "file to write (default: packet.html in out/ and the plan's file name)");
+                   "file to write (default: packet.html, shop-packet.html, or with --pdf .pdf, in out/ and the plan's file name)");
+  verb->add_flag("--pdf", packet.pdf, "the same on paper as one PDF file, with the full sheets, in place of HTML");
+  verb->add_option_function<std::string>(
+          "--for", [&packet](const std::string& whom) { packet.for_shop = whom == "shop"; },
+          "buyer (default), or shop: parts, cut sheets, what to buy, checks, open items")
+      ->check(CLI::IsMember({"buyer", "shop"}));
   verb->footer(
       "Example:\n  berthwright packet plans/sanderling.json --out sanderling.html\n\n"
       "The file holds all it needs and asks for nothing: it opens on a telephone without a network and "
       "prints.\n\n"
-      "Exit code: 0 written, whatever the check says; 65 the plan is wrong; 66 it cannot be read; 73 the "
-      "file\n"
-      "cannot be made; 74 it could not be written whole (an old one stays).");
+      "Exit code: 0 written, whatever the check says; 65 the plan is wrong; 66 it, or for a PDF the "
+      "font\nDejaVu Sans, cannot be read; 73 the file cannot be made; 74 it could not be written whole (an old one stays).");
   return verb;
 }
 

@@ -4,8 +4,10 @@
 
 #include "exact/code_points.h"
 #include "view/packet.h"
+#include "view/packet_sheets.h"
 #include "write/packet_page.h"
 #include "yard/commands.h"
+#include "yard/pdf_of.h"
 #include "yard/plan_file.h"
 
 namespace berthwright {
@@ -26,14 +28,20 @@ int run_packet(const PacketRequest& request, std::ostream& out, std::ostream& er
   if (!steps) return refused(steps.problems());
   const Result<std::vector<Cover>> cut = covers(plan, plan->sewing);
   if (!cut) return refused(cut.problems());
-  const std::string page = packet_page(buyer_packet({plan, *answer, *heaters, *steps, *cut}));
-  const std::string goal =
-      request.file.empty() ? "out/" + plan_stem(request.plan) + "/packet.html" : request.file;
+  const PacketMatter matter{plan, *answer, *heaters, *steps, *cut};
+  const Packet packet = request.for_shop ? shop_packet(matter) : buyer_packet(matter);
+  const std::string stem = plan_stem(request.plan);
+  const std::string name =
+      std::string(request.for_shop ? "shop-packet" : "packet") + (request.pdf ? ".pdf" : ".html");
+  const std::string goal = request.file.empty() ? "out/" + stem + "/" + name : request.file;
   if (std::error_code ignored; std::filesystem::equivalent(request.plan, goal, ignored)) {
     err << "berthwright: " << printable(goal, every_character) << " is the plan itself; name another file\n";
     return exit_usage;
   }
-  const int done = write_named_file(goal, page, err);
+  const std::optional<std::string> bytes =
+      request.pdf ? pdf_of(packet_sheets(matter, packet), plan, stem, err) : packet_page(packet);
+  if (!bytes) return exit_input;
+  const int done = write_named_file(goal, *bytes, err);
   if (done != exit_fine) return done;
   out << printable(goal, every_character) << '\n';
   if (exit_code(*answer) != 0)

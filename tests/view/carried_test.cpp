@@ -17,8 +17,9 @@ struct CarriedTrailer {
   CarriedTrailer(const CarriedTrailer&) = delete;
   CarriedTrailer& operator=(const CarriedTrailer&) = delete;
 
+  /// The last step by day to night that moves the piece.
   std::vector<CarriedMoment> of(const std::string& piece, const SmallLayout& layout) const {
-    for (std::size_t i = 1; i <= ways.front().steps.size(); ++i)
+    for (std::size_t i = ways.front().steps.size(); i > 0; --i)
       if (ways.front().steps[i - 1].piece.text() == piece)
         return carried_moments({&plan, &ways.front(), i}, layout);
     return {};

@@ -30,6 +30,7 @@ const browser = await openBrowser();
 async function opened(address, how, options = {}) {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, reducedMotion: 'reduce', ...options });
   const page = await context.newPage();
+  page.setDefaultTimeout(120_000);
   page.on('request', request => must(request.url() === address, `${how}: asks for ${request.url()}`));
   page.on('console', message => must(message.type() !== 'error' && message.type() !== 'warning', `${how}: ${message.text()}`));
   page.on('pageerror', error => must(false, `${how}: ${error.message}`));
@@ -37,12 +38,13 @@ async function opened(address, how, options = {}) {
   await page.goto(address);
   return page;
 }
-const drawn = stage => [...stage.querySelectorAll('.view')].map(view => {
-  const copy = view.cloneNode(true);
-  for (const box of copy.querySelectorAll('.carried')) box.remove();
-  return copy.outerHTML;
-}).join('');
-const stagesOf = page => page.evaluate(`[...document.querySelectorAll('.way')].map(way => [...way.querySelectorAll('.stages > li')].map(${drawn}))`);
+// The drawings of the stages of one conversion, all or those that are shown, without the box of a piece on its way.
+const drawnIn = (way, all) => [...way.querySelectorAll('.stages > li')].filter(stage => all || !stage.hidden).map(stage =>
+  [...stage.querySelectorAll('.view')].map(view => {
+    const copy = view.cloneNode(true);
+    for (const box of copy.querySelectorAll('.carried')) box.remove();
+    return copy.outerHTML;
+  }).join(''));
 
 async function sizes(address) {
   const page = await opened(address, 'sizes');
@@ -77,7 +79,7 @@ async function slider(address, still) {
     await way.locator('input').focus();
     for (let stage = 0; stage < still[i].length; ++stage) {
       if (stage > 0) await page.keyboard.press('ArrowRight');
-      const shown = await way.evaluate(`way => [...way.querySelectorAll('.stages > li')].filter(one => !one.hidden).map(${drawn})`);
+      const shown = await way.evaluate(drawnIn, false);
       must(shown.length === 1 && shown[0] === still[i][stage], `way ${i}, stage ${stage}: another picture`);
       const told = await way.locator('input').getAttribute('aria-valuetext');
       must(told.startsWith(stage === 0 ? 'At the start' : `Step ${stage} of ${still[i].length - 1}. `), told);
@@ -183,7 +185,8 @@ try {
   const text = readFileSync(plan, 'utf8');
   const address = packetOf(text, 'packet');
   const quiet = await opened(address, 'still', { javaScriptEnabled: false });
-  const still = await stagesOf(quiet);
+  const still = [];
+  for (const way of await quiet.locator('.way').all()) still.push(await way.evaluate(drawnIn, true));
   await quiet.context().close();
   await sizes(address);
   await slider(address, still);

@@ -163,6 +163,19 @@ TEST(PacketPage, SpeaksBothKindsOfEnglish) {
     }
 }
 
+// Two backs of one size, two seats of another: counted together. 38 x 22 and 38 x 16 in, foam half an inch
+// over: 38 1/2 x 22 1/2 and 38 1/2 x 16 1/2.
+TEST(PacketPage, OfTheShopCountsEqualSizesTogether) {
+  const HandedOver over(dinette_with_cushions());
+  const std::string page =
+      packet_page(shop_packet({over.plan, over.answer, over.heaters, over.ways, over.cut}));
+  EXPECT_NE(page.find("2 of 38 1/2&quot; x 22 1/2&quot; x 4&quot;"), std::string::npos);
+  EXPECT_NE(page.find("2 of 38 1/2&quot; x 16 1/2&quot; x 4&quot;"), std::string::npos);
+  EXPECT_NE(page.find("1 of 37 3/4&quot; x 31 3/4&quot; x 3/4&quot;"), std::string::npos) << "the table";
+  EXPECT_EQ(count_of(page, "<section id=\"parts\">"), 1U);
+  EXPECT_EQ(page.find("class=\"way\""), std::string::npos);
+}
+
 TEST(PacketPage, IsTheSameEachTime) {
   TrailerText text = dinette();
   EXPECT_TRUE(HandedOver(text).page() == HandedOver(text).page());
