@@ -1,6 +1,8 @@
 #pragma once
 
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <berthwright/exact/result.h>
@@ -15,6 +17,13 @@ struct ToldFinding {
   std::string cure;  ///< empty: none
   std::string words;
 };
+
+/// Words of a sentence that no plan of the tests brings about, and why not.
+struct UntoldWords {
+  std::string_view words;
+  std::string_view why;
+};
+std::span<const UntoldWords> untold_words();
 
 /// Everything that the project says of a plan, each thing once, as real plans bring it about.
 struct MessageTable {
