@@ -148,7 +148,8 @@ class Walk {
     const Length lane = Length::inches(12);
     return usual("bench-depth", "How deep is a bench, from its front to the wall behind it?", depth_in,
                  depth_mm, "a seat 18 in deep before a 4 in back cushion (common practice, no source)",
-                 half(most_twice - lane), why + ", and 12 in must be left between the benches") &&
+                 half(most_twice - lane), why + ", and 12 in must be left between the benches",
+                 {lane, "nobody sits on less"}) &&
            usual("bench-height", "How high is the top of a bench, without its cushion?", "14", "355",
                  "a seat of 17 in once one sits on the cushion (common practice, no source)",
                  half(known_.length("height")), "half the height of the room");
