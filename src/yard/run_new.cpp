@@ -234,8 +234,8 @@ int run_new(const NewRequest& request, std::ostream& out, std::ostream& err) {
     return exit_usage;
   }
   for (const std::string& line : misfits_of(*interview)) out << line << '\n';
-  const std::string text = with_cushions(*started, interview->length("cushions"),
-                                         bed_of_layout(interview->word("layout")), out);
+  const std::string text =
+      with_cushions(*started, interview->length("cushions"), bed_of_layout(interview->word("layout")), out);
   code = write_named_file(request.plan, text, err);
   if (code != exit_fine) return code;
   out << "Written: " << shown_path(request.plan) << '\n';

@@ -27,9 +27,9 @@ std::span<const UntoldWords> untold_words();
 
 /// Everything that the project says of a plan, each thing once, as real plans bring it about.
 struct MessageTable {
-  Problems of_files;     ///< plans/broken and texts that are no plan
-  Problems of_programs;  ///< to those who make a plan by themselves
-  Problems of_answers;   ///< of `new`
+  Problems of_files;                  ///< plans/broken and texts that are no plan
+  Problems of_programs;               ///< to those who make a plan by themselves
+  Problems of_answers;                ///< of `new`
   std::vector<ToldFinding> findings;  ///< by rule, then status; of alike ones the first
 };
 

@@ -18,7 +18,8 @@ std::vector<std::string> plans_that_do_not_stand();
 /// Trailers whose findings are told in words that those of `plans_of_every_status` lack.
 std::vector<TrailerText> plans_that_say_more();
 
-/// What is said to a program that makes a plan, a length or an outline by itself, and no file can bring about.
+/// What is said to a program that makes a plan, a length or an outline by itself, and no file can bring
+/// about.
 Problems told_to_programs();
 
 /// What `new` says to answers that cannot be.
