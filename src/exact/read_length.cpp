@@ -164,8 +164,8 @@ Problem off_lattice(const Written& written, Int128 numerator, bool negative) {
   const std::string minus = negative ? "-" : "";
   std::string cure = "write " + minus + spelled(below, written);
   if (below + step <= farthest.ticks()) cure += " or " + minus + spelled(below + step, written);
-  return length_problem("length.off-lattice", written.quantity.column, "this length falls between the marks that a plan can hold",
-                        std::move(cure));
+  return length_problem("length.off-lattice", written.quantity.column,
+                        "this length falls between the marks that a plan can hold", std::move(cure));
 }
 
 Result<Length> value(const Written& written, bool negative) {

@@ -17,20 +17,23 @@ std::string in_tenths(Int128 numerator, Int128 denominator, const char* unit) {
          (size % 10 != 0 ? "." + std::to_string(size % 10) : "") + unit;
 }
 
-Problem temperature_problem(const char* id, const char* message, std::string_view text) {
+Problem temperature_problem(const char* id, const char* message, std::string_view text,
+                            const char* cure = "write the degrees and F or C after them") {
   return {.id = id,
           .message = message,
           .found = printable(text),
           .allowed = "a temperature such as \"40 F\" or \"5.5 C\", with at most one decimal",
-          .cure = "write the degrees and F or C after them"};
+          .cure = cure};
 }
 
-Problem insulation_problem(const char* id, const char* message, std::string_view text) {
+Problem insulation_problem(
+    const char* id, const char* message, std::string_view text,
+    const char* cure = "write R or U and the number, or take it away: then it is unknown") {
   return {.id = id,
           .message = message,
           .found = printable(text),
           .allowed = "an R-value such as \"R-4\" (sq ft °F h/Btu), or a U-value such as \"U 1.7\" (W/m²K)",
-          .cure = "write R or U and the number, or take it away: then it is unknown"};
+          .cure = cure};
 }
 
 }  // namespace
@@ -40,14 +43,17 @@ Result<Temperature> read_temperature(std::string_view text) {
   if (!counted || (counted->unit != "f" && counted->unit != "c"))
     return temperature_problem("temperature.unit", "a temperature in F or C is expected here", text);
   if (counted->parts > 10)
-    return temperature_problem("temperature.decimals", "a temperature has at most one decimal", text);
+    return temperature_problem("temperature.decimals", "a temperature has at most one decimal", text,
+                               "round it to one decimal");
   const std::int64_t tenths = counted->number * (10 / counted->parts);
   constexpr std::int64_t most = 10'000;
   if (tenths < -most || tenths > most)
-    return temperature_problem("temperature.range", "no room is as cold or as hot as that", text);
+    return temperature_problem("temperature.range", "no room is as cold or as hot as that", text,
+                               "write what a thermometer shows, from -76 F (-60 C) to 140 F (60 C)");
   const Temperature read = Temperature::from_units(counted->unit == "c" ? tenths * 9 : (tenths - 320) * 5);
   if (read < coldest || read > hottest)
-    return temperature_problem("temperature.range", "no room is as cold or as hot as that", text);
+    return temperature_problem("temperature.range", "no room is as cold or as hot as that", text,
+                               "write what a thermometer shows, from -76 F (-60 C) to 140 F (60 C)");
   return read;
 }
 
@@ -70,7 +76,8 @@ Result<Insulation> read_insulation(std::string_view text) {
     return insulation_problem("insulation.number", "a plain number is expected after the letter", text);
   const Int128 thousandths = Int128{counted->number} * (1000 / counted->parts);
   if (thousandths <= 0 || thousandths >= 100'000)
-    return insulation_problem("insulation.range", "no shell is insulated like that", text);
+    return insulation_problem("insulation.range", "no shell is insulated like that", text,
+                              "write a value above 0 and below 100, or take it away: then it is unknown");
   return Insulation{r_value ? Insulation::Kind::r_value : Insulation::Kind::u_value,
                     static_cast<std::int64_t>(thousandths)};
 }

@@ -182,7 +182,8 @@ Result<Outline> Outline::worked(const WorkedRectangle& r) {
   auto polygon = Polygon::checked(std::move(points));
   if (!polygon)
     return corner_problem("opposite corners cut into each other", "",
-                          "corners that leave the outline in one piece", "make one of the two corners smaller");
+                          "corners that leave the outline in one piece",
+                          "make one of the two corners smaller");
   return Outline(std::move(polygon).value(), std::move(arcs));
 }
 

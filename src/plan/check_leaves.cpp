@@ -136,13 +136,15 @@ class LeafCheck {
 
   void check_inner(Length inner, Length outer, const char* field, const Origin& origin) {
     if (inner > Length{} && inner <= outer) return;
-    faults_.add(field_of(origin, std::string("inside/") + field),
-                {.id = "inside.size",
-                 .message = "the inside of " + in_quotes(fixture_.id.text()) + " cannot have this " + field +
-                            ": the fixture itself has " + both(outer, unit_),
-                 .found = exact_text(inner, unit_),
-                 .allowed = "above zero and at most " + exact_text(outer, unit_),
-                 .cure = "length goes along the trailer and width across it, as it stands"});
+    faults_.add(
+        field_of(origin, std::string("inside/") + field),
+        {.id = "inside.size",
+         .message = "the inside of " + in_quotes(fixture_.id.text()) + " cannot have this " + field +
+                    ": the fixture itself has " + both(outer, unit_),
+         .found = exact_text(inner, unit_),
+         .allowed = "above zero and at most " + exact_text(outer, unit_),
+         .cure =
+             "measure the inside again: length goes along the trailer and width across it, as it stands"});
   }
 
   const Fixture& fixture_;

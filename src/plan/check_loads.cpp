@@ -119,8 +119,8 @@ void check_circuits(const PlanParts& parts, Reading& faults) {
              {.id = "supply.many-loads",
               .message = "there are " + std::to_string(loads) + " loads on the supply",
               .found = std::to_string(loads),
-              .allowed = "at most " + std::to_string(most_loads) + ": every set of them is tried",
-              .cure = "put small loads together"});
+              .allowed = "at most " + std::to_string(most_loads),
+              .cure = "write small loads that run together as one load"});
 }
 
 }  // namespace

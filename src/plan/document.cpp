@@ -106,8 +106,8 @@ class TreeBuilder final : public nlohmann::json_sax<Json> {
     level.doubled = !level.names.insert(name).second;
     if (level.doubled)
       add({"json.doubled-name", level.node->pointer + pointer_step(name), 0, 0,
-           "the name " + in_quotes(name) + " stands twice between the same braces", in_quotes(name), "each name once",
-           "delete one of the two"});
+           "the name " + in_quotes(name) + " stands twice between the same braces", in_quotes(name),
+           "each name once", "delete one of the two"});
     cursor_.take(Node::Kind::text);
     return true;
   }

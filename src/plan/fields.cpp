@@ -81,14 +81,13 @@ bool Fields::report_unknown(const Node& child, std::vector<std::string>& missing
   std::optional<MeantField> meant = meant_field(child.key, missing);
   if (!meant) meant = meant_field(child.key, known_);
   if (meant) std::erase(missing, meant->field);
-  reading_.add(child,
-               {.id = "field.unknown",
-                .line = child.key_line,
-                .column = child.key_column,
-                .message = in_quotes(child.key) + " is not a field of " + what_,
-                .found = in_quotes(child.key),
-                .allowed = listed(known_),
-                .cure = meant ? meant->cure : "take it away, or put the remark in a // comment"});
+  reading_.add(child, {.id = "field.unknown",
+                       .line = child.key_line,
+                       .column = child.key_column,
+                       .message = in_quotes(child.key) + " is not a field of " + what_,
+                       .found = in_quotes(child.key),
+                       .allowed = listed(known_),
+                       .cure = meant ? meant->cure : "take it away, or put the remark in a // comment"});
   return meant.has_value();
 }
 

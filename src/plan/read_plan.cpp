@@ -47,7 +47,9 @@ void add_broken_promises(const PlanParts& parts, const std::vector<std::string>&
   const bool sound_so_far = problems.empty();
   for (Problem& problem : broken_promises(parts, unsound)) {
     // An id or a section that could not be read has been reported as such.
-    if (!sound_so_far && (problem.id == "id.empty" || problem.id == "id.characters" || problem.id == "plan.no-configuration")) continue;
+    if (!sound_so_far &&
+        (problem.id == "id.empty" || problem.id == "id.characters" || problem.id == "plan.no-configuration"))
+      continue;
     const Node& node = innermost(root, problem.pointer);
     if (problem.id == "bed.empty" && node.kind != Node::Kind::list) continue;
     problem.line = node.line;

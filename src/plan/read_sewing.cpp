@@ -74,20 +74,22 @@ std::vector<FoamSheet> read_foam_sheets(const Node* node, Reading& reading) {
 void read_shared(Fields& fields, Sewing& sewing, bool of_piece) {
   const Unit unit = fields.reading().unit;
   const auto or_default = [&](std::string_view name, const auto& as, auto value, const std::string& spelled,
-                        const char* why) {
+                              const char* why) {
     if (of_piece) return fields.optional(name, as).value_or(value);
     return fields.with_default(name, as, value, spelled, why);
   };
   sewing.fabric = read_fabric(fields.find("fabric"), sewing.fabric, fields.reading());
   sewing.seam_allowance =
       or_default("seam_allowance", as_size, sewing.seam_allowance, exact_text(sewing.seam_allowance, unit),
-           "what most pages on sewing cushions take");
-  const Length welt = or_default("welt", as_welt, sewing.welt.value_or(Length{}), "none", "no cord in the seams");
+                 "what most pages on sewing cushions take");
+  const Length welt =
+      or_default("welt", as_welt, sewing.welt.value_or(Length{}), "none", "no cord in the seams");
   sewing.welt = welt > Length{} ? std::optional(welt) : std::nullopt;
   sewing.batting = or_default("batting", as_flag, sewing.batting, "false", "nothing between foam and cover");
   sewing.foam_cut = or_default("foam_cut", one_of(foam_cuts), sewing.foam_cut, "1/2 in over",
-                         "1/4 in over on each side; published ways disagree");
-  sewing.shape = or_default("shape", one_of(cover_shapes), sewing.shape, "boxed", "the usual cover of a cushion");
+                               "1/4 in over on each side; published ways disagree");
+  sewing.shape =
+      or_default("shape", one_of(cover_shapes), sewing.shape, "boxed", "the usual cover of a cushion");
 }
 
 bool stands_on_edge(const PlanParts& parts, const PieceId& piece) {

@@ -22,13 +22,12 @@ std::optional<Vector> as_pair(const Node& node, Reading& reading) {
     return both ? std::optional(Vector{*both, *both}) : std::nullopt;
   }
   if (node.children.size() != 2) {
-    reading.add(node,
-                {.id = "value.type",
-                 .message = "here belong two lengths, and " + std::to_string(node.children.size()) +
-                            (node.children.size() == 1 ? " stands" : " stand") + " here",
-                 .found = found_at(node),
-                 .allowed = R"(one length for both ways, or two such as ["4", "6"]: along and across)",
-                 .cure = "give the length along and the length across"});
+    reading.add(node, {.id = "value.type",
+                       .message = "here belong two lengths, and " + std::to_string(node.children.size()) +
+                                  (node.children.size() == 1 ? " stands" : " stand") + " here",
+                       .found = found_at(node),
+                       .allowed = R"(one length for both ways, or two such as ["4", "6"]: along and across)",
+                       .cure = "give the length along and the length across"});
     return std::nullopt;
   }
   const std::optional<Length> along = as_size(node.children[0], reading);

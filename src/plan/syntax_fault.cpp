@@ -16,7 +16,8 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 9> token_wor
     {"false literal", "false"},
     {"null literal", "null"},
     {"end of input", "the end of the file"},
-    {"'[', '{', or a literal", "a value: a text in quotes, a number, true, false, a list in brackets or a group in braces"},
+    {"'[', '{', or a literal",
+     "a value: a text in quotes, a number, true, false, a list in brackets or a group in braces"},
     {"object key", "a name in quotes"},
     {"object separator", "a colon"},
 }};
@@ -65,9 +66,13 @@ std::string cure_for(std::string_view text, std::size_t token, std::string_view 
   const char previous = sign_before(text, token);
   if ((sign == '}' || sign == ']') && previous == ',')
     return "take away the comma before the closing bracket";
+  const auto says = [&](std::string_view words) { return reason.find(words) != std::string_view::npos; };
+  if (says("UTF-8")) return "save the file as UTF-8 text, and type the letter anew";
+  if (says("must be escaped") && !says("U+000A") && !says("U+000D")) return "put spaces in its place";
+  if (says("invalid string") && says("backslash")) return "take the backslash away, or write two of them";
+  if (says("comment")) return "begin a remark with //";
   if (sign == '\'') return "put names and texts in double quotes: \"";
-  if (reason.find("must be escaped") != std::string_view::npos ||
-      reason.find("missing closing quote") != std::string_view::npos)
+  if (says("must be escaped") || says("missing closing quote"))
     return "close the text with a quote on the same line; an inch mark inside a text needs a backslash "
            "(\\\"), or write in";
   if (previous == '"' && (sign == '"' || expected.find('}') != std::string_view::npos ||
@@ -75,10 +80,23 @@ std::string cure_for(std::string_view text, std::size_t token, std::string_view 
     return "put a comma between two values; an inch mark inside a text needs a backslash (\\\"), or write in";
   if (expected.find('}') != std::string_view::npos || expected.find(']') != std::string_view::npos)
     return "put a comma between two values; a length with a fraction stands in quotes, as in \"74 1/2\"";
-  if (reason.find("invalid literal") != std::string_view::npos ||
-      reason.find("invalid number") != std::string_view::npos)
+  if (says("invalid literal") || says("invalid number"))
     return "put texts, and lengths with a fraction or a unit, in double quotes, as in \"74 1/2 in\"";
   return "look for a missing comma, quote or bracket just before this place";
+}
+
+std::string why_not(std::string_view reason) {
+  const auto says = [&](std::string_view words) { return reason.find(words) != std::string_view::npos; };
+  if (reason.starts_with("unexpected ")) return "here stands " + in_our_words(reason.substr(11));
+  if (says("must be escaped"))
+    return says("U+000A") || says("U+000D") ? "a text in quotes goes on into the next line"
+                                            : "a tab, or a sign that nobody sees, stands in a text";
+  if (says("missing closing quote")) return "a text in quotes has no end";
+  if (says("UTF-8")) return "a letter is spelled as no text in UTF-8 is";
+  if (says("invalid string")) return "a backslash stands before a sign that needs none";
+  if (says("invalid number")) return "a number is not spelled as one";
+  if (says("comment")) return "a remark begins with // or /* and ends with its line or with */";
+  return "a word stands here without quotes";
 }
 
 }  // namespace
@@ -109,12 +127,10 @@ SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, Prog
   if (reason.starts_with("invalid string") && reason.find("must be escaped") == std::string_view::npos &&
       read > token)
     fault.at = std::min(read - 1, text.size());
-  fault.message = "the file cannot be read from here on: " +
-                  (reason.starts_with("unexpected ") ? "here stands " + in_our_words(reason.substr(11))
-                                                     : printable(reason, 120));
+  fault.message = "the file cannot be read from here on: " + why_not(reason);
   fault.found = token_at(text, token);
-  fault.allowed = expected.empty() ? "names and texts in double quotes, commas between values"
-                                   : in_our_words(expected);
+  fault.allowed =
+      expected.empty() ? "names and texts in double quotes, commas between values" : in_our_words(expected);
   fault.cure = cure_for(text, token, reason, expected);
   return fault;
 }

@@ -46,13 +46,14 @@ std::optional<std::string> checked_text(const Node& node, Reading& reading, std:
   const std::size_t at =
       static_cast<std::size_t>(std::ranges::mismatch(characters, harmless).in1 - characters.begin());
   if (at < characters.size()) {
-    reading.add(node, {.id = "text.unprintable",
-                       .column = at + 1,
-                       .message = "a character that nobody sees, or that cannot be printed, stands in this text (" +
-                                  code_point(characters[at]) + ")",
-                       .found = found_at(node),
-                       .allowed = "printable characters",
-                       .cure = "type the text anew instead of pasting it"});
+    reading.add(node,
+                {.id = "text.unprintable",
+                 .column = at + 1,
+                 .message = "a character that nobody sees, or that cannot be printed, stands in this text (" +
+                            code_point(characters[at]) + ")",
+                 .found = found_at(node),
+                 .allowed = "printable characters",
+                 .cure = "type the text anew instead of pasting it"});
     return std::nullopt;
   }
   if (characters.size() > longest) {

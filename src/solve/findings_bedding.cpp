@@ -26,7 +26,7 @@ void add_bedding_findings(const Plan& plan, std::vector<Finding>& findings) {
     else
       compare(plan, finding, std::ranges::min(fit.clearance));
     if (finding.status == Status::unknown)
-      finding.cure = Cure{Cure::Kind::state_measure, finding.subjects[fit.inside ? 0 : 1], {}};
+      finding.cure = Cure{Cure::Kind::state_measure, finding.subjects[bed.linen->sides ? 1 : 0], {}};
     findings.push_back(std::move(finding));
   }
   if (!unsaid.subjects.empty()) findings.push_back(std::move(unsaid));

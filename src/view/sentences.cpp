@@ -29,13 +29,27 @@ std::string to_where(const Plan& plan, const Finding& finding, const Cure& cure)
   return about.subjects.size() == 1 ? " away from " + Telling(plan, about).subject(0) : " away";
 }
 
+// The figure that a rule lacks.
+std::string stating_figure(const Finding& finding, const std::string& thing) {
+  const std::string& rule = finding.rule.text();
+  if (rule == "bed.bedding-locker" && finding.variant == "size of the bundle")
+    return "Write the length, width and height of the bundled bedding of " + thing +
+           " into the plan (bedding).";
+  if (rule == "bed.bedding-locker") return "Write the clear inside of " + thing + " into the plan (inside).";
+  if (rule == "bed.person-length") return "Write how tall " + thing + " is into the plan (stature).";
+  if (rule == "way.opening") return "Write into the plan whether and how " + thing + " opens (opens).";
+  if (rule == "way.swing")
+    return "Write into the plan on which side the hinge of " + thing + " stands (hinge).";
+  return "Write the length, width and place of " + thing + " into the plan (length, width, at).";
+}
+
 // What the plan leaves unsaid.
-std::string stating(Cure::Kind kind, const std::string& thing) {
+std::string stating(const Finding& finding, Cure::Kind kind, const std::string& thing) {
   switch (kind) {
     case Cure::Kind::state_plate:
       return "Write the distances of the maker's data plate of " + thing + " into the plan (data_plate).";
     case Cure::Kind::state_measure:
-      return "Write the missing figure of " + thing + " into the plan.";
+      return stating_figure(finding, thing);
     case Cure::Kind::state_cord:
       return "Measure the cord of " + thing + ", plug included, and write it into the plan (cord).";
     case Cure::Kind::state_faces:
@@ -92,7 +106,7 @@ std::string one_cure(const Plan& plan, const Finding& finding, const Cure& cure)
     case Cure::Kind::state_panel:
     case Cure::Kind::state_grain:
     case Cure::Kind::state_foam:
-      return stating(cure.kind, thing);
+      return stating(finding, cure.kind, thing);
     case Cure::Kind::real_thickness:
       return "Write what the panel really measures, " + exact_text(cure.by, plan->unit) +
              ", as the thickness of " + thing + ", or the panel it is really cut from.";

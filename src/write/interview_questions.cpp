@@ -86,7 +86,8 @@ class Walk {
       measure("front-right-to-rear-left",
               "The other diagonal, from the front right corner to the rear left one?");
     }
-    return measure("height", "How high is the room, from the finished floor to the highest point of the roof?");
+    return measure("height",
+                   "How high is the room, from the finished floor to the highest point of the roof?");
   }
 
   /// The longest that fits along and across; of a room out of square the shorter walls.
@@ -148,7 +149,8 @@ class Walk {
     const Length lane = Length::inches(12);
     return usual("bench-depth", "How deep is a bench, from its front to the wall behind it?", depth_in,
                  depth_mm, "a seat 18 in deep before a 4 in back cushion (common practice, no source)",
-                 half(most_twice - lane), why + ", and 12 in must be left between the benches") &&
+                 half(most_twice - lane), why + ", and 12 in must be left between the benches",
+                 {lane, "nobody sits on less"}) &&
            usual("bench-height", "How high is the top of a bench, without its cushion?", "14", "355",
                  "a seat of 17 in once one sits on the cushion (common practice, no source)",
                  half(known_.length("height")), "half the height of the room");
@@ -160,22 +162,22 @@ class Walk {
       return;
     bool sized = false;
     if (chose("layout", "side dinette")) {
-      sized =
-          choose("side", "At which side does the dinette stand?", {"left", "right"}, chose("door", "left") ? "right" : "left",
-                 "it stands opposite the door") &&
-          ask({.id = "from-front",
-               .asked = "How far from the front wall does the front bench of the dinette begin?",
-               .kind = Kind::distance,
-               .most = along() - Length::inches(40),
-               .why_most = so_long(along())}) &&
-          usual("bed-length", "How long shall the bed be, along the trailer?", "75", "1905",
-                "a person of 5 ft 11 in, with 4 in to spare (common practice, no source)",
-                along() - known_.length("from-front"), so_long(along()),
-                {Length::inches(36), "a child is longer"}) &&
-          usual("bed-width", "How wide shall the bed be, from the wall?", "40", "1015", "one and a half persons",
-                across() - Length::inches(18), so_long(across()) + ", and a way of 18 in must be left") &&
-          benches("22", "560", known_.length("bed-length"),
-                  "the bed is " + exact_text(known_.length("bed-length"), known_.unit()) + " long");
+      sized = choose("side", "At which side does the dinette stand?", {"left", "right"},
+                     chose("door", "left") ? "right" : "left", "it stands opposite the door") &&
+              ask({.id = "from-front",
+                   .asked = "How far from the front wall does the front bench of the dinette begin?",
+                   .kind = Kind::distance,
+                   .most = along() - Length::inches(40),
+                   .why_most = so_long(along())}) &&
+              usual("bed-length", "How long shall the bed be, along the trailer?", "75", "1905",
+                    "a person of 5 ft 11 in, with 4 in to spare (common practice, no source)",
+                    along() - known_.length("from-front"), so_long(along()),
+                    {Length::inches(36), "a child is longer"}) &&
+              usual("bed-width", "How wide shall the bed be, from the wall?", "40", "1015",
+                    "one and a half persons", across() - Length::inches(18),
+                    so_long(across()) + ", and a way of 18 in must be left") &&
+              benches("22", "560", known_.length("bed-length"),
+                      "the bed is " + exact_text(known_.length("bed-length"), known_.unit()) + " long");
     } else if (chose("layout", "facing settees")) {
       sized = usual("bench-length", "How long are the settees, along the trailer?", "75", "1905",
                     "a person of 5 ft 11 in, with 4 in to spare (common practice, no source)", along(),
@@ -291,9 +293,10 @@ class Walk {
     if (!known_.has("heater-width") || !known_.has("heater-length")) return false;
     along_wall("heater-from-front", "the heater", "left", known_.length("heater-length"));
     along_wall("heater-from-left", "the heater", "front", known_.length("heater-width"));
-    choose("heater-faces", "Which way does the front of the heater look?", {"rear", "front", "left", "right"}, "rear",
-           "it warms the lounge");
-    usual("heater-cord", "How long is the heater's own cord?", "72", "1830", "most portable heaters; measure yours");
+    choose("heater-faces", "Which way does the front of the heater look?", {"rear", "front", "left", "right"},
+           "rear", "it warms the lounge");
+    usual("heater-cord", "How long is the heater's own cord?", "72", "1830",
+          "most portable heaters; measure yours");
     if (!choose("plate", "Does the heater's data plate give distances to what can burn?", {"not read", "yes"},
                 "not read", "they stay unknown, and the published 3 ft is asked"))
       return false;
@@ -303,13 +306,14 @@ class Walk {
       measure("plate-sides", "And beside the heater?", Kind::distance);
       measure("plate-top", "And above the heater?", Kind::distance);
     }
-    if (!choose("outlet", "In which wall is the outlet for the heater?", {"none", "left", "right", "front", "rear"},
-                "none", "whether its cord reaches one is then unknown"))
+    if (!choose("outlet", "In which wall is the outlet for the heater?",
+                {"none", "left", "right", "front", "rear"}, "none",
+                "whether its cord reaches one is then unknown"))
       return false;
     if (chose("outlet", "none")) return true;
     along_wall("outlet-from", "the outlet", known_.word("outlet"), Length::inches(3));
-    return usual("outlet-height", "How high above the floor is the lower edge of the outlet?", "12", "305", "most trailers",
-                 known_.length("height"), so_long(known_.length("height")));
+    return usual("outlet-height", "How high above the floor is the lower edge of the outlet?", "12", "305",
+                 "most trailers", known_.length("height"), so_long(known_.length("height")));
   }
 
   void windows() {
@@ -320,19 +324,20 @@ class Walk {
     for (int i = 1; i <= count; ++i) {
       const std::string name = "window-" + std::to_string(i);
       const std::string window = "window " + std::to_string(i);
-      if (!choose(name, "In which wall is " + window + "?",
-                  {"left", "right", "front", "rear"}, "left", "any of them"))
+      if (!choose(name, "In which wall is " + window + "?", {"left", "right", "front", "rear"}, "left",
+                  "any of them"))
         return;
       const bool side = known_.word(name) == "left" || known_.word(name) == "right";
       const Length wall = side ? along() : across();
-      usual(name + "-width", "How wide is the clear opening of " + window + "?", "30", "760", "measure it open", wall,
-            so_long(wall));
+      usual(name + "-width", "How wide is the clear opening of " + window + "?", "30", "760",
+            "measure it open", wall, so_long(wall));
       if (!known_.has(name + "-width")) return;
-      along_wall(name + "-from", "the opening of " + window, known_.word(name), known_.length(name + "-width"));
-      usual(name + "-height", "How high is the clear opening of " + window + "?", "18", "455", "measure it open",
-            known_.length("height"), so_long(known_.length("height")));
-      usual(name + "-sill", "How high above the floor is the lower edge of " + window + "?", "32", "815", "over a bench",
-            known_.length("height"), so_long(known_.length("height")));
+      along_wall(name + "-from", "the opening of " + window, known_.word(name),
+                 known_.length(name + "-width"));
+      usual(name + "-height", "How high is the clear opening of " + window + "?", "18", "455",
+            "measure it open", known_.length("height"), so_long(known_.length("height")));
+      usual(name + "-sill", "How high above the floor is the lower edge of " + window + "?", "32", "815",
+            "over a bench", known_.length("height"), so_long(known_.length("height")));
       choose(name + "-opens", "Does " + window + " open wide enough to climb out?", {"yes", "no"}, "no",
              "a window that is fixed or only tilts");
     }

@@ -14,10 +14,11 @@ namespace berthwright {
 /// What a browser asks for.
 struct PageRequest {
   std::string method;
-  std::string path;                                           ///< without the query
-  std::vector<std::pair<std::string, std::string>> headers;  ///< names in small letters, as often as they came
-  std::string after;                                          ///< of the query; empty: none
-  int port = 0;  ///< at which the server was asked
+  std::string path;  ///< without the query
+  std::vector<std::pair<std::string, std::string>>
+      headers;          ///< names in small letters, as often as they came
+  std::string after;    ///< of the query; empty: none
+  int port = 0;         ///< at which the server was asked
   bool waited = false;  ///< it was put off once; now it must be answered
   /// Empty where there is none, or more than one.
   std::string header(const std::string& name) const;
@@ -38,7 +39,8 @@ using PageAnswerer = std::function<std::optional<PageResponse>(const PageRequest
 /// keeps nobody else waiting, and is cut off after ten seconds of silence.
 class Loopback {
  public:
-  /// Problems: "port.taken", with a port that is free now as the cure; "port.refused". Port 0: any that is free.
+  /// Problems: "port.taken", with a port that is free now as the cure; "port.refused". Port 0: any that is
+  /// free.
   static Result<std::unique_ptr<Loopback>> opened(int port, PageAnswerer answerer);
   virtual ~Loopback() = default;
   Loopback(const Loopback&) = delete;

@@ -144,7 +144,8 @@ class MicroLoopback final : public Loopback {
     return (method != "GET" && method != "HEAD") || has("Content-Length") || has("Transfer-Encoding");
   }
 
-  static void completed(void* self, MHD_Connection* connection, void** state, MHD_RequestTerminationCode why) {
+  static void completed(void* self, MHD_Connection* connection, void** state,
+                        MHD_RequestTerminationCode why) {
     static_cast<void>(state);
     static_cast<void>(why);
     auto* server = static_cast<MicroLoopback*>(self);

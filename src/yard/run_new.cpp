@@ -104,10 +104,13 @@ std::optional<Interview> begun(const NewRequest& request, std::ostream& out, std
 
 void put_question(const Question& question, std::ostream& out) {
   out << '\n' << question.asked << '\n';
+  // Numbers beside numbers would only confuse.
+  const bool are_numbers =
+      std::ranges::all_of(question.choices, [](const std::string& one) { return one.size() == 1; });
   for (std::size_t i = 0; i < question.choices.size(); ++i)
-    out << "  " << i + 1 << "  " << question.choices[i] << '\n';
+    out << "  " << (are_numbers ? "" : std::to_string(i + 1) + "  ") << question.choices[i] << '\n';
   if (!question.otherwise.empty())
-    out << "  Enter: " << question.otherwise << " (" << question.good_for << ")\n";
+    out << "  Enter: " << question.otherwise << " – " << question.good_for << '\n';
   out << "> " << std::flush;
 }
 
@@ -231,8 +234,8 @@ int run_new(const NewRequest& request, std::ostream& out, std::ostream& err) {
     return exit_usage;
   }
   for (const std::string& line : misfits_of(*interview)) out << line << '\n';
-  const std::string text = with_cushions(*started, interview->length("cushions"),
-                                         bed_of_layout(interview->word("layout")), out);
+  const std::string text =
+      with_cushions(*started, interview->length("cushions"), bed_of_layout(interview->word("layout")), out);
   code = write_named_file(request.plan, text, err);
   if (code != exit_fine) return code;
   out << "Written: " << shown_path(request.plan) << '\n';

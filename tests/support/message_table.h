@@ -1,6 +1,8 @@
 #pragma once
 
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <berthwright/exact/result.h>
@@ -16,11 +18,18 @@ struct ToldFinding {
   std::string words;
 };
 
+/// Words of a sentence that no plan of the tests brings about, and why not.
+struct UntoldWords {
+  std::string_view words;
+  std::string_view why;
+};
+std::span<const UntoldWords> untold_words();
+
 /// Everything that the project says of a plan, each thing once, as real plans bring it about.
 struct MessageTable {
-  Problems of_files;     ///< plans/broken and texts that are no plan
-  Problems of_programs;  ///< to those who make a plan by themselves
-  Problems of_answers;   ///< of `new`
+  Problems of_files;                  ///< plans/broken and texts that are no plan
+  Problems of_programs;               ///< to those who make a plan by themselves
+  Problems of_answers;                ///< of `new`
   std::vector<ToldFinding> findings;  ///< by rule, then status; of alike ones the first
 };
 

@@ -5,6 +5,8 @@
 
 #include <berthwright/exact/result.h>
 
+#include "support/trailer_text.h"
+
 namespace berthwright {
 
 /// Texts with faults of spelling or of size, of which a file can show but one, and some too large to keep.
@@ -13,7 +15,11 @@ std::vector<std::string> texts_that_are_no_plan();
 /// Plans that can be read and not stood up.
 std::vector<std::string> plans_that_do_not_stand();
 
-/// What is said to a program that makes a plan, a length or an outline by itself, and no file can bring about.
+/// Trailers whose findings are told in words that those of `plans_of_every_status` lack.
+std::vector<TrailerText> plans_that_say_more();
+
+/// What is said to a program that makes a plan, a length or an outline by itself, and no file can bring
+/// about.
 Problems told_to_programs();
 
 /// What `new` says to answers that cannot be.

@@ -11,9 +11,20 @@ namespace berthwright {
 namespace {
 
 constexpr std::size_t shortest_phrase = 8;
-constexpr std::array<std::string_view, 12> calls_without_phrases{
-    "with_default", "or_default", "note_default", "logic_error", "invalid_argument", "runtime_error",
-    "broken",       "find",       "rfind",        "starts_with", "before",           "after"};
+constexpr std::array<std::string_view, 14> calls_without_phrases{"with_default",
+                                                                 "or_default",
+                                                                 "says",
+                                                                 "defaults.push_back",
+                                                                 "note_default",
+                                                                 "logic_error",
+                                                                 "invalid_argument",
+                                                                 "runtime_error",
+                                                                 "broken",
+                                                                 "find",
+                                                                 "rfind",
+                                                                 "starts_with",
+                                                                 "before",
+                                                                 "after"};
 
 bool is_name_sign(char c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_';
@@ -81,8 +92,9 @@ class LiteralReader {
   Literal quoted(char mark) {
     Literal literal{at_, 0, {}};
     for (++at_; at_ < source_.size() && source_[at_] != mark; ++at_) {
-      if (source_[at_] == '\\') ++at_;
-      literal.words += source_[at_];
+      const bool escapes = source_[at_] == '\\';
+      if (escapes) ++at_;
+      literal.words += escapes && source_[at_] == 'n' ? '\n' : source_[at_];
     }
     literal.end = ++at_;
     return literal;

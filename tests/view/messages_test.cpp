@@ -4,6 +4,7 @@
 #include <array>
 #include <fstream>
 #include <set>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -16,25 +17,19 @@
 namespace berthwright {
 namespace {
 
-/// What is in the sources and yet told of no plan.
-struct Untold {
-  std::string_view words;
-  std::string_view why;
-};
-
 std::string missing_from_the_table(const std::vector<SourcePhrase>& phrases,
-                                   std::span<const Untold> excuses) {
+                                   std::span<const UntoldWords> excuses) {
   std::set<std::string_view> used;
   std::string missing;
   for (const SourcePhrase& phrase : phrases) {
     if (is_told(message_table(), phrase.words)) continue;
-    const auto excuse = std::ranges::find(excuses, phrase.words, &Untold::words);
+    const auto excuse = std::ranges::find(excuses, phrase.words, &UntoldWords::words);
     if (excuse != excuses.end())
       used.insert(excuse->words);
     else
       missing += phrase.file + ":" + std::to_string(phrase.line) + ": " + phrase.words + "\n";
   }
-  for (const Untold& excuse : excuses)
+  for (const UntoldWords& excuse : excuses)
     if (!used.contains(excuse.words)) missing += "excused and yet told: " + std::string(excuse.words) + "\n";
   return missing;
 }
@@ -61,7 +56,11 @@ TEST(Messages, EveryTextOfAFaultIsTold) {
        {"src/solve/room/arrangement.cpp", "src/solve/room/laying_order.cpp", "src/write/interview.cpp"})
     add(phrases_of(file, repository_text(file)));
   EXPECT_GT(phrases.size(), 400U);
-  EXPECT_EQ(missing_from_the_table(phrases, {}), "");
+  constexpr std::array no_faults{
+      UntoldWords{"your answers say so", "why an answer is usual"},
+      UntoldWords{"# Answers for: berthwright new. One a line; what is missing is asked.\n",
+                  "head of a file"}};
+  EXPECT_EQ(missing_from_the_table(phrases, no_faults), "");
 }
 
 TEST(Messages, EveryRuleIsTold) {
@@ -76,7 +75,7 @@ TEST(Messages, EveryTextOfAFindingIsTold) {
     if (phrase.file.starts_with("src/view/tell_") || phrase.file == "src/view/sentences.cpp")
       phrases.push_back(phrase);
   EXPECT_GT(phrases.size(), 100U);
-  EXPECT_EQ(missing_from_the_table(phrases, {}), "");
+  EXPECT_EQ(missing_from_the_table(phrases, untold_words()), "");
 }
 
 // Whoever reads these saws plywood.
@@ -110,7 +109,7 @@ TEST(SourcePhrases, AreTheTextsThatAreTold) {
             "1:after it;");
   EXPECT_EQ(words("constexpr std::array x{\"table of words\"};\nf(c == '\"' ? \"one of two\" : \"word\");"),
             "2:one of two;");
-  EXPECT_EQ(words("text.find(\"looked for\"); refind(\"told of\");"), "1:told of;");
+  EXPECT_EQ(words("text.find(\"looked for\"); refind(\"is told of\");"), "1:is told of;");
 }
 
 }  // namespace

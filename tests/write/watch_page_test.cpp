@@ -156,10 +156,10 @@ TEST(WatchPage, TheSliderHasAFrameForTheStartAndEachStep) {
   EXPECT_TRUE(holds(page, "<ol start=\"0\">"));
   EXPECT_EQ(times(page, "<li hidden><h3>"), 3U);
   const std::size_t start = page.find("At the start</h3><p>As it stands.</p>");
-  const std::size_t first = page.find("Step 1 of 2</h3><p>Lift the table.</p>");
-  const std::size_t last = page.find("Step 2 of 2</h3><p>Lay it down.</p>");
-  ASSERT_NE(last, std::string::npos);
-  EXPECT_TRUE(start < first && first < last);
+  const std::size_t one = page.find("Step 1 of 2</h3><p>Lift the table.</p>");
+  const std::size_t two = page.find("Step 2 of 2</h3><p>Lay it down.</p>");
+  ASSERT_NE(two, std::string::npos);
+  EXPECT_TRUE(start < one && one < two);
   for (const char* name : {"s0", "r0", "s1", "r1", "s2", "r2"})
     EXPECT_EQ(times(page, "src=\"/" + std::string(name) + ".svg\""), 1U) << name;
 }
