@@ -58,6 +58,12 @@ TEST(HeatSheet, TheEdgeOfThePublishedZoneIsThreeFeetFromTheHeater) {
   EXPECT_NE(noted(sheet).find("nearer than the published distance"), std::string::npos);
 }
 
+// With those that go on on a page of their own.
+std::string noted_on_pages(const SitedPlan& plan, const Sheet& sheet) {
+  const Sheet* more = plan.find(sheet.file + "-notes");
+  return noted(sheet) + (more == nullptr ? "" : " " + noted(*more));
+}
+
 TEST(HeatSheet, LinesEndAtBothNearestPointsAndBearTheFigureAndWhatItIsComparedWith) {
   for (const std::string& name : demo_names()) {
     const SitedPlan& plan = SitedPlan::demo(name);
@@ -84,7 +90,7 @@ TEST(HeatSheet, LinesEndAtBothNearestPointsAndBearTheFigureAndWhatItIsComparedWi
         });
         EXPECT_TRUE(told) << sheet->title;
       }
-      const std::string words = lettered(*sheet, "Names and figures") + noted(*sheet);
+      const std::string words = lettered(*sheet, "Names and figures") + noted_on_pages(plan, *sheet);
       EXPECT_TRUE(words.find("≥") != std::string::npos || words.find("<") != std::string::npos)
           << sheet->title;
     }
@@ -335,7 +341,7 @@ TEST(QuietSheets, WarnDeferAndExplainEverySign) {
       if (!sheet.file.ends_with("-heat") && !sheet.file.ends_with("-site") && !sheet.file.ends_with("-ways"))
         continue;
       ++seen;
-      const std::string notes = noted(sheet);
+      const std::string notes = noted_on_pages(plan, sheet);
       EXPECT_NE(notes.find("Warning"), std::string::npos) << sheet.title;
       EXPECT_NE(notes.find(std::string(deferral(plan.made.plan->english))), std::string::npos) << notes;
       for (const auto& [ink, words] : legend)

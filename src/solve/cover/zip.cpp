@@ -179,10 +179,13 @@ EdgeSight standing(const Plan& plan, const SeenRoom& stood, const Placed& self, 
   const Pose& pose = *self.pose;
   if (!edge.on_box || !pose.faces) return seen;
   const Upright place = upright(pose, *edge.looks, low_side_down);
-  // Held up by what no plan names, it is seen from beneath.
-  if (place == Upright::down && self.carried_by.empty())
-    return {seen.configuration, Kind::seen, Portion{}, {}};
-  if (place == Upright::down) return {seen.configuration, Kind::hidden, Portion{1000}, self.carried_by};
+  if (place == Upright::down) {
+    const bool on_floor = self.solid.base() == Length{};
+    // Held up by what the plan does not name, it is seen from beneath.
+    if (self.carried_by.empty() && !on_floor) return {seen.configuration, Kind::seen, Portion{}, {}};
+    return {seen.configuration, Kind::hidden, Portion{1000},
+            self.carried_by.empty() ? std::vector<std::string>{"floor"} : self.carried_by};
+  }
   if (place == Upright::up) return {seen.configuration, Kind::front, Portion{}, {}};
   const Vector way = way_of_end(pose, place, low_side_down);
   const Rect box = pose.outline.bounds();
