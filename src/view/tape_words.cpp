@@ -90,18 +90,18 @@ std::string states(const TapedPlan& plan) {
 
 }  // namespace
 
-std::string_view word(Standing standing) {
+std::string_view word(TapeStanding standing) {
   switch (standing) {
-    case Standing::proven:
+    case TapeStanding::proven:
       return "proven";
-    case Standing::looked_at:
+    case TapeStanding::looked_at:
       return "looked at";
-    case Standing::turns:
+    case TapeStanding::turns:
       return "turns";
-    case Standing::unknown:
+    case TapeStanding::unknown:
       return "unknown";
   }
-  throw std::logic_error("Standing out of range");
+  throw std::logic_error("TapeStanding out of range");
 }
 
 std::string_view word(TapeState state) {

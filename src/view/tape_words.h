@@ -9,7 +9,7 @@
 namespace berthwright {
 
 /// As a machine reads it: "proven", "looked at", "turns", "unknown"; "planned", "as built", "checked".
-std::string_view word(Standing standing);
+std::string_view word(TapeStanding standing);
 std::string_view word(TapeState state);
 
 /// "left bench/width 20" (508 mm), ± 1/8" (3.2 mm), planned": under the name by which the plan calls it.

@@ -25,7 +25,7 @@ std::string turning_part(const TapedPlan& plan, const WorstCases& worst, bool fi
   std::string text;
   std::size_t count = 0;
   for (const WorstCase& one : worst.cases) {
-    if (one.standing != Standing::turns || weight_of_case(one) == Weight::information) continue;
+    if (one.standing != TapeStanding::turns || weight_of_case(one) == Weight::information) continue;
     const bool is_fine_now =
         one.arises || one.written.status == Status::met || one.written.status == Status::close;
     if (is_fine_now != fine) continue;
@@ -52,7 +52,7 @@ std::string untried_part(const TapedPlan& plan, const WorstCases& worst) {
   return text;
 }
 
-std::size_t count_of(const WorstCases& worst, Standing standing, bool information) {
+std::size_t count_of(const WorstCases& worst, TapeStanding standing, bool information) {
   return static_cast<std::size_t>(std::ranges::count_if(worst.cases, [&](const WorstCase& one) {
     return one.standing == standing && (weight_of_case(one) == Weight::information) == information;
   }));
@@ -60,17 +60,17 @@ std::size_t count_of(const WorstCases& worst, Standing standing, bool informatio
 
 std::string rest_part(const WorstCases& worst) {
   std::string text = "\nAll other alerts and advice\n";
-  const auto tell = [&](Standing standing, bool information, const std::string& what) {
+  const auto tell = [&](TapeStanding standing, bool information, const std::string& what) {
     const std::size_t number = count_of(worst, standing, information);
     if (number > 0) text += wrapped(what + ": " + std::to_string(number) + ".", item);
   };
-  tell(Standing::looked_at, false,
+  tell(TapeStanding::looked_at, false,
        "The same in each plan looked at, which is no proof, since a figure may jump between them");
-  tell(Standing::proven, false,
+  tell(TapeStanding::proven, false,
        "Cannot turn while measures keep to their tolerances, since no length decides it, or one measure "
        "alone");
-  tell(Standing::unknown, false, "Unknown as the plan is written, and so not asked");
-  tell(Standing::turns, true, "Beside them, figures for information that turn (--json tells which)");
+  tell(TapeStanding::unknown, false, "Unknown as the plan is written, and so not asked");
+  tell(TapeStanding::turns, true, "Beside them, figures for information that turn (--json tells which)");
   return text;
 }
 

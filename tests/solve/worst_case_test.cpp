@@ -105,7 +105,7 @@ TEST(WorstCase, AChainOfPiecesIsOffByTheSumOfItsTolerances) {
   const WorstCases worst = worst_cases(plan).value();
   const WorstCase& gap = case_of(worst, "bed.gap");
   EXPECT_EQ(gap.written.margin, Length::inches(1, 2));
-  EXPECT_EQ(gap.standing, Standing::turns);
+  EXPECT_EQ(gap.standing, TapeStanding::turns);
   EXPECT_EQ(gap.at_worst.margin, -eighth);
   EXPECT_EQ(gap.at_worst.status, Status::not_met);
   EXPECT_TRUE(gap.adds_up);
@@ -127,7 +127,7 @@ TEST(WorstCase, AChainWithRoomToSpareHoldsAndSaysItIsNoProof) {
   const TapedPlan plan = tape_of(text_of_row({{"20", "20"}, "40 1/4", only_widths(2)}));
   const WorstCases worst = worst_cases(plan).value();
   const WorstCase& gap = case_of(worst, "bed.gap");
-  EXPECT_EQ(gap.standing, Standing::looked_at);
+  EXPECT_EQ(gap.standing, TapeStanding::looked_at);
   EXPECT_EQ(gap.at_worst.margin, Length::inches(1, 4));
   EXPECT_TRUE(worst.again.empty());
 }
@@ -152,12 +152,12 @@ TEST(WorstCase, ASillAloneIsProvenOrTurnsAtItsLimit) {
     text.replace(text.find(R"("sill": "35")"), 12, R"("sill": ")" + sill + "\"");
     return tape_of(text);
   };
-  EXPECT_EQ(case_of(worst_cases(with_sill("35")).value(), "way.sill").standing, Standing::proven);
-  EXPECT_EQ(case_of(worst_cases(with_sill("38")).value(), "way.sill").standing, Standing::proven);
+  EXPECT_EQ(case_of(worst_cases(with_sill("35")).value(), "way.sill").standing, TapeStanding::proven);
+  EXPECT_EQ(case_of(worst_cases(with_sill("38")).value(), "way.sill").standing, TapeStanding::proven);
   const TapedPlan near = with_sill("35 15/16");
   const WorstCases worst = worst_cases(near).value();
   const WorstCase& sill = case_of(worst, "way.sill");
-  EXPECT_EQ(sill.standing, Standing::turns);
+  EXPECT_EQ(sill.standing, TapeStanding::turns);
   ASSERT_EQ(sill.deciders.size(), 1U);
   EXPECT_EQ(sill.deciders.front().turns, (TurnsBetween{36_in, 36_in + one_tick}));
   EXPECT_EQ(sill.moved,
@@ -166,7 +166,7 @@ TEST(WorstCase, ASillAloneIsProvenOrTurnsAtItsLimit) {
   const TapedPlan over = with_sill("36 1/16");
   const WorstCases better = worst_cases(over).value();
   const WorstCase& high = case_of(better, "way.sill");
-  EXPECT_EQ(high.standing, Standing::turns);
+  EXPECT_EQ(high.standing, TapeStanding::turns);
   ASSERT_TRUE(high.deciders.front().turns);
   EXPECT_EQ(*high.deciders.front().turns, (TurnsBetween{36_in + one_tick, 36_in}));
   EXPECT_TRUE(is_fine(high.at_worst.status));
@@ -181,7 +181,7 @@ TEST(WorstCase, NothingTurnsWhereNothingMayBeOff) {
   EXPECT_EQ(worst.loose, 0U);
   EXPECT_TRUE(worst.again.empty());
   for (const WorstCase& one : worst.cases) {
-    EXPECT_NE(one.standing, Standing::turns) << one.written.rule.text();
+    EXPECT_NE(one.standing, TapeStanding::turns) << one.written.rule.text();
     EXPECT_EQ(one.at_worst.margin, one.written.margin);
     EXPECT_TRUE(one.moved.empty() && one.deciders.empty());
   }
@@ -200,7 +200,7 @@ TEST(WorstCase, HugeTolerancesThatMakeNoPlanAreTold) {
   EXPECT_EQ(worst.untried.front().moved.to, 16_in);
   EXPECT_FALSE(worst.untried.front().reason.empty());
   EXPECT_EQ(worst.not_stood_up, 1U);  // all long
-  EXPECT_EQ(case_of(worst, "way.sill").standing, Standing::turns);
+  EXPECT_EQ(case_of(worst, "way.sill").standing, TapeStanding::turns);
 }
 
 TEST(WorstCase, AMeasureThatWasCheckedIsNotAskedForAgain) {
@@ -208,13 +208,13 @@ TEST(WorstCase, AMeasureThatWasCheckedIsNotAskedForAgain) {
       only_widths(3, R"({"measure": "interior/width", "state": "checked", "tolerance": "1/4"})");
   const TapedPlan plan = tape_of(text_of_row({{"20", "20", "20"}, "60 1/2", tape}));
   const WorstCases worst = worst_cases(plan).value();
-  EXPECT_EQ(case_of(worst, "bed.gap").standing, Standing::turns);
+  EXPECT_EQ(case_of(worst, "bed.gap").standing, TapeStanding::turns);
   ASSERT_EQ(worst.again.size(), 3U);
   for (const TakeAgain& one : worst.again) EXPECT_TRUE(plan.measures()[one.measure].name.ends_with("/width"));
 }
 
 struct GapFigures {
-  Standing standing;
+  TapeStanding standing;
   std::optional<Length> margin;
   std::vector<Length> effects;
   friend bool operator==(const GapFigures&, const GapFigures&) = default;
@@ -229,7 +229,7 @@ GapFigures figures_of(const ClosingRow& row) {
 
 TEST(WorstCase, DoesNotCareAboutMirrorsAndOrder) {
   const GapFigures as_it_is = figures_of({{"20", "22", "18"}, "60 1/2", only_widths(3)});
-  EXPECT_EQ(as_it_is.standing, Standing::turns);
+  EXPECT_EQ(as_it_is.standing, TapeStanding::turns);
   EXPECT_EQ(figures_of({{"20", "22", "18"}, "60 1/2", only_widths(3), "right"}), as_it_is);
   EXPECT_EQ(figures_of({{"20", "22", "18"}, "60 1/2", only_widths(3), "left", true}), as_it_is);
 }
@@ -265,7 +265,7 @@ TEST(WorstCase, MissesNoTurnThatDenseSamplesFind) {
       sampled.push_back(answered(plan.made_from(lengths).value()).value().findings);
     EXPECT_EQ(sampled.size(), 27U);
     for (const WorstCase& one : worst.cases) {
-      if (one.written.rule.text() != "bed.gap" && one.standing != Standing::proven) continue;
+      if (one.written.rule.text() != "bed.gap" && one.standing != TapeStanding::proven) continue;
       bool turned = false;
       for (const std::vector<Finding>& findings : sampled) {
         const auto same = std::ranges::find_if(
@@ -274,7 +274,7 @@ TEST(WorstCase, MissesNoTurnThatDenseSamplesFind) {
         turned = turned || is_fine(same->status) != is_fine(one.written.status);
       }
       turned_in_samples += turned ? 1 : 0;
-      EXPECT_EQ(one.standing == Standing::turns, turned) << one.written.rule.text();
+      EXPECT_EQ(one.standing == TapeStanding::turns, turned) << one.written.rule.text();
     }
   }
   EXPECT_EQ(turned_in_samples, 1U);
@@ -285,7 +285,7 @@ TEST(WorstCase, EveryTurnIsThatOfAPlanWhichCanBeMadeAgain) {
   const WorstCases worst = worst_cases(plan).value();
   std::size_t witnessed = 0;
   for (const WorstCase& one : worst.cases) {
-    if (one.standing != Standing::turns || one.vanishes) continue;
+    if (one.standing != TapeStanding::turns || one.vanishes) continue;
     std::vector<Length> lengths;
     for (const TapeMeasure& measure : plan.measures()) lengths.push_back(measure.length);
     for (const MovedMeasure& moved : one.moved) {

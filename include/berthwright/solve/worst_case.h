@@ -12,7 +12,7 @@ namespace berthwright {
 
 /// What becomes of a finding while every measure lies within its tolerance. A finding turns over where it
 /// passes between met (close counts as met) and not met.
-enum class Standing {
+enum class TapeStanding {
   proven,     ///< it cannot turn: its figure is one measure as it is, or none at all
   looked_at,  ///< it turned in none of the plans looked at; no proof
   turns,      ///< it turned in a plan that was stood up and checked
@@ -46,7 +46,7 @@ struct WorstCase {
   Finding written;        ///< as the plan is written; where it `arises`, as at worst
   bool arises = false;    ///< the plan as written has no such finding
   bool vanishes = false;  ///< one of the plans looked at has no such finding and is fine there
-  Standing standing = Standing::unknown;
+  TapeStanding standing = TapeStanding::unknown;
   Finding at_worst;  ///< of the plans looked at, where it is nearest its limit or farthest beyond it
   std::vector<MovedMeasure> moved;  ///< what makes it so; empty: the plan as written
   std::vector<Decider> deciders;    ///< greatest effect first
@@ -83,6 +83,7 @@ struct WorstCases {
 /// does not turn. One that is `proven` has a figure that is one measure of the plan or none. Of all others it
 /// is only said that they held in each plan looked at: where a figure jumps (a gap that counts as closed, a
 /// cushion that drops out of a bed) a plan between those looked at may do what none of them does.
+/// Measures stand at what the plan writes, also where it says what was found as built.
 /// The order to measure again: each finding that turns has one vote, an alert four, shared among its deciders
 /// by effect. Problems: those of `answered`.
 Result<WorstCases> worst_cases(const TapedPlan& plan);
