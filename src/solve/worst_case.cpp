@@ -18,7 +18,7 @@ using MovedMeasures = std::vector<MovedMeasure>;
 
 constexpr Length told_apart = Length::inches(1, 64);
 
-Weight weight_of(const Finding& finding) { return find_rule(finding.rule.text())->weight; }
+Weight rule_weight(const Finding& finding) { return find_rule(finding.rule.text())->weight; }
 
 Length sum_of(const std::vector<Decider>& deciders) {
   Length sum;
@@ -27,7 +27,7 @@ Length sum_of(const std::vector<Decider>& deciders) {
 }
 
 /// A plan that was looked at, as far as it is needed again.
-struct Look {
+struct TapeLook {
   struct Seen {
     bool missing = true;
     Status status = Status::met;
@@ -66,7 +66,7 @@ class TapeTrials {
     try_all(true);
     try_all(false);
     for (std::size_t i = 0; i < cases_.size(); ++i) {
-      if (!turned_[i] || weight_of(written_[i]) == Weight::information) continue;
+      if (!turned_[i] || rule_weight(written_[i]) == Weight::information) continue;
       for (Decider& decider : cases_[i].deciders)
         if (turned_alone_at(i, end_of(decider))) decider.turns = bracket(i, decider);
     }
@@ -86,7 +86,7 @@ class TapeTrials {
   MovedMeasure end_of(const Decider& decider) const { return at_end(decider.measure, decider.longer); }
 
   /// None: there is no such plan; `reason` says why.
-  const Look* look_at(const MovedMeasures& moved, std::string* reason = nullptr) {
+  const TapeLook* look_at(const MovedMeasures& moved, std::string* reason = nullptr) {
     std::vector<Length> lengths = lengths_;
     for (const MovedMeasure& one : moved) lengths[one.measure] = one.to;
     const auto known = looks_.find(lengths);
@@ -99,13 +99,13 @@ class TapeTrials {
     }
     ++result_.looked_at;
     const TapeTrial trial = matched_to(written_, answer->findings);
-    Look look;
+    TapeLook look;
     for (std::size_t i = 0; i < written_.size(); ++i) look.of.push_back(noted(i, trial.of[i], moved));
     for (const Finding& one : trial.arisen) note_arisen(one, moved);
     return &looks_.emplace(std::move(lengths), std::move(look)).first->second;
   }
 
-  Look::Seen noted(std::size_t index, const std::optional<Finding>& tried, const MovedMeasures& moved) {
+  TapeLook::Seen noted(std::size_t index, const std::optional<Finding>& tried, const MovedMeasures& moved) {
     WorstCase& one = cases_[index];
     const bool fine = is_fine(one.written.status);
     if (!tried) {
@@ -137,7 +137,7 @@ class TapeTrials {
       found.deciders.push_back({measure, {}, to > lengths_[measure], std::nullopt});
   }
 
-  static bool has_turned(const Finding& written, const Look::Seen& seen) {
+  static bool has_turned(const Finding& written, const TapeLook::Seen& seen) {
     const bool fine = is_fine(written.status);
     if (seen.missing) return !fine;
     return seen.status != Status::unknown && is_fine(seen.status) != fine;
@@ -147,7 +147,7 @@ class TapeTrials {
     for (const bool longer : {false, true}) {
       const MovedMeasure moved = at_end(measure, longer);
       std::string reason;
-      const Look* look = look_at({moved}, &reason);
+      const TapeLook* look = look_at({moved}, &reason);
       if (look == nullptr) {
         result_.untried.push_back({moved, reason});
         continue;
@@ -156,7 +156,7 @@ class TapeTrials {
     }
   }
 
-  void note_alone(std::size_t index, const Look::Seen& seen, std::size_t measure, bool longer) {
+  void note_alone(std::size_t index, const TapeLook::Seen& seen, std::size_t measure, bool longer) {
     if (written_[index].status == Status::unknown) return;
     const bool turns = has_turned(written_[index], seen);
     const Length effect = toward_limit(written_[index], seen.margin).value_or(Length{});
@@ -180,7 +180,7 @@ class TapeTrials {
   /// Twice the sum of the effects, since two measures may do together what neither does alone.
   bool is_near(std::size_t index) const {
     const WorstCase& one = cases_[index];
-    if (weight_of(one.written) == Weight::information || one.deciders.size() < 2) return false;
+    if (rule_weight(one.written) == Weight::information || one.deciders.size() < 2) return false;
     return turned_[index] || (one.written.margin && abs(*one.written.margin) <= 2 * sum_of(one.deciders));
   }
 
@@ -188,7 +188,7 @@ class TapeTrials {
     MovedMeasures moved;
     for (const Decider& one : cases_[index].deciders) moved.push_back(end_of(one));
     std::ranges::sort(moved, {}, &MovedMeasure::measure);
-    const Look* look = look_at(moved);
+    const TapeLook* look = look_at(moved);
     if (look == nullptr) {
       ++result_.not_stood_up;
       return;
@@ -198,7 +198,7 @@ class TapeTrials {
   }
 
   bool turned_alone_at(std::size_t index, const MovedMeasure& moved) {
-    const Look* look = look_at({moved});
+    const TapeLook* look = look_at({moved});
     return look != nullptr && has_turned(written_[index], look->of[index]);
   }
 
@@ -242,7 +242,7 @@ class TapeTrials {
   std::vector<TakeAgain> again(const std::vector<WorstCase>& cases) const {
     std::map<std::size_t, std::pair<Int128, std::size_t>> votes;
     for (const WorstCase& one : cases) {
-      const Weight weight = weight_of(one.written);
+      const Weight weight = rule_weight(one.written);
       if (one.standing != TapeStanding::turns || weight == Weight::information) continue;
       const Int128 vote = Int128{1'000'000} * (weight == Weight::alert ? 4 : 1);
       const Length sum = sum_of(one.deciders);
@@ -268,7 +268,7 @@ class TapeTrials {
   std::vector<WorstCase> cases_;
   std::vector<WorstCase> arisen_;
   std::vector<bool> turned_;
-  std::map<std::vector<Length>, Look> looks_;
+  std::map<std::vector<Length>, TapeLook> looks_;
   WorstCases result_;
 };
 
@@ -290,7 +290,7 @@ Length root_of_squares(const std::vector<Decider>& deciders) {
 int exit_code(const WorstCases& worst) {
   bool unknown = false;
   for (const WorstCase& one : worst.cases) {
-    if (weight_of(one.written) != Weight::alert) continue;
+    if (rule_weight(one.written) != Weight::alert) continue;
     if (one.standing == TapeStanding::turns || one.written.status == Status::not_met) return 1;
     unknown = unknown || one.written.status == Status::unknown;
   }

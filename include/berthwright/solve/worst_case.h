@@ -83,6 +83,7 @@ struct WorstCases {
 /// does not turn. One that is `proven` has a figure that is one measure of the plan or none. Of all others it
 /// is only said that they held in each plan looked at: where a figure jumps (a gap that counts as closed, a
 /// cushion that drops out of a bed) a plan between those looked at may do what none of them does.
+/// Measures stand at what the plan writes, also where it says what was found as built.
 /// The order to measure again: each finding that turns has one vote, an alert four, shared among its deciders
 /// by effect. Problems: those of `answered`.
 Result<WorstCases> worst_cases(const TapedPlan& plan);
