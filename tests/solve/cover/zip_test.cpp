@@ -160,6 +160,21 @@ TrailerText random_room(std::mt19937_64& random, int turn) {
   return text;
 }
 
+// Whether the floor, or what was laid before it, ends at its lower edge beneath it: tried at the middle of
+// every square inch, all sides being whole inches.
+bool stands_on_something(const Arrangement& arrangement, const Placed& self) {
+  if (self.solid.base() == Length{}) return true;
+  const Rect box = self.solid.outline().bounds();
+  for (const Placed& thing : arrangement.things) {
+    if (&thing == &self) break;
+    if (thing.solid.top() != self.solid.base()) continue;
+    for (Length x = box.low.x + Length::inches(1, 2); x < box.high.x; x += 1_in)
+      for (Length y = box.low.y + Length::inches(1, 2); y < box.high.y; y += 1_in)
+        if (thing.solid.outline().side_of({x, y}) == Side::inside) return true;
+  }
+  return false;
+}
+
 // The twin's opinion of an edge in one configuration; nothing where samples cannot tell.
 std::optional<Kind> sampled(const Plan& plan, const SeenRoom& stood, const Piece& piece, const RimEdge& edge,
                             Wall down) {
@@ -168,7 +183,8 @@ std::optional<Kind> sampled(const Plan& plan, const SeenRoom& stood, const Piece
   const bool flat = self->pose->manner == Pose::Manner::flat;
   if (!flat && !edge.on_box) return Kind::seen;
   const oracle::SampledEdge told = oracle::sampled_edge(plan, stood.arrangement, *self, edge, down);
-  if (!told.upright) return told.looks_down ? Kind::hidden : Kind::front;
+  if (!told.upright && !told.looks_down) return Kind::front;
+  if (!told.upright) return stands_on_something(stood.arrangement, *self) ? Kind::hidden : Kind::seen;
   if (std::abs(told.covered - 0.75) < 0.02) return std::nullopt;
   return told.covered > 0.75 ? Kind::hidden : Kind::seen;
 }

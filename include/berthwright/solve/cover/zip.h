@@ -19,8 +19,8 @@ struct SeenRoom {
 
 /// What is seen of one stretch of a cushion's edge in one configuration. It is hidden where, over three
 /// quarters of its length, a wall, a fixture or another piece comes within 1 in of it and covers at least
-/// half of its height (own choice); where the cushion is stowed; and beneath one that stands on edge. At the
-/// upright ends of one on edge its thickness counts as their length.
+/// half of its height (own choice); where the cushion is stowed; and beneath one that stands on edge on
+/// something. At the upright ends of one on edge its thickness counts as their length.
 struct EdgeSight {
   enum class Kind { stowed, hidden, seen, front };  ///< front: seen by who sits there
   const Configuration* configuration = nullptr;
