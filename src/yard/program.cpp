@@ -298,7 +298,8 @@ int dispatched(const std::vector<std::string>& arguments, std::ostream& out, std
       app.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == arguments.front(); })
           .empty()) {
     err << "berthwright: no verb is called " << printable(arguments.front(), every_character)
-        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, compare, fmt, convert-units, watch "
+        << "; the verbs are new, check, draw, heater, steps, split, cut, loads, compare, fmt, convert-units, "
+           "watch "
            "and "
            "explain\n";
     return exit_usage;

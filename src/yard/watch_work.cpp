@@ -120,11 +120,9 @@ void WatchWork::work_out(std::size_t number, const Result<std::string>& text) {
   if (!plan) return;
   const auto stood = std::make_shared<Stood>(std::move(plan).value());
   Result<Answer> answer = answered(stood->plan);
-  if (!answer)
-    return publish(number, [&](WatchBoard& board) { board.problems = answer.problems(); });
+  if (!answer) return publish(number, [&](WatchBoard& board) { board.problems = answer.problems(); });
   stood->answer = std::move(answer).value();
-  const auto findings =
-      std::make_shared<const ScreenFindings>(screen_findings(stood->plan, *stood->answer));
+  const auto findings = std::make_shared<const ScreenFindings>(screen_findings(stood->plan, *stood->answer));
   publish(number, [&](WatchBoard& board) { board.findings = {number, findings}; });
   if (!is_newest(number)) return;
   const auto plans = std::make_shared<const std::vector<ScreenSheet>>(

@@ -48,11 +48,11 @@ TEST(ReadLoads, KnowsEveryFieldOfTheExample) {
 // A room of 60 × 40 × 40 in holds 96,000 cu in, 415.6 gal: no tank that is carried along holds more.
 TEST(ReadLoads, RefusesATankLargerThanTheRoom) {
   const auto fault = [](const char* gallons) {
-    const Result<Plan> plan = read_plan(
-        std::string(R"({"berthwright": 1, "title": "T", "unit": "in", "configurations": {"day": []},
+    const Result<Plan> plan =
+        read_plan(std::string(R"({"berthwright": 1, "title": "T", "unit": "in", "configurations": {"day": []},
                         "interior": {"length": 60, "width": 40, "height": 40},
                         "cargo": [{"id": "c", "from_front": 30, "volume": ")") +
-        gallons + R"( gal"}]})");
+                  gallons + R"( gal"}]})");
     return plan ? "none" : plan.problems().front().id + " " + plan.problems().front().pointer;
   };
   EXPECT_EQ(fault("415"), "none");

@@ -200,7 +200,8 @@ TEST(NumbersSheet, APlanThatStatesNothingHasNoneAndLoadsSaysWhy) {
                 .find("No numbers are drawn: the plan states no chassis and no circuit, and not"),
             std::string::npos);
   const std::string alone = R"(], "configurations": {"day": []})";
-  const NumbersOf unknown(R"("fixtures": [)" + stated_box("a", 10, "") + "," + stated_box("b", 40, R"("9 lb")") + alone);
+  const NumbersOf unknown(R"("fixtures": [)" + stated_box("a", 10, "") + "," +
+                          stated_box("b", 40, R"("9 lb")") + alone);
   EXPECT_TRUE(unknown.drawn.empty()) << "it may lie anywhere";
   const NumbersOf weights(R"("fixtures": [)" + stated_box("a", 10, R"(["4 lb", "9 lb"])") + alone);
   EXPECT_FALSE(weights.drawn.empty());

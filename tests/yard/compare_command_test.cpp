@@ -53,7 +53,8 @@ TEST(CompareCommand, TurnedRoundAnswersTheMirrorImage) {
   EXPECT_EQ(there.code, 1);
   EXPECT_EQ(back.code, 1);
   EXPECT_EQ(there.err, "");
-  EXPECT_EQ(without_sentences(turned_round(json::parse(there.out))), without_sentences(json::parse(back.out)));
+  EXPECT_EQ(without_sentences(turned_round(json::parse(there.out))),
+            without_sentences(json::parse(back.out)));
 }
 
 TEST(CompareCommand, TellsDayFromNightAndWhichIsBetterByWhichRule) {
@@ -87,13 +88,14 @@ TEST(CompareCommand, RefusesWhatItCannotCompare) {
 // Both are drawn at one scale: the pages are twice as wide as one, and the table comes last.
 TEST(CompareCommand, DrawsBothSideBySide) {
   TemporaryFolder folder;
-  const ProgramSaid said =
-      told({"compare", demo("dunnock"), demo("nuthatch"), "--configuration", "night", "--out", folder.path("drawn")});
+  const ProgramSaid said = told({"compare", demo("dunnock"), demo("nuthatch"), "--configuration", "night",
+                                 "--out", folder.path("drawn")});
   EXPECT_EQ(said.code, 1) << said.err;
   const std::map<std::string, std::string> files = files_in(folder.path("drawn"));
   ASSERT_FALSE(files.empty());
   const auto has = [&](const std::string& part) {
-    return std::ranges::any_of(files, [&](const auto& file) { return file.first.find(part) != std::string::npos; });
+    return std::ranges::any_of(files,
+                               [&](const auto& file) { return file.first.find(part) != std::string::npos; });
   };
   EXPECT_TRUE(has("1-night-plan.svg"));
   EXPECT_TRUE(has("night-heat.svg"));

@@ -18,12 +18,12 @@ namespace berthwright {
 /// thin grey plans what gives heat with its distances, where each of `heaters` may stand and what each rule
 /// takes, in every configuration and in all at once that a place is sought for, the ways out, and of each of
 /// `conversions` what is done step by step; of one without an order a page that says so; then those of
-/// `cover_sheets`; last of each of `loads` weight, circuits and warming, where the plan states enough of it. Each
-/// is followed by pages for those of its notes that found no room beside it. `heaters`, `covers` and `loads`
-/// are of the plan.
+/// `cover_sheets`; last of each of `loads` weight, circuits and warming, where the plan states enough of it.
+/// Each is followed by pages for those of its notes that found no room beside it. `heaters`, `covers` and
+/// `loads` are of the plan.
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {},
-                          std::span<const Conversion> conversions = {},
-                          const std::vector<Cover>& covers = {}, std::span<const Loads> loads = {});
+                          std::span<const Conversion> conversions = {}, const std::vector<Cover>& covers = {},
+                          std::span<const Loads> loads = {});
 
 /// The key to the cushions, with every measure and where each lies, and labels to cut out; none where
 /// `covers` is empty. Pages are numbered among themselves.

@@ -25,9 +25,9 @@ struct PdfTitle {
   English english = English::american;
 };
 /// The sheets as one true-scale PDF file, a page and a bookmark each, tagged, without any date. `font` is the
-/// file of DejaVu Sans, which is embedded; letters that it lacks are empty boxes. Problems: "font.unreadable",
-/// "font.other" where its letters have other widths than the sheets were laid out with. The same bytes each
-/// time, with the same libraries.
+/// file of DejaVu Sans, which is embedded; letters that it lacks are empty boxes. Problems:
+/// "font.unreadable", "font.other" where its letters have other widths than the sheets were laid out with.
+/// The same bytes each time, with the same libraries.
 Result<std::string> pdf(const std::vector<Sheet>& sheets, const PdfTitle& about, const std::string& font);
 
 /// What a check prints beyond the usual.
