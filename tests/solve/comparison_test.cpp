@@ -24,7 +24,7 @@ struct StoodDemo {
   ComparedPlan compared;
 };
 
-Verdict turned(Verdict verdict) {
+Verdict turned_verdict(Verdict verdict) {
   switch (verdict) {
     case Verdict::first_better:
       return Verdict::second_better;
@@ -60,7 +60,7 @@ void expect_mirrored(const Comparison& there, const Comparison& back) {
     const std::vector<ComparedFigure>& b = back.pairs[i].figures;
     ASSERT_EQ(a.size(), b.size());
     for (std::size_t k = 0; k < a.size(); ++k) {
-      EXPECT_EQ(a[k].verdict, turned(b[k].verdict));
+      EXPECT_EQ(a[k].verdict, turned_verdict(b[k].verdict));
       EXPECT_EQ(a[k].because, b[k].because);
       EXPECT_EQ(a[k].size, b[k].size);
       EXPECT_TRUE(is_same(a[k].first, b[k].second));
