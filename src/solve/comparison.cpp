@@ -13,15 +13,23 @@ using Verdict = ComparedFigure::Verdict;
 using Because = ComparedFigure::Because;
 using Found = std::vector<const Finding*>;
 
-// What is neither better high nor low once it is within its limits: another rule bounds it from the other side,
-// or the height of a bed is a matter of taste below what asks for a rail or a step.
-constexpr std::array one_of_two_limits{
-    std::string_view{"seat.low"},       std::string_view{"seat.high"},         std::string_view{"seat.shallow"},
-    std::string_view{"seat.deep"},      std::string_view{"seat.low-back"},     std::string_view{"seat.high-back"},
-    std::string_view{"seat.low-table"}, std::string_view{"seat.high-table"},   std::string_view{"seat.table-over"},
-    std::string_view{"seat.table-away"}, std::string_view{"alarm.below-ceiling"},
-    std::string_view{"alarm.dead-air"}, std::string_view{"alarm.gas-height"},  std::string_view{"bed.access-aid"},
-    std::string_view{"bed.guard-rail"}};
+// What is neither better high nor low once it is within its limits: another rule bounds it from the other
+// side, or the height of a bed is a matter of taste below what asks for a rail or a step.
+constexpr std::array one_of_two_limits{std::string_view{"seat.low"},
+                                       std::string_view{"seat.high"},
+                                       std::string_view{"seat.shallow"},
+                                       std::string_view{"seat.deep"},
+                                       std::string_view{"seat.low-back"},
+                                       std::string_view{"seat.high-back"},
+                                       std::string_view{"seat.low-table"},
+                                       std::string_view{"seat.high-table"},
+                                       std::string_view{"seat.table-over"},
+                                       std::string_view{"seat.table-away"},
+                                       std::string_view{"alarm.below-ceiling"},
+                                       std::string_view{"alarm.dead-air"},
+                                       std::string_view{"alarm.gas-height"},
+                                       std::string_view{"bed.access-aid"},
+                                       std::string_view{"bed.guard-rail"}};
 
 struct Judgement {
   Verdict verdict = Verdict::differs;
@@ -67,9 +75,12 @@ Judgement judged(const LoadFigure& first, const LoadFigure& second) {
 }
 
 bool are_alike(const Finding& a, const Finding& b) {
-  return a.status == b.status && a.measured == b.measured && a.compared == b.compared && a.besides == b.besides;
+  return a.status == b.status && a.measured == b.measured && a.compared == b.compared &&
+         a.besides == b.besides;
 }
-bool are_alike(const LoadFigure& a, const LoadFigure& b) { return a.value == b.value && a.status == b.status; }
+bool are_alike(const LoadFigure& a, const LoadFigure& b) {
+  return a.value == b.value && a.status == b.status;
+}
 
 /// By name, so that figures of one thing meet.
 auto name_of_figure(const Finding& finding) {
@@ -90,7 +101,9 @@ class PairOf {
   explicit PairOf(ComparedPair& pair) : pair_(pair) {}
 
   void add_rule(Found first, Found second) {
-    const auto by_name = [](const Finding* a, const Finding* b) { return name_of_figure(*a) < name_of_figure(*b); };
+    const auto by_name = [](const Finding* a, const Finding* b) {
+      return name_of_figure(*a) < name_of_figure(*b);
+    };
     std::ranges::stable_sort(first, by_name);
     std::ranges::stable_sort(second, by_name);
     Found first_left;
@@ -111,13 +124,15 @@ class PairOf {
 
   void add_loads(const std::vector<LoadFigure>& first, const std::vector<LoadFigure>& second) {
     for (const LoadFigure& one : first) {
-      const auto like = std::ranges::find_if(second, [&](const LoadFigure& other) { return other.is_named_like(one); });
+      const auto like =
+          std::ranges::find_if(second, [&](const LoadFigure& other) { return other.is_named_like(one); });
       if (like == second.end())
         add_single({.finding = nullptr, .load = one}, Verdict::only_first);
       else if (are_alike(one, *like))
         ++pair_.alike;
       else
-        add_judged({.finding = nullptr, .load = one}, {.finding = nullptr, .load = *like}, judged(one, *like));
+        add_judged({.finding = nullptr, .load = one}, {.finding = nullptr, .load = *like},
+                   judged(one, *like));
     }
     for (const LoadFigure& one : second)
       if (std::ranges::none_of(first, [&](const LoadFigure& other) { return other.is_named_like(one); }))
@@ -135,7 +150,8 @@ class PairOf {
       ++pair_.alike;
       return;
     }
-    add_judged({.finding = nullptr, .load = {}, .length = first}, {.finding = nullptr, .load = {}, .length = second}, {});
+    add_judged({.finding = nullptr, .load = {}, .length = first},
+               {.finding = nullptr, .load = {}, .length = second}, {});
     pair_.figures.back().size = size;
   }
 
@@ -157,7 +173,8 @@ class PairOf {
     for (const std::string& variant : variants) {
       const auto worst_first = [&](const Found& side) {
         Found some;
-        std::ranges::copy_if(side, std::back_inserter(some), [&](const Finding* one) { return one->variant == variant; });
+        std::ranges::copy_if(side, std::back_inserter(some),
+                             [&](const Finding* one) { return one->variant == variant; });
         std::ranges::stable_sort(some, is_worse);
         return some;
       };
@@ -195,8 +212,8 @@ class PairOf {
 Found found_by(const ComparedPlan& plan, const Rule& rule, const Configuration* configuration) {
   Found found;
   for (const Finding& finding : plan.answer->findings)
-    if (finding.rule == rule.id &&
-        (configuration != nullptr ? finding.configuration == configuration->id : finding.configuration.empty()))
+    if (finding.rule == rule.id && (configuration != nullptr ? finding.configuration == configuration->id
+                                                             : finding.configuration.empty()))
       found.push_back(&finding);
   return found;
 }
@@ -255,8 +272,8 @@ Comparison compared_plans(const ComparedPlan& first, const ComparedPlan& second,
       comparison.only_second.push_back(one.id);
   std::ranges::sort(both);
   for (const ConfigurationId& id : both)
-    comparison.pairs.push_back(pair_of(first, first.plan->configuration(id.text()), second,
-                                       second.plan->configuration(id.text())));
+    comparison.pairs.push_back(
+        pair_of(first, first.plan->configuration(id.text()), second, second.plan->configuration(id.text())));
   return comparison;
 }
 

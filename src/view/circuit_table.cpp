@@ -62,7 +62,7 @@ std::vector<TableRow> table_rows(const Plan& plan, const SupplyFigures& supply) 
     for (std::size_t k = 0; k < supply.loads.size(); ++k)
       if (supply.loads[k].circuit == i)
         rows.push_back(table_row(plan, supply.loads[k],
-                              std::ranges::find(figures.too_large, k) != figures.too_large.end()));
+                                 std::ranges::find(figures.too_large, k) != figures.too_large.end()));
   }
   const std::string unknown(word(Term::unknown, plan->english));
   for (const CircuitLoad& load : supply.loads) {

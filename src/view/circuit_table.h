@@ -9,8 +9,8 @@
 
 namespace berthwright {
 
-/// The loads of every circuit with their currents, as rows on paper: breaker, what it may carry for hours, all
-/// loads on, as they count, and the verdict. From the top left corner of a box of that width on.
+/// The loads of every circuit with their currents, as rows on paper: breaker, what it may carry for hours,
+/// all loads on, as they count, and the verdict. From the top left corner of a box of that width on.
 struct CircuitTable {
   std::vector<Mark> marks;
   PaperLength height;

@@ -82,7 +82,11 @@ void move_right(Sheet& sheet, PaperLength by) {
 /// Above the frame of its page.
 Group letter_of(const std::string& letter, PaperLength left, bool is_lacking) {
   return {letter,
-          {Text{Ink::label, {left + paper_mm(13), paper_mm(10)}, lettering::bed, Anchor::start, false,
+          {Text{Ink::label,
+                {left + paper_mm(13), paper_mm(10)},
+                lettering::bed,
+                Anchor::start,
+                false,
                 is_lacking ? letter + ": no such drawing" : letter}},
           0};
 }
@@ -130,7 +134,8 @@ void add_pair(std::vector<Sheet>& sheets, const Comparison& of, const ComparedPa
     const std::vector<Sheet> left = finished(*of.first->plan, drafts_at(kind, a, first, scale));
     const std::vector<Sheet> right = finished(*of.second->plan, drafts_at(kind, b, second, scale));
     for (std::size_t i = 0; i < std::max(left.size(), right.size()); ++i) {
-      sheets.push_back(beside_each_other(i < left.size() ? &left[i] : nullptr, i < right.size() ? &right[i] : nullptr));
+      sheets.push_back(
+          beside_each_other(i < left.size() ? &left[i] : nullptr, i < right.size() ? &right[i] : nullptr));
       sheets.back().file = stem + "-" + kind.stem + (i == 0 ? "" : "-notes");
     }
   }
@@ -172,7 +177,8 @@ class TablePages {
  private:
   void add_heads() { add_row({"Figure", "A", "B", "Which is better"}, Note::Kind::heading); }
 
-  static bool set_row(const TableCells& cells, Note::Kind kind, const PaperBox& rest, std::vector<Mark>& marks) {
+  static bool set_row(const TableCells& cells, Note::Kind kind, const PaperBox& rest,
+                      std::vector<Mark>& marks) {
     const PaperLength open =
         rest.width() - between_cells_of_row * static_cast<std::int64_t>(cells.size() - 1);
     PaperLength left = rest.low.x;

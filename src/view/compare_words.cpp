@@ -141,7 +141,8 @@ std::string source_of(const Comparison& of, const ComparedFigure& figure) {
 }
 
 std::string better_words(const Comparison& of, const ComparedFigure& figure, const std::string& better) {
-  const std::string lead = better + " is better by " + compared_rule(figure) + " (" + source_of(of, figure) + "): ";
+  const std::string lead =
+      better + " is better by " + compared_rule(figure) + " (" + source_of(of, figure) + "): ";
   switch (figure.because) {
     case Because::keeps:
       return lead + "the other does not keep it, or only closely.";
@@ -229,8 +230,9 @@ std::vector<std::string> lacking_configurations(const Comparison& of) {
   const auto tell = [&](const ComparedPlan& plan, const std::vector<ConfigurationId>& ids, const char* who) {
     for (const ConfigurationId& id : ids) {
       const Configuration& one = *plan.plan->configuration(id.text());
-      told.push_back("Only " + std::string(who) + " shows the " + std::string(word(Term::trailer, (*plan.plan)->english)) +
-                     " " + small_first(when_of(one)) + ": not compared.");
+      told.push_back("Only " + std::string(who) + " shows the " +
+                     std::string(word(Term::trailer, (*plan.plan)->english)) + " " +
+                     small_first(when_of(one)) + ": not compared.");
     }
   };
   tell(*of.first, of.only_first, "A");
@@ -239,7 +241,8 @@ std::vector<std::string> lacking_configurations(const Comparison& of) {
 }
 
 std::string_view compared_caution() {
-  return "Better is said of one figure by one rule, never of a whole layout. What has no number of its own in "
+  return "Better is said of one figure by one rule, never of a whole layout. What has no number of its own "
+         "in "
          "the rule, or is limited from two sides, only differs.";
 }
 

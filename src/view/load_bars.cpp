@@ -74,13 +74,14 @@ class BarsOf {
   void add_share() {
     const ShareRange& range = share_range(chassis_.range);
     const auto& told = balances_.front()->share;
-    LoadBar bar{"Share on the coupling",
-                verdict(Kind::share),
-                (told ? share_text(*told) + (range.of_plate ? " of the plate" : " of the whole") : "unknown") +
-                    "; asked " + std::to_string(range.least) + " to " + std::to_string(range.most) + " %",
-                range.least * std::int64_t{100},
-                range.most * std::int64_t{100},
-                {}};
+    LoadBar bar{
+        "Share on the coupling",
+        verdict(Kind::share),
+        (told ? share_text(*told) + (range.of_plate ? " of the plate" : " of the whole") : "unknown") +
+            "; asked " + std::to_string(range.least) + " to " + std::to_string(range.most) + " %",
+        range.least * std::int64_t{100},
+        range.most * std::int64_t{100},
+        {}};
     for (const Balance* one : balances_)
       bar.lines.push_back(line(*one, one->share ? std::optional(one->share->low) : std::nullopt,
                                one->share ? std::optional(one->share->high) : std::nullopt));
@@ -91,14 +92,16 @@ class BarsOf {
   void add_plate(const char* name, Kind kind, const std::optional<Mass>& limit, const LoadOf& load_of) {
     if (!limit) return;
     const LoadSpan told = load_of(*balances_.front()).value_or(LoadSpan{});
-    LoadBar bar{name, verdict(kind),
+    LoadBar bar{name,
+                verdict(kind),
                 bar_load(told, plan_->unit) + "; at most " + bar_mass(*limit, plan_->unit, Rounding::down),
-                0,    bar_whole,
+                0,
+                bar_whole,
                 {}};
     for (const Balance* one : balances_) {
       const LoadSpan load = load_of(*one).value_or(LoadSpan{});
-      bar.lines.push_back(line(*one, bar_part(load.low, *limit, Rounding::down),
-                               bar_part(load.high, *limit, Rounding::up)));
+      bar.lines.push_back(
+          line(*one, bar_part(load.low, *limit, Rounding::down), bar_part(load.high, *limit, Rounding::up)));
     }
     bars_.push_back(std::move(bar));
   }
@@ -162,8 +165,8 @@ PaperLength bar_cell_height(const LoadBar& bar) {
 }
 
 std::size_t bar_columns(PaperLength width) {
-  const std::int64_t fitting = (width + between_bar_cells).micrometres() /
-                               (least_bar_cell + between_bar_cells).micrometres();
+  const std::int64_t fitting =
+      (width + between_bar_cells).micrometres() / (least_bar_cell + between_bar_cells).micrometres();
   return static_cast<std::size_t>(std::max<std::int64_t>(1, fitting));
 }
 
@@ -182,8 +185,8 @@ struct BarAxis {
   }
 };
 
-void add_bar_line(std::vector<Mark>& marks, const LoadBar& bar, const LoadBar::Line& line, const BarAxis& axis,
-              PaperLength top) {
+void add_bar_line(std::vector<Mark>& marks, const LoadBar& bar, const LoadBar::Line& line,
+                  const BarAxis& axis, PaperLength top) {
   const PaperLength bottom = top + bar_height;
   const auto box = [&](Ink ink, PaperLength from, PaperLength to, PaperLength inset) {
     marks.emplace_back(closed_path(ink, PaperBox{{from, top + inset}, {to, bottom - inset}}));
@@ -213,11 +216,11 @@ std::vector<Mark> bar_cell_marks(const LoadBar& bar, PaperPoint corner, PaperLen
   marks.emplace_back(bar_words({corner.x, baseline}, Anchor::start, bar.name));
   marks.emplace_back(bar_words({corner.x + width, baseline}, Anchor::end, bar.verdict));
   const bool tagged = !bar.lines.front().tanks.empty();
-  const BarAxis axis{bar.from(), bar.to(), corner.x + (tagged ? bar_tag_width : PaperLength{}), corner.x + width};
+  const BarAxis axis{bar.from(), bar.to(), corner.x + (tagged ? bar_tag_width : PaperLength{}),
+                     corner.x + width};
   PaperLength top = corner.y + above_bar_lines;
   for (const LoadBar::Line& line : bar.lines) {
-    if (tagged)
-      marks.emplace_back(bar_words({corner.x, top + paper_mm(21, 10)}, Anchor::start, line.tanks));
+    if (tagged) marks.emplace_back(bar_words({corner.x, top + paper_mm(21, 10)}, Anchor::start, line.tanks));
     add_bar_line(marks, bar, line, axis, top);
     top = top + bar_line_pitch;
   }
@@ -249,7 +252,8 @@ PaperLength bars_in_rows(const std::vector<LoadBar>& bars, PaperLength width, co
 std::int64_t LoadBar::from() const {
   std::int64_t least_told = std::min<std::int64_t>(0, least * 2);
   for (const Line& line : lines)
-    for (const auto& end : {line.low, line.high}) least_told = std::min(least_told, end.value_or(0) * 11 / 10);
+    for (const auto& end : {line.low, line.high})
+      least_told = std::min(least_told, end.value_or(0) * 11 / 10);
   return least_told;
 }
 

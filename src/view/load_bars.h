@@ -10,8 +10,8 @@
 
 namespace berthwright {
 
-/// A figure beside what it is compared with, on an axis of its own, in ten-thousandths of the whole, of a plate
-/// or of the axle's load.
+/// A figure beside what it is compared with, on an axis of its own, in ten-thousandths of the whole, of a
+/// plate or of the axle's load.
 struct LoadBar {
   /// The figure with the tanks in one state; without an end where none is known.
   struct Line {

@@ -124,11 +124,10 @@ void lay_middle(const Weighing& of, const PlanView& view, Laid& laid) {
     laid.signs.push_back(sign_box(view(centre), paper_mm(26, 10)));
   } else {
     drawn.marks.emplace_back(closed_path(Ink::balance_area, area));
-    laid.hatched.push_back(
-        {{{area.low, {area.high.x, area.low.y}, area.high, {area.low.x, area.high.y}}},
-         Ink::balance_area,
-         Ink::balance_hatch,
-         Diagonal::rising});
+    laid.hatched.push_back({{{area.low, {area.high.x, area.low.y}, area.high, {area.low.x, area.high.y}}},
+                            Ink::balance_area,
+                            Ink::balance_hatch,
+                            Diagonal::rising});
   }
   laid.above.push_back(std::move(drawn));
   lay_label(of.of, view, centre, view(centre), middle_label(of), true, laid);
@@ -145,12 +144,12 @@ void name_movers(const Weighing& of, Laid& laid) {
 
 std::vector<Note> numbers_notes(const Weighing& of, bool has_table) {
   const Plan& plan = of.plan();
-  std::vector<Note> notes = warning_notes(
-      plan,
-      {"Weigh the " + std::string(word(Term::trailer, plan->english)) +
-           " loaded as it is towed, coupling and axle: no figure here replaces a scale.",
-       std::string("Wiring is for a ") + (plan->english == English::american ? "licensed" : "qualified") +
-           " person and the local code."});
+  std::vector<Note> notes =
+      warning_notes(plan, {"Weigh the " + std::string(word(Term::trailer, plan->english)) +
+                               " loaded as it is towed, coupling and axle: no figure here replaces a scale.",
+                           std::string("Wiring is for a ") +
+                               (plan->english == English::american ? "licensed" : "qualified") +
+                               " person and the local code."});
   const auto say = [&](const std::string& heading, const std::vector<std::string>& sentences) {
     if (sentences.empty()) return;
     notes.push_back({Note::Kind::heading, heading, 0, false, std::nullopt});
@@ -189,13 +188,12 @@ Surroundings room_for_numbers(const Weighing& of, std::int64_t ratio) {
   Surroundings around = bare_surroundings(plan, ratio);
   auto& lanes = around.lanes;
   if (plan->chassis && plan->chassis->coupling)
-    lanes[Wall::front].depth = std::max(lanes[Wall::front].depth,
-                                        on_paper(*plan->chassis->coupling, ratio) + around_coupling);
+    lanes[Wall::front].depth =
+        std::max(lanes[Wall::front].depth, on_paper(*plan->chassis->coupling, ratio) + around_coupling);
   if (plan->chassis && plan->chassis->track && *plan->chassis->track > plan->interior.width) {
     const PaperLength beyond =
         on_paper(half(*plan->chassis->track - plan->interior.width), ratio) + around_coupling;
-    for (const Wall wall : {Wall::left, Wall::right})
-      lanes[wall].depth = std::max(lanes[wall].depth, beyond);
+    for (const Wall wall : {Wall::left, Wall::right}) lanes[wall].depth = std::max(lanes[wall].depth, beyond);
   }
   const PaperLength width = on_paper(plan->interior.outline.polygon().bounds().width(), ratio) +
                             lanes[Wall::front].depth + lanes[Wall::rear].depth;
@@ -225,13 +223,11 @@ PlanDrawing numbers_drawing(const Weighing& of, const Layout& layout) {
     lay_middle(of, view, laid);
     name_movers(of, laid);
     if (!blocks.bars.empty())
-      laid.above.push_back(
-          {"Bars: what is asked, and the figure",
-           marks_of(blocks.bars, {{below.low.x, below.low.y + between_blocks}, below.high}),
-           0});
+      laid.above.push_back({"Bars: what is asked, and the figure",
+                            marks_of(blocks.bars, {{below.low.x, below.low.y + between_blocks}, below.high}),
+                            0});
     if (blocks.table) {
-      for (Mark& mark : blocks.table->marks)
-        move_by(mark, {below.low.x, box.high.y - blocks.table->height});
+      for (Mark& mark : blocks.table->marks) move_by(mark, {below.low.x, box.high.y - blocks.table->height});
       laid.above.push_back({"Circuits", blocks.table->marks, 0});
     }
     return laid;

@@ -7,8 +7,8 @@
 
 namespace berthwright {
 
-/// The plan with its centre of gravity, axle and coupling; bars of the figures that are compared, the circuits
-/// as a table, the rest in words. None where the plan states too little: `states_loads`.
+/// The plan with its centre of gravity, axle and coupling; bars of the figures that are compared, the
+/// circuits as a table, the rest in words. None where the plan states too little: `states_loads`.
 std::vector<Draft> numbers_drafts(const DrawnConfiguration& of, const Loads& loads);
 
 }  // namespace berthwright

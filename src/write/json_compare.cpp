@@ -42,7 +42,7 @@ Json side_json(const ComparedPlan& plan, const std::optional<FigureSide>& side) 
   if (!side) return nullptr;
   Json json = side->finding != nullptr ? finding_side(plan, *side->finding)
               : side->load             ? load_side(*side->load)
-                                       : Json{{"status", nullptr}, {"figure", {{"mm", millimetres(*side->length)}}}};
+                           : Json{{"status", nullptr}, {"figure", {{"mm", millimetres(*side->length)}}}};
   json["text"] = compared_side(plan, side);
   return json;
 }
@@ -52,16 +52,15 @@ Json figure_json(const Comparison& of, const ComparedFigure& figure) {
   const std::string rule = compared_rule(figure);
   return {{"what", compared_name(of, figure)},
           {"rule", rule.empty() ? Json(nullptr) : Json(rule)},
-          {"weight", side.finding != nullptr
-                         ? Json(word(term_of(find_rule(rule)->weight), English::american))
-                         : Json(nullptr)},
+          {"weight", side.finding != nullptr ? Json(word(term_of(find_rule(rule)->weight), English::american))
+                                             : Json(nullptr)},
           {"circuit", side.load && !side.load->circuit.empty() ? Json(side.load->circuit) : Json(nullptr)},
           {"tanks", side.load ? Json(word(side.load->tanks)) : Json(nullptr)},
           {"first", side_json(*of.first, figure.first)},
           {"second", side_json(*of.second, figure.second)},
           {"verdict", word(figure.verdict)},
-          {"because", figure.because == ComparedFigure::Because::nothing ? Json(nullptr)
-                                                                         : Json(word(figure.because))},
+          {"because",
+           figure.because == ComparedFigure::Because::nothing ? Json(nullptr) : Json(word(figure.because))},
           {"sentence", compared_verdict(of, figure)}};
 }
 

@@ -9,7 +9,8 @@
 
 namespace berthwright {
 
-// Figures as JSON: what findings measure, and spans of loads. As in in_json.h, the caller brings the guest in.
+// Figures as JSON: what findings measure, and spans of loads. As in in_json.h, the caller brings the guest
+// in.
 
 template <class Json>
 struct QuantityIn {

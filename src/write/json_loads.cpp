@@ -17,14 +17,15 @@ std::string_view status_word(Status status) { return word(term_of(status), Engli
 
 Json weighed_thing_json(const Balance& balance, std::size_t i) {
   const WeighedThing& thing = balance.things[i];
-  return {{"id", thing.id},
-          {"name", thing.name},
-          {"weight", span_in<Json>(thing.weight)},
-          {"known_by", word(thing.basis)},
-          {"along", span_in<Json>(thing.place.along)},
-          {"across", span_in<Json>(thing.place.across)},
-          {"moved_since_weighed", thing.on_scales.has_value()},
-          {"on_coupling", balance.on_coupling.empty() ? Json(nullptr) : span_in<Json>(balance.on_coupling[i])}};
+  return {
+      {"id", thing.id},
+      {"name", thing.name},
+      {"weight", span_in<Json>(thing.weight)},
+      {"known_by", word(thing.basis)},
+      {"along", span_in<Json>(thing.place.along)},
+      {"across", span_in<Json>(thing.place.across)},
+      {"moved_since_weighed", thing.on_scales.has_value()},
+      {"on_coupling", balance.on_coupling.empty() ? Json(nullptr) : span_in<Json>(balance.on_coupling[i])}};
 }
 
 Json share_json(const Plan& plan, const Balance& balance) {

@@ -36,7 +36,8 @@ std::string compare_text(const Comparison& of, const ComparedNames& names) {
   const std::vector<std::string> lacking = lacking_configurations(of);
   if (!lacking.empty()) text += "\n";
   for (const std::string& sentence : lacking) text += wrapped(sentence, {});
-  return text + "\n" + wrapped(compared_caution(), {}) + wrapped(caution_line((*of.first->plan)->english), {});
+  return text + "\n" + wrapped(compared_caution(), {}) +
+         wrapped(caution_line((*of.first->plan)->english), {});
 }
 
 }  // namespace berthwright

@@ -76,13 +76,13 @@ int run_compare(const CompareRequest& request, std::ostream& out, std::ostream& 
   std::vector<ConfigurationId> only;
   for (const std::string& id : request.configurations) {
     // One plan has to know it, or it is a slip of the pen.
-    if (second.plan->configuration(id) == nullptr && !is_configuration(*first.plan, id, err)) return exit_usage;
+    if (second.plan->configuration(id) == nullptr && !is_configuration(*first.plan, id, err))
+      return exit_usage;
     only.emplace_back(id);
   }
-  return tell_comparison(request, compared_plans(first.compared, second.compared, only),
-                         {printable(request.plan, every_character),
-                          printable(request.with.front(), every_character)},
-                         out, err);
+  return tell_comparison(
+      request, compared_plans(first.compared, second.compared, only),
+      {printable(request.plan, every_character), printable(request.with.front(), every_character)}, out, err);
 }
 
 }  // namespace berthwright

@@ -24,7 +24,7 @@ struct StoodDemo {
   ComparedPlan compared;
 };
 
-Verdict turned(Verdict verdict) {
+Verdict turned_verdict(Verdict verdict) {
   switch (verdict) {
     case Verdict::first_better:
       return Verdict::second_better;
@@ -60,7 +60,7 @@ void expect_mirrored(const Comparison& there, const Comparison& back) {
     const std::vector<ComparedFigure>& b = back.pairs[i].figures;
     ASSERT_EQ(a.size(), b.size());
     for (std::size_t k = 0; k < a.size(); ++k) {
-      EXPECT_EQ(a[k].verdict, turned(b[k].verdict));
+      EXPECT_EQ(a[k].verdict, turned_verdict(b[k].verdict));
       EXPECT_EQ(a[k].because, b[k].because);
       EXPECT_EQ(a[k].size, b[k].size);
       EXPECT_TRUE(is_same(a[k].first, b[k].second));
@@ -111,7 +111,8 @@ TEST(ComparedPlans, LoseNoFigure) {
   for (const ComparedPair& pair : of.pairs) {
     if (pair.first == nullptr) continue;
     const auto in = [](const ComparedPlan& plan, const Configuration* configuration) {
-      return static_cast<std::size_t>(std::ranges::count(plan.answer->findings, configuration->id, &Finding::configuration));
+      return static_cast<std::size_t>(
+          std::ranges::count(plan.answer->findings, configuration->id, &Finding::configuration));
     };
     const auto loads_in = [](const ComparedPlan& plan, const Configuration* configuration) {
       const auto loads = std::ranges::find(plan.loads, configuration, &Loads::configuration);
@@ -131,8 +132,9 @@ TEST(ComparedPlans, LoseNoFigure) {
 /// A heater of 10 x 10 in whose near face is `away` from a cushion to its front.
 TrailerText heater_at(int front) {
   TrailerText text;
-  text.pieces = {R"({"id": "C", "kind": "cushion", "length": 20, "width": 20, "thickness": 4})",
-                 R"({"id": "H", "kind": "heater", "length": 10, "width": 10, "height": 14, "faces": "rear"})"};
+  text.pieces = {
+      R"({"id": "C", "kind": "cushion", "length": 20, "width": 20, "thickness": 4})",
+      R"({"id": "H", "kind": "heater", "length": 10, "width": 10, "height": 14, "faces": "rear"})"};
   text.day = {R"({"piece": "C", "at": {"front": 0, "left": 20}})",
               R"({"piece": "H", "at": {"front": )" + std::to_string(front) + R"(, "left": 25}})"};
   return text;
@@ -175,12 +177,14 @@ TEST(HasOneWay, IsFalseWhereAnotherRuleLimitsTheSameFromTheOtherSide) {
 }
 
 /// A trailer with a cabinet of that weight; its coupling carries `share` per cent of what the scales said.
-TrailerText cabinet_of(const std::string& weight, const std::string& coupling = "120 lb", const std::string& axle = "880 lb") {
+TrailerText cabinet_of(const std::string& weight, const std::string& coupling = "120 lb",
+                       const std::string& axle = "880 lb") {
   TrailerText text;
-  text.fixtures = {R"({"id": "K", "kind": "cabinet", "length": 20, "width": 20, "at": {"front": 60, "left": 0}, "top": 30)" +
-                   (weight.empty() ? std::string{} : R"(, "weight": )" + weight) + "}"};
-  text.more = R"("chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": ")" + coupling + R"(", "axle": ")" + axle +
-              R"("}}, )";
+  text.fixtures = {
+      R"({"id": "K", "kind": "cabinet", "length": 20, "width": 20, "at": {"front": 60, "left": 0}, "top": 30)" +
+      (weight.empty() ? std::string{} : R"(, "weight": )" + weight) + "}"};
+  text.more = R"("chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": ")" + coupling +
+              R"(", "axle": ")" + axle + R"("}}, )";
   return text;
 }
 
@@ -200,7 +204,8 @@ ComparedFigure load_row(const TrailerText& first, const TrailerText& second, Loa
 // Unknown is never better, nor worse: 40 lb against what nobody says.
 TEST(ComparedPlans, UnknownAgainstKnownIsUnknown) {
   for (const auto& [first, second] : {std::pair(R"("40 lb")", ""), std::pair("", R"("40 lb")")}) {
-    EXPECT_EQ(load_row(cabinet_of(first), cabinet_of(second), LoadFigure::Kind::whole).verdict, Verdict::unknown);
+    EXPECT_EQ(load_row(cabinet_of(first), cabinet_of(second), LoadFigure::Kind::whole).verdict,
+              Verdict::unknown);
     const ComparedFigure share = load_row(cabinet_of(first), cabinet_of(second), LoadFigure::Kind::share);
     EXPECT_EQ(share.verdict, Verdict::unknown);
     EXPECT_EQ(share.because, Because::nothing);

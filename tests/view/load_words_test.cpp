@@ -55,8 +55,9 @@ TEST(LoadWords, TellWhatMovesTheLoadOnTheCouplingMost) {
                        "at": {"front": 10, "left": 0}, "weight": "60 lb"}],
          "chassis": {"coupling": 40, "axle": 80})");
   const std::vector<std::string> told = weight_sentences(plan, loads_of(plan).front());
-  EXPECT_TRUE(is_told(told, "What moves the load on the coupling most: Galley +30 lb (13.6 kg); Bench -10 lb "
-                            "(-4.5 kg)."));
+  EXPECT_TRUE(is_told(told,
+                      "What moves the load on the coupling most: Galley +30 lb (13.6 kg); Bench -10 lb "
+                      "(-4.5 kg)."));
   EXPECT_TRUE(is_told(told, "It changes the load on the coupling (tongue weight) by +20 lb (9.1 kg)."));
 }
 

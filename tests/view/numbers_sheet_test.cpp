@@ -41,15 +41,15 @@ struct NumbersOf {
 };
 
 /// How far to the right of the room's front wall a place on paper is, in nature.
-Length along(const Sheet& sheet, PaperPoint place) {
+Length behind_front(const Sheet& sheet, PaperPoint place) {
   const PaperBox floor = reach_of(laid_paths(sheet, Ink::floor).at(0));
   return in_nature(place.x - floor.low.x, sheet.scale);
 }
-Length across(const Sheet& sheet, PaperPoint place) {
+Length from_left_wall(const Sheet& sheet, PaperPoint place) {
   const PaperBox floor = reach_of(laid_paths(sheet, Ink::floor).at(0));
   return in_nature(floor.high.y - place.y, sheet.scale);
 }
-void expect_near(Length length, Length wanted) {
+void expect_at(Length length, Length wanted) {
   EXPECT_LE(std::max(length - wanted, wanted - length), Length::millimetres(1, 10));
 }
 
@@ -62,16 +62,16 @@ TEST(NumbersSheet, ShowsCouplingAxleAndCentreOfGravityWhereTheyAre) {
   const std::vector<Path> lines_drawn = laid_paths(sheet, Ink::chassis);
   ASSERT_EQ(lines_drawn.size(), 2U);
   const Path& axle = lines_drawn[0];
-  expect_near(along(sheet, axle.from), 80_in);
-  expect_near(across(sheet, axle.from), 6_in);
-  expect_near(across(sheet, axle.stretches.front().to), 66_in);
+  expect_at(behind_front(sheet, axle.from), 80_in);
+  expect_at(from_left_wall(sheet, axle.from), 6_in);
+  expect_at(from_left_wall(sheet, axle.stretches.front().to), 66_in);
   const Path& drawbar = lines_drawn[1];
-  expect_near(along(sheet, drawbar.from), -40_in);
-  expect_near(across(sheet, drawbar.from), 36_in);
-  expect_near(along(sheet, drawbar.stretches.front().to), 0_in);
+  expect_at(behind_front(sheet, drawbar.from), -40_in);
+  expect_at(from_left_wall(sheet, drawbar.from), 36_in);
+  expect_at(behind_front(sheet, drawbar.stretches.front().to), 0_in);
   const PaperPoint middle = reach_of(laid_paths(sheet, Ink::balance).at(0)).centre();
-  expect_near(along(sheet, middle), 65_in);
-  expect_near(across(sheet, middle), 36_in + Length::inches(3, 4));
+  expect_at(behind_front(sheet, middle), 65_in);
+  expect_at(from_left_wall(sheet, middle), 36_in + Length::inches(3, 4));
   EXPECT_TRUE(laid_paths(sheet, Ink::balance_area).empty());
   const std::string names = lettered(sheet, "Names and figures");
   EXPECT_NE(names.find("tongue weight 100 lb"), std::string::npos) << names;
@@ -85,9 +85,9 @@ TEST(NumbersSheet, ShowsTheAreaThatUnknownWeightsSpan) {
   const NumbersOf of(weighed_room(stated_box("a", 10, ""), wheels_weighed));
   const Sheet& sheet = of.drawn.at(0);
   const PaperBox area = reach_of(laid_paths(sheet, Ink::balance_area).at(0));
-  expect_near(along(sheet, area.low), 20_in);
-  expect_near(along(sheet, area.high), 65_in);
-  expect_near(across(sheet, area.high), 10_in);
+  expect_at(behind_front(sheet, area.low), 20_in);
+  expect_at(behind_front(sheet, area.high), 65_in);
+  expect_at(from_left_wall(sheet, area.high), 10_in);
   EXPECT_TRUE(laid_paths(sheet, Ink::balance).empty());
 }
 
@@ -96,8 +96,8 @@ TEST(NumbersSheet, SpansTheRoomWhereTheSidesWereNotWeighed) {
   const NumbersOf of(weighed_room("", R"(, "weighed": {"coupling": "100 lb", "axle": "700 lb"})"));
   const Sheet& sheet = of.drawn.at(0);
   const PaperBox area = reach_of(laid_paths(sheet, Ink::balance_area).at(0));
-  expect_near(across(sheet, area.low), 72_in);
-  expect_near(across(sheet, area.high), 0_in);
+  expect_at(from_left_wall(sheet, area.low), 72_in);
+  expect_at(from_left_wall(sheet, area.high), 0_in);
 }
 
 // 100 of 800 lb are 12.5 %: at 12.5/20 of an axis from 0 to 20 %, within 10 to 15. The right wheels carry 20
@@ -200,7 +200,8 @@ TEST(NumbersSheet, APlanThatStatesNothingHasNoneAndLoadsSaysWhy) {
                 .find("No numbers are drawn: the plan states no chassis and no circuit, and not"),
             std::string::npos);
   const std::string alone = R"(], "configurations": {"day": []})";
-  const NumbersOf unknown(R"("fixtures": [)" + stated_box("a", 10, "") + "," + stated_box("b", 40, R"("9 lb")") + alone);
+  const NumbersOf unknown(R"("fixtures": [)" + stated_box("a", 10, "") + "," +
+                          stated_box("b", 40, R"("9 lb")") + alone);
   EXPECT_TRUE(unknown.drawn.empty()) << "it may lie anywhere";
   const NumbersOf weights(R"("fixtures": [)" + stated_box("a", 10, R"(["4 lb", "9 lb"])") + alone);
   EXPECT_FALSE(weights.drawn.empty());

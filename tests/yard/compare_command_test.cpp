@@ -12,20 +12,22 @@
 namespace berthwright {
 namespace {
 
-using nlohmann::json;
+using ComparedJson = nlohmann::json;
 using support::ProgramSaid;
 using support::told;
 
 std::string demo(const char* name) { return repository_path(std::string("plans/") + name + ".json"); }
 
 /// The answer of `compare`, its sides and verdicts exchanged, sentences apart.
-json turned_round(json answer) {
-  const auto exchange = [](json& object, const char* a, const char* b) { std::swap(object[a], object[b]); };
+ComparedJson turned_round(ComparedJson answer) {
+  const auto exchange = [](ComparedJson& object, const char* a, const char* b) {
+    std::swap(object[a], object[b]);
+  };
   exchange(answer, "first", "second");
   exchange(answer, "only_first", "only_second");
-  for (json& pair : answer["pairs"]) {
+  for (ComparedJson& pair : answer["pairs"]) {
     exchange(pair, "first", "second");
-    for (json& figure : pair["figures"]) {
+    for (ComparedJson& figure : pair["figures"]) {
       exchange(figure, "first", "second");
       std::string verdict = figure["verdict"];
       if (verdict.starts_with("first"))
@@ -41,9 +43,9 @@ json turned_round(json answer) {
   }
   return answer;
 }
-json without_sentences(json answer) {
-  for (json& pair : answer["pairs"])
-    for (json& figure : pair["figures"]) figure.erase("sentence");
+ComparedJson without_sentences(ComparedJson answer) {
+  for (ComparedJson& pair : answer["pairs"])
+    for (ComparedJson& figure : pair["figures"]) figure.erase("sentence");
   return answer;
 }
 
@@ -53,7 +55,8 @@ TEST(CompareCommand, TurnedRoundAnswersTheMirrorImage) {
   EXPECT_EQ(there.code, 1);
   EXPECT_EQ(back.code, 1);
   EXPECT_EQ(there.err, "");
-  EXPECT_EQ(without_sentences(turned_round(json::parse(there.out))), without_sentences(json::parse(back.out)));
+  EXPECT_EQ(without_sentences(turned_round(ComparedJson::parse(there.out))),
+            without_sentences(ComparedJson::parse(back.out)));
 }
 
 TEST(CompareCommand, TellsDayFromNightAndWhichIsBetterByWhichRule) {
@@ -81,19 +84,20 @@ TEST(CompareCommand, RefusesWhatItCannotCompare) {
   EXPECT_EQ(told({"compare", demo("nuthatch"), broken}).code, 65);
   const ProgramSaid problems = told({"compare", demo("nuthatch"), broken, "--json"});
   EXPECT_EQ(problems.code, 65);
-  EXPECT_EQ(json::parse(problems.out)["file"], broken);
+  EXPECT_EQ(ComparedJson::parse(problems.out)["file"], broken);
 }
 
 // Both are drawn at one scale: the pages are twice as wide as one, and the table comes last.
 TEST(CompareCommand, DrawsBothSideBySide) {
   TemporaryFolder folder;
-  const ProgramSaid said =
-      told({"compare", demo("dunnock"), demo("nuthatch"), "--configuration", "night", "--out", folder.path("drawn")});
+  const ProgramSaid said = told({"compare", demo("dunnock"), demo("nuthatch"), "--configuration", "night",
+                                 "--out", folder.path("drawn")});
   EXPECT_EQ(said.code, 1) << said.err;
   const std::map<std::string, std::string> files = files_in(folder.path("drawn"));
   ASSERT_FALSE(files.empty());
   const auto has = [&](const std::string& part) {
-    return std::ranges::any_of(files, [&](const auto& file) { return file.first.find(part) != std::string::npos; });
+    return std::ranges::any_of(files,
+                               [&](const auto& file) { return file.first.find(part) != std::string::npos; });
   };
   EXPECT_TRUE(has("1-night-plan.svg"));
   EXPECT_TRUE(has("night-heat.svg"));

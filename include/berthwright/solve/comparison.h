@@ -28,9 +28,9 @@ struct ComparedFigure {
   enum class Verdict {
     first_better,
     second_better,
-    differs,      ///< no rule says which is better
-    unknown,      ///< one of them is not known: neither is better
-    only_first,   ///< the other has no such figure
+    differs,     ///< no rule says which is better
+    unknown,     ///< one of them is not known: neither is better
+    only_first,  ///< the other has no such figure
     only_second
   };
   /// Why one is better.

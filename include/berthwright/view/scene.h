@@ -110,13 +110,13 @@ enum class Ink {
   sign_alarm,  ///< red square: an alarm
   sign_light,  ///< what is drawn on a dark sign
   sign_outlet,
-  chassis,        ///< axle and drawbar
-  wheel,          ///< a sign, of no size in nature
-  balance,        ///< the ring of the sign of a centre of gravity
-  balance_area,   ///< it lies anywhere in this
+  chassis,       ///< axle and drawbar
+  wheel,         ///< a sign, of no size in nature
+  balance,       ///< the ring of the sign of a centre of gravity
+  balance_area,  ///< it lies anywhere in this
   balance_hatch,
-  asked_range,    ///< of a bar: what is asked
-  figure_span,    ///< of a bar: the figure
+  asked_range,  ///< of a bar: what is asked
+  figure_span,  ///< of a bar: the figure
   dimension,
   tick,  ///< the oblique stroke that ends a dimension
   leader,

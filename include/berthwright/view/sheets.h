@@ -22,8 +22,8 @@ namespace berthwright {
 /// raised view of each configuration. Each is followed by pages for those of its notes that found no room
 /// beside it. `heaters`, `covers` and `loads` are of the plan.
 std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {},
-                          std::span<const Conversion> conversions = {},
-                          const std::vector<Cover>& covers = {}, std::span<const Loads> loads = {});
+                          std::span<const Conversion> conversions = {}, const std::vector<Cover>& covers = {},
+                          std::span<const Loads> loads = {});
 
 /// The key to the cushions, with every measure and where each lies, and labels to cut out; none where
 /// `covers` is empty. Pages are numbered among themselves.

@@ -157,8 +157,8 @@ std::optional<ShareSpan> share_of(const Balance& balance, const Chassis& chassis
 std::optional<LengthSpan> whole_across(const Balance& balance, const Chassis& chassis, Length width) {
   const Weighed& weighed = *chassis.weighed;
   const Moment twice = Moment::of(*weighed.right - *weighed.left, *chassis.track);
-  const std::optional<LengthSpan> right_of_middle = lengths_of(
-      mean_of(balance.things, twice_right_of(width), twice, weighed.coupling + weighed.axle));
+  const std::optional<LengthSpan> right_of_middle =
+      lengths_of(mean_of(balance.things, twice_right_of(width), twice, weighed.coupling + weighed.axle));
   if (!right_of_middle) return std::nullopt;
   const auto halved = [&](Length doubled, Rounding rounding) {
     return Length::from_ticks(

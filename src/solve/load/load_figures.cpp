@@ -23,8 +23,8 @@ class FiguresOf {
     }
     if (!plan_->chassis) return;
     add(FigureKind::coupling_change, balance.coupling_change);
-    add(FigureKind::whole, balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most})
-                                         : std::nullopt,
+    add(FigureKind::whole,
+        balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most}) : std::nullopt,
         Asked::whole_limit);
     add(FigureKind::coupling, balance.coupling, Asked::coupling_limit);
     add(FigureKind::axle, balance.axle, Asked::axle_limit);

@@ -52,8 +52,8 @@ TEST(LoadsOf, WhatStoodOnTheScalesCountsByItsWayAlone) {
   EXPECT_EQ(*all[1].balance().coupling->high, Mass::pounds(100));
 }
 
-// A leg of 12 lb that stood at 61 in on the scales, for the road: by day at 41 in it is 20 in ahead, by night at
-// 21 in 40: 2 and 4 lb more on the coupling of 100, 120 in from the axle.
+// A leg of 12 lb that stood at 61 in on the scales, for the road: by day at 41 in it is 20 in ahead, by night
+// at 21 in 40: 2 and 4 lb more on the coupling of 100, 120 in from the axle.
 TEST(LoadsOf, DayNightAndRoadEachCarryTheirOwn) {
   const Plan plan = small_plan(
       R"("pieces": [{"id": "A", "kind": "leg", "length": 2, "width": 2, "thickness": 20, "weight": "12 lb"}],

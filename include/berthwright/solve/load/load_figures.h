@@ -33,9 +33,9 @@ struct LoadFigure {
   using Value = std::variant<LoadSpan, LengthSpan, ShareSpan, CountSpan>;
   Kind kind = Kind::added;
   TankState tanks = TankState::as_told;
-  std::string circuit{};        ///< id
-  std::optional<Value> value;   ///< none: unknown
-  std::optional<Status> status; ///< of what is compared with a published figure or a plate
+  std::string circuit{};         ///< id
+  std::optional<Value> value;    ///< none: unknown
+  std::optional<Status> status;  ///< of what is compared with a published figure or a plate
 
   /// Both ends of it are known.
   bool is_known() const;
@@ -44,8 +44,8 @@ struct LoadFigure {
   }
 };
 
-/// Everything that is told of one configuration, in the order of `loads`' sentences. Of tanks that are empty or
-/// full only what they change.
+/// Everything that is told of one configuration, in the order of `loads`' sentences. Of tanks that are empty
+/// or full only what they change.
 std::vector<LoadFigure> load_figures(const Plan& plan, const Loads& loads);
 
 }  // namespace berthwright
