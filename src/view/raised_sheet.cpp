@@ -194,7 +194,8 @@ PlanDrawing raised_drawing(const DrawnConfiguration& of, const Layout& layout) {
   if (!names.hidden.empty())
     hidden.push_back("Hidden by other things: " + listed_with_and(names.hidden) + ".");
   PlanDrawing drawing{{std::move(room), std::move(things), std::move(lettered)}, cut_notes(of)};
-  for (const auto& notes : {key_notes(labels, names.wishes), absent_notes(of, {}, hidden), legend_notes({names.signs})})
+  for (const auto& notes :
+       {key_notes(labels, names.wishes), absent_notes(of, {}, hidden), legend_notes({names.signs})})
     drawing.notes.insert(drawing.notes.end(), notes.begin(), notes.end());
   return drawing;
 }
