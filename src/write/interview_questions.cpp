@@ -47,7 +47,9 @@ class Walk {
     std::optional<Length> length;
     std::string why;
   };
-  /// A length with a usual one for each tape, unless that would be too long or too short here.
+  /// A length with a usual one for each tape, unless that would be too long or too short here: what a row of
+  /// the questions says.
+  // NOLINTNEXTLINE(readability-function-size)
   bool usual(std::string id, std::string asked, const char* inches, const char* millimetres,
              std::string good_for, std::optional<Length> most = {}, std::string why_most = {},
              Least least = {}) {

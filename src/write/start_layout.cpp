@@ -72,19 +72,24 @@ class LayoutWriter {
                                ", " + at + ", \"top\": " + write_.length(top_) + " }");
   }
 
+  struct Footprint {
+    Length along;
+    Length across;
+    std::string at;
+  };
+
   /// A cleat that carries a board.
-  void cleat(const char* id, const char* name, Length along, Length across, const std::string& at,
-             Length top) {
+  void cleat(const char* id, const char* name, const Footprint& on, Length top) {
     const Length high = deep_;
-    layout_.fixtures.push_back(ThingWriter::thing(id, name, "ledge") + ", " + write_.sizes(along, across) +
-                               ", " + at +
+    layout_.fixtures.push_back(ThingWriter::thing(id, name, "ledge") + ", " +
+                               write_.sizes(on.along, on.across) + ", " + on.at +
                                ", \"base\": " + write_.length(top > high ? top - high : Length{}) +
                                ", \"top\": " + write_.length(top) + " }");
   }
 
   /// One that carries the board flush with the bench tops.
   void ledge(const char* id, const char* name, Length along, Length across, const std::string& at) {
-    cleat(id, name, along, across, at, top_ - board_);
+    cleat(id, name, {along, across, at}, top_ - board_);
   }
 
   void pose(std::vector<std::string>& poses, const char* piece, const std::string& place) {
@@ -158,10 +163,10 @@ class LayoutWriter {
           ThingWriter::at(rear(width), left(from)) + ", \"base\": " + write_.length(base) +
           ", \"top\": " + write_.length(top) + " }");
     };
-    cleat("bunk rear cleat", "Bunk rear cleat", deep_, across_, ThingWriter::at(rear({}), left({})), under);
+    cleat("bunk rear cleat", "Bunk rear cleat", {deep_, across_, ThingWriter::at(rear({}), left({}))}, under);
     layout_.fixtures.back().insert(0, "// The bunk. What carries its front is not reckoned here.\n");
-    cleat("bunk front cleat", "Bunk front cleat", deep_, across_,
-          ThingWriter::at(rear(width - deep_), left({})), under);
+    cleat("bunk front cleat", "Bunk front cleat",
+          {deep_, across_, ThingWriter::at(rear(width - deep_), left({}))}, under);
     rail("bunk front", "Bunk front", across_, {}, under - deep_, under + board_);
     rail("guard rail", "Guard rail", across_ - opening,
          asked_.word("bunk-end") == "left" ? opening : Length{}, under + board_,

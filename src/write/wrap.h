@@ -15,8 +15,8 @@ inline constexpr Indent item{"  ", "    "};
 inline constexpr Indent under_item{"    ", "    "};
 inline constexpr std::size_t report_columns = 100;
 
-/// `text` broken at spaces, but not within a measure, into lines of at most `report_columns` characters (a
+/// `words` broken at spaces, but not within a measure, into lines of at most `report_columns` characters (a
 /// longer word stays whole), each ending in a line feed.
-std::string wrapped(std::string_view text, Indent indent);
+std::string wrapped(std::string_view words, Indent indent);
 
 }  // namespace berthwright

@@ -36,7 +36,7 @@ std::int64_t units_between(Temperature low, Temperature high) { return high.unit
 
 /// Microwatts per kelvin of warming half (or a whole) room of air anew every hour.
 Int128 air_changes(std::int64_t air, int halves) {
-  return Int128{air} * 1000 * halves / (2 * seconds_per_hour);
+  return Int128{air} * 1000 * halves / (Int128{2} * seconds_per_hour);
 }
 
 CountSpan hold_watts(Area shell, std::int64_t air, const Warming& warming) {
@@ -81,7 +81,7 @@ Volume air_of(const Interior& room) {
     sum += weighed * step.ticks();
   }
   constexpr Int128 cubic_ticks = Int128{ticks_per_mm} * ticks_per_mm * ticks_per_mm / 1000;
-  return Volume::from_units(static_cast<std::int64_t>(sum / (2 * 3 * cubic_ticks)));
+  return Volume::from_units(static_cast<std::int64_t>(sum / (6 * cubic_ticks)));
 }
 
 Area shell_of(const Interior& room) {

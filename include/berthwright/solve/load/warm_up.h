@@ -40,8 +40,8 @@ struct WarmUp {
 std::optional<WarmUp> warm_up_in(const Plan& plan, const Configuration& configuration);
 
 /// Air inside the room, and twice the projections of its shell; of any interior.
-Volume air_of(const Interior& interior);
-Area shell_of(const Interior& interior);
+Volume air_of(const Interior& room);
+Area shell_of(const Interior& room);
 
 /// The two times of the model for one room: so much heat for each kelvin in the air (millijoules), such
 /// losses for each kelvin (microwatts; zero: none), a heater of `watts`. None: never reached.
