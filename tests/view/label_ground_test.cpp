@@ -29,7 +29,10 @@ LabelField random_field(std::mt19937& random) {
   for (int i = 0; i < 12; ++i) {
     const PaperPoint from = random_point(random, -20, 120);
     field.heavy.push_back({from, random_point(random, -20, 120)});
-    field.light.push_back({from, {from.x + random_um(random, -9, 9), from.y}});
+    for (int j = 0; j < 8; ++j) {
+      const PaperPoint left = random_point(random, -20, 120);
+      field.light.push_back({left, {left.x + random_um(random, 2, 30), left.y}});
+    }
     field.taken.push_back(random_box(random, -20, 120, 9));
   }
   return field;
@@ -104,7 +107,7 @@ std::optional<PaperPoint> slow_middle(const std::vector<PaperRing>& rings,
 TEST(Seen, TheMiddleIsThatOfASlowSearch) {
   std::mt19937 random(9);
   int hidden = 0;
-  for (int round = 0; round < 60; ++round) {
+  for (int round = 0; round < 20; ++round) {
     SCOPED_TRACE(round);
     const std::vector<PaperRing> rings = random_rings(random);
     std::vector<std::vector<PaperRing>> above;
@@ -115,7 +118,7 @@ TEST(Seen, TheMiddleIsThatOfASlowSearch) {
     EXPECT_EQ(middle_of_seen(rings, pointers), expected);
     hidden += !expected;
   }
-  EXPECT_LT(hidden, 20);
+  EXPECT_LT(hidden, 8);
 }
 
 // 20 by 5 mm, its right half covered. Samples stand at odd 48ths of each side, one more beyond each end.
