@@ -85,8 +85,8 @@ TEST(OnScreen, AConversionHasADrawingOfEachStageAllOfOneSize) {
   for (std::size_t i = 0; i < stages.size(); ++i) {
     SCOPED_TRACE(i);
     const std::string where = i == 0 ? "at the start" : "after step " + std::to_string(i);
-    EXPECT_EQ(stages[i].above.title, "Day to night, " + where + ", from above");
-    EXPECT_EQ(stages[i].raised.title, "Day to night, " + where + ", raised view");
+    EXPECT_EQ(stages[i].above.title, "day to night, " + where + ", from above");
+    EXPECT_EQ(stages[i].raised.title, "day to night, " + where + ", raised view");
     EXPECT_EQ(stages[i].above.width, stages[0].above.width);
     EXPECT_EQ(stages[i].above.height, stages[0].above.height);
     EXPECT_EQ(stages[i].raised.width, stages[0].raised.width);
