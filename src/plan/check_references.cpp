@@ -72,12 +72,11 @@ struct KnownNames {
 /// Reports that `name` is unknown, with the nearest of those known, which it gives.
 std::string unknown(const Origin& origin, const std::string& name, const KnownNames& known, Reading& faults) {
   if (faults.full()) return "";
-  const std::vector<std::string>& names = known.names;
-  const std::optional<std::string> near = nearest_name(name, names);
+  const std::optional<std::string> near = nearest_name(name, known.names);
   std::string list;
-  for (std::size_t i = 0; i < std::min<std::size_t>(names.size(), 16); ++i)
-    list += (i == 0 ? "\"" : ", \"") + names[i] + '"';
-  if (names.size() > 16) list += ", …";
+  for (std::size_t i = 0; i < std::min<std::size_t>(known.names.size(), 16); ++i)
+    list += (i == 0 ? "\"" : ", \"") + known.names[i] + '"';
+  if (known.names.size() > 16) list += ", …";
   faults.add(origin, {.id = "reference.unknown",
                       .message = "no " + known.what + " is called " + in_quotes(name),
                       .found = in_quotes(name),

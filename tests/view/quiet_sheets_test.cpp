@@ -60,7 +60,7 @@ TEST(HeatSheet, TheEdgeOfThePublishedZoneIsThreeFeetFromTheHeater) {
 
 // With those that go on on a page of their own.
 std::string noted_on_pages(const SitedPlan& plan, const Sheet& sheet) {
-  const Sheet* more = plan.find(sheet.file + "-notes");
+  const Sheet* more = plan.find(sheet.file.substr(sheet.file.find('-') + 1) + "-notes");
   return noted(sheet) + (more == nullptr ? "" : " " + noted(*more));
 }
 

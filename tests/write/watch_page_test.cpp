@@ -152,7 +152,7 @@ TEST(WatchPage, TheSliderHasAFrameForTheStartAndEachStep) {
   const std::string page = watch_page(drawn_board());
   EXPECT_TRUE(holds(
       page,
-      "<input type=\"range\" min=\"0\" value=\"0\" max=\"2\" aria-label=\"From day to night: 2 steps\">"));
+      "<input type=\"range\" min=\"0\" value=\"0\" max=\"2\" aria-label=\"From day to night: 2 steps\"/>"));
   EXPECT_TRUE(holds(page, "<ol start=\"0\">"));
   EXPECT_EQ(times(page, "<li hidden><h3>"), 3U);
   const std::size_t start = page.find("At the start</h3><p>As it stands.</p>");

@@ -40,10 +40,10 @@ TEST_F(DrawCommand, DrawsEveryConfigurationAndNamesTheFiles) {
     EXPECT_TRUE(bytes.ends_with("</svg>\n")) << name;
   }
   EXPECT_EQ(draw.out, names);
-  EXPECT_EQ(files_in(drawings).size(), 14U)
+  EXPECT_EQ(files_in(drawings).size(), 16U)
       << "two plans, the sections by night, where the heater may stand by day, by night and at both, each "
          "with "
-         "its rules, the ways out by night, the steps to night and back, the key to the cushions, labels";
+         "its rules, the ways out by night, the steps to night and back, the key to the cushions, labels, two raised views";
 }
 
 TEST_F(DrawCommand, DrawsOnePdfFileNamedForThePlan) {

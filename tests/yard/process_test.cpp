@@ -77,10 +77,10 @@ TEST_F(BuiltProgram, DrawsIntoAFolderNamedForThePlan) {
   folder.put("plans/linnet.json", plan_that_meets());
   EXPECT_EQ(code({"draw", "plans/linnet.json"}), 0);
   EXPECT_EQ(code({"draw", "-"}, {.input = plan_that_meets()}), 0);
-  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 14U)
+  EXPECT_EQ(files_in(folder.path("out/linnet")).size(), 16U)
       << "two plans, the sections by night, where the heater may stand by day, by night and at both, each "
          "with "
-         "its rules, the ways out by night, the steps there and back, the key to the cushions, labels";
+         "its rules, the ways out by night, the steps there and back, the key to the cushions, labels, two raised views";
   EXPECT_EQ(files_in(folder.path("out/plan")), files_in(folder.path("out/linnet")));
 }
 
