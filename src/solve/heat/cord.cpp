@@ -74,12 +74,12 @@ std::optional<CordExit> cord_exit(const Placed& appliance) {
 }
 
 CordReach::CordReach(const Plan& plan, const Arrangement& arrangement, std::string_view appliance,
-                     CordLevel level, Region floor, const Fixture& outlet)
+                     CordGround ground, const Fixture& outlet)
     : plan_(&plan),
       arrangement_(&arrangement),
       appliance_(appliance),
-      level_(std::move(level)),
-      floor_(std::move(floor)),
+      level_(std::move(ground.level)),
+      floor_(std::move(ground.floor)),
       outlet_(&outlet) {
   std::size_t arcs = 0;
   for (const Placed& thing : arrangement.things)

@@ -20,7 +20,7 @@ Region before(const Rect& box, int x, int y, Length reach) {
   };
   const auto [left, right] = span(x, box.low.x, box.high.x);
   const auto [near, far] = span(y, box.low.y, box.high.y);
-  const Region square(Rect{{left, near}, {right, far}});
+  Region square(Rect{{left, near}, {right, far}});
   if (x == 0 || y == 0) return square;
   const Vector corner{x > 0 ? box.high.x : box.low.x, y > 0 ? box.high.y : box.low.y};
   return common(square, moved(disc_around(reach), corner));

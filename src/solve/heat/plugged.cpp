@@ -50,7 +50,7 @@ class Plugging {
   }
 
   CordRun run_to(const Fixture& outlet, const CordExit& exit, const Region& floor) const {
-    return CordReach(plan_, arrangement_, appliance_.id, level_, floor, outlet).from(exit);
+    return CordReach(plan_, arrangement_, appliance_.id, {level_, floor}, outlet).from(exit);
   }
 
   void run_to_outlet(PluggedIn& plugged) const {

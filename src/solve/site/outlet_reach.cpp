@@ -30,7 +30,7 @@ std::vector<OutletReach> outlet_reaches(const Plan& plan, const SiteScene& scene
   const std::optional<CordExit> now = scene.now ? cord_exit(*scene.now) : std::nullopt;
   for (const Fixture& fixture : plan->fixtures) {
     if (fixture.kind != Fixture::Kind::outlet) continue;
-    const CordReach cords(plan, scene.arrangement, appliance.id, scene.level, floor, fixture);
+    const CordReach cords(plan, scene.arrangement, appliance.id, {scene.level, floor}, fixture);
     OutletReach reach{&fixture, {}, std::nullopt};
     for (std::size_t i = 0; i < all_ways.size(); ++i)
       reach.places[i] = cords.places(cord, exit_at_origin(scene, appliance, all_ways[i]));

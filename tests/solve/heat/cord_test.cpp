@@ -31,7 +31,7 @@ struct Corded {
   Corded& operator=(const Corded&) = delete;
 
   CordReach reach() const {
-    return CordReach(plan, arrangement, "H", level, cord_floor(plan, arrangement, "H", level), *outlet);
+    return CordReach(plan, arrangement, "H", {level, cord_floor(plan, arrangement, "H", level)}, *outlet);
   }
   CordRun run() const { return reach().from(exit); }
 

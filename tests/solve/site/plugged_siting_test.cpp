@@ -75,7 +75,7 @@ TEST(PluggedSiting, NeverClaimsAPlaceFromWhichTheCordIsTooShort) {
   const SiteScope day = scope_in(plan, "day");
   const Arrangement arrangement = arranged(plan, plan->configurations.front()).value();
   const CordLevel level;
-  const CordReach cords(plan, arrangement, "H", level, cord_floor(plan, arrangement, "H", level),
+  const CordReach cords(plan, arrangement, "H", {level, cord_floor(plan, arrangement, "H", level)},
                         *plan.fixture("outlet"));
   int reached = 0;
   for (const auto& [way, side] : {std::pair{Wall::rear, Wall::front},
@@ -131,8 +131,8 @@ TEST(PluggedSiting, TheHeaterKeepsOffTheWayOut) {
 }
 
 // Two cabinets leave a passage of 20 in, from y = 28 to 48, to a door far in front; behind them, at 70, the
-// bedding hangs at 88: nothing wider than 18 in passes. That runs in the middle of the passage, from 29 to 47,
-// so a heater of 10 in may stand there up to 19 and from 47 on.
+// bedding hangs at 88: nothing wider than 18 in passes. That runs in the middle of the passage, from 29 to
+// 47, so a heater of 10 in may stand there up to 19 and from 47 on.
 TEST(PluggedSiting, TheWayOutThroughAPassageByHand) {
   TrailerText text = across_the_walkway("200", "2");
   text.fixtures.push_back(cabinet("left", "40", "0", "30", "28"));

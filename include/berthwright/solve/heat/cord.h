@@ -59,13 +59,18 @@ struct CordRun {
 /// "shut in", "shut out", "no way", as findings and JSON name it; empty where the outlet is reached.
 std::string_view why_not(CordRun::End end);
 
+/// One level, and its floor as `cord_floor` makes it.
+struct CordGround {
+  CordLevel level;
+  Region floor;
+};
+
 /// Cords to one outlet from anywhere on one level of one configuration. Copies what it needs but for `plan`
 /// and `arrangement`, which must outlive it.
 class CordReach {
  public:
-  /// `floor` as `cord_floor` makes it.
-  CordReach(const Plan& plan, const Arrangement& arrangement, std::string_view appliance, CordLevel level,
-            Region floor, const Fixture& outlet);
+  CordReach(const Plan& plan, const Arrangement& arrangement, std::string_view appliance, CordGround ground,
+            const Fixture& outlet);
 
   /// Round the appliance itself too, unless it hangs at least `over_a_cord` above the level. Where the plan
   /// does not say which way the outlet faces, the longest run of all its free sides.
