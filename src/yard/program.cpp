@@ -43,9 +43,12 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
   verb->add_flag("--defaults", check.defaults, "list every default that was applied");
   verb->add_flag("--tape", check.tape,
                  "tell instead what may turn over while measures are off, and which to take again\n"
-                 "(--json: plans/tape.schema.json)")
-      ->excludes("--details")
-      ->excludes("--defaults");
+                 "(--json: plans/tape.schema.json); not with --details or --defaults");
+  // Two options that one excludes stand in the help in the order of their addresses: another each time.
+  verb->callback([&check] {
+    if (check.tape && (check.details || check.defaults))
+      throw CLI::ExcludesError("--tape", check.details ? "--details" : "--defaults");
+  });
   verb->footer(
       "Example:\n  berthwright check plans/sanderling.json\n  berthwright check --tape "
       "plans/nuthatch.json\n\n"
@@ -270,8 +273,10 @@ CLI::App* define_packet(CLI::App& app, PacketRequest& packet) {
       app.add_subcommand("packet", "Write the handover packet that the buyer takes home: one HTML file");
   verb->add_option("PLAN", packet.plan, plan_help)->required();
   verb->add_option("--out", packet.file,
-                   "file to write (default: packet.html, shop-packet.html, or with --pdf .pdf, in out/ and the plan's file name)");
-  verb->add_flag("--pdf", packet.pdf, "the same on paper as one PDF file, with the full sheets, in place of HTML");
+                   "file to write (default: packet.html, shop-packet.html, or with --pdf .pdf, in out/ and "
+                   "the plan's file name)");
+  verb->add_flag("--pdf", packet.pdf,
+                 "the same on paper as one PDF file, with the full sheets, in place of HTML");
   verb->add_option_function<std::string>(
           "--for", [&packet](const std::string& whom) { packet.for_shop = whom == "shop"; },
           "buyer (default), or shop: parts, cut sheets, what to buy, checks, open items")
@@ -281,7 +286,8 @@ CLI::App* define_packet(CLI::App& app, PacketRequest& packet) {
       "The file holds all it needs and asks for nothing: it opens on a telephone without a network and "
       "prints.\n\n"
       "Exit code: 0 written, whatever the check says; 65 the plan is wrong; 66 it, or for a PDF the "
-      "font\nDejaVu Sans, cannot be read; 73 the file cannot be made; 74 it could not be written whole (an old one stays).");
+      "font\nDejaVu Sans, cannot be read; 73 the file cannot be made; 74 it could not be written whole (an "
+      "old one stays).");
   return verb;
 }
 
