@@ -79,7 +79,11 @@ void Fields::finish() {
 // A misspelled field that is needed is one fault, not two. Gives whether it is a known one misspelled.
 bool Fields::report_unknown(const Node& child, std::vector<std::string>& missing) {
   std::optional<MeantField> meant = meant_field(child.key, missing);
-  if (!meant) meant = meant_field(child.key, known_);
+  if (!meant) {
+    std::vector<std::string> free = known_;
+    std::erase_if(free, [&](const std::string& name) { return has(name); });
+    meant = meant_field(child.key, free);
+  }
   if (meant) std::erase(missing, meant->field);
   reading_.add(child, {.id = "field.unknown",
                        .line = child.key_line,

@@ -59,6 +59,14 @@ bool lacks_comma(std::string_view text, Progress progress, std::string_view expe
   return starts.find(text[token]) != std::string_view::npos;
 }
 
+/// 3/4 without quotes: to a reader of remarks its line looks like the beginning of one.
+bool is_in_fraction(std::string_view text, std::size_t token) {
+  constexpr std::string_view digits = "0123456789";
+  const std::size_t next = text.find_first_not_of(" \t", token + 1);
+  return text[token] == '/' && digits.find(sign_before(text, token)) != std::string_view::npos &&
+         next != std::string_view::npos && digits.find(text[next]) != std::string_view::npos;
+}
+
 std::string cure_for(std::string_view text, std::size_t token, std::string_view reason,
                      std::string_view expected) {
   if (token >= text.size()) return "close every bracket, brace and quote that was opened";
@@ -69,8 +77,12 @@ std::string cure_for(std::string_view text, std::size_t token, std::string_view 
   const auto says = [&](std::string_view words) { return reason.find(words) != std::string_view::npos; };
   if (says("UTF-8")) return "save the file as UTF-8 text, and type the letter anew";
   if (says("must be escaped") && !says("U+000A") && !says("U+000D")) return "put spaces in its place";
-  if (says("invalid string") && says("backslash")) return "take the backslash away, or write two of them";
-  if (says("comment")) return "begin a remark with //";
+  if (says("invalid string") && (says("backslash") || says("surrogate") || says("'\\u'")))
+    return "take the backslash away, or write two of them";
+  if (says("comment"))
+    return is_in_fraction(text, token)
+               ? "put lengths with a fraction or a unit in double quotes, as in \"74 1/2 in\""
+               : "begin a remark with //";
   if (sign == '\'') return "put names and texts in double quotes: \"";
   if (says("must be escaped") || says("missing closing quote"))
     return "close the text with a quote on the same line; an inch mark inside a text needs a backslash "
@@ -85,7 +97,7 @@ std::string cure_for(std::string_view text, std::size_t token, std::string_view 
   return "look for a missing comma, quote or bracket just before this place";
 }
 
-std::string why_not(std::string_view reason) {
+std::string why_not(std::string_view text, std::size_t token, std::string_view reason) {
   const auto says = [&](std::string_view words) { return reason.find(words) != std::string_view::npos; };
   if (reason.starts_with("unexpected ")) return "here stands " + in_our_words(reason.substr(11));
   if (says("must be escaped"))
@@ -95,6 +107,7 @@ std::string why_not(std::string_view reason) {
   if (says("UTF-8")) return "a letter is spelled as no text in UTF-8 is";
   if (says("invalid string")) return "a backslash stands before a sign that needs none";
   if (says("invalid number")) return "a number is not spelled as one";
+  if (says("comment") && is_in_fraction(text, token)) return "a fraction stands here without quotes";
   if (says("comment")) return "a remark begins with // or /* and ends with its line or with */";
   return "a word stands here without quotes";
 }
@@ -127,7 +140,7 @@ SyntaxFault syntax_fault(std::string_view complaint, std::string_view text, Prog
   if (reason.starts_with("invalid string") && reason.find("must be escaped") == std::string_view::npos &&
       read > token)
     fault.at = std::min(read - 1, text.size());
-  fault.message = "the file cannot be read from here on: " + why_not(reason);
+  fault.message = "the file cannot be read from here on: " + why_not(text, token, reason);
   fault.found = token_at(text, token);
   fault.allowed =
       expected.empty() ? "names and texts in double quotes, commas between values" : in_our_words(expected);
