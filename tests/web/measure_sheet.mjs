@@ -33,14 +33,18 @@ export function measureSheet({ heavyMm, finestMm, mmPerPixel }) {
     return style.visibility === 'visible' && element.getClientRects().length > 0 && opacityOf(element) > 0;
   };
 
-  // A text is measured in runs: a new run starts where a character does not follow the one before it.
+  // A text is measured in runs: a new run starts where a character does not follow the one before it. The second
+  // half of a surrogate pair stands where the first does.
   const runs = text => {
     const count = text.getNumberOfChars();
     const found = [];
     for (let i = 0; i < count; ++i) {
       const start = text.getStartPositionOfChar(i);
       const last = found.at(-1);
-      if (last && Math.hypot(start.x - last.end.x, start.y - last.end.y) < last.em * 0.05) {
+      const code = text.textContent.charCodeAt(i);
+      if (last && code >= 0xdc00 && code <= 0xdfff) {
+        last.count += 1;
+      } else if (last && Math.hypot(start.x - last.end.x, start.y - last.end.y) < last.em * 0.05) {
         last.end = text.getEndPositionOfChar(i);
         last.count += 1;
       } else {
@@ -54,7 +58,8 @@ export function measureSheet({ heavyMm, finestMm, mmPerPixel }) {
     // One run: the length that the layout was made with. More: that of the run alone.
     const whole = run.count === text.getNumberOfChars();
     const length = whole ? text.getComputedTextLength() : text.getSubStringLength(run.first, run.count);
-    const { x, y } = run.start;
+    const x = Math.min(run.start.x, run.end.x);  // read from right to left it ends at the left
+    const { y } = run.start;
     return [[x, y - 0.76 * run.em], [x + length, y - 0.76 * run.em], [x + length, y + 0.24 * run.em],
       [x, y + 0.24 * run.em]].map(([px, py]) => toPaper(text, px, py));
   };
