@@ -62,12 +62,12 @@ TapeTrial matched_to(const std::vector<Finding>& written, std::vector<Finding> t
     if (trial.of[i] && !written[i].subjects.empty()) continue;
     for (std::size_t k = 0; k < tried.size(); ++k) {
       if (used[k] || !are_of_one_kind(written[i], tried[k])) continue;
-      told[k] = true;
+      told[k] = told[k] || written[i].status != Status::not_met;
       if (!trial.of[i] || is_worse(tried[k], *trial.of[i])) trial.of[i] = tried[k];
     }
   }
   for (std::size_t k = 0; k < tried.size(); ++k)
-    if (!used[k] && !told[k] && tried[k].status == Status::not_met)
+    if (!used[k] && !told[k] && (tried[k].status == Status::not_met || tried[k].status == Status::unknown))
       trial.arisen.push_back(std::move(tried[k]));
   return trial;
 }

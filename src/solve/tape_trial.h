@@ -19,7 +19,7 @@ bool is_about_the_same(const Finding& a, const Finding& b);
 /// What one plan with moved measures says of each finding of the plan as written, and what is new in it.
 struct TapeTrial {
   std::vector<std::optional<Finding>> of;  ///< of each finding as written; none: nothing of its kind
-  std::vector<Finding> arisen;             ///< not met, and nothing of its kind was found as written
+  std::vector<Finding> arisen;             ///< not met or unknown, and not there as written
 };
 
 /// Findings about the same things are matched first; for each that is left, and for those without a subject

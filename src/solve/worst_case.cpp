@@ -36,9 +36,22 @@ struct TapeLook {
   std::vector<Seen> of;
 };
 
+/// Whether a finding passes to another side of its limit; of one unknown as written only that it is not met
+/// says more than the plan does.
+bool turns_over(Status written, Status tried) {
+  switch (written) {
+    case Status::not_met:
+      return is_fine(tried);
+    case Status::unknown:
+      return tried == Status::not_met;
+    default:
+      return !is_fine(tried);
+  }
+}
+
 /// By how much less the margin is in a trial: more for what is not met, since that turns the other way.
 std::optional<Length> toward_limit(const Finding& written, const std::optional<Length>& margin) {
-  if (!written.margin || !margin) return std::nullopt;
+  if (!written.margin || !margin || written.status == Status::unknown) return std::nullopt;
   return is_fine(written.status) ? *written.margin - *margin : *margin - *written.margin;
 }
 
@@ -107,16 +120,15 @@ class TapeTrials {
 
   TapeLook::Seen noted(std::size_t index, const std::optional<Finding>& tried, const MovedMeasures& moved) {
     WorstCase& one = cases_[index];
-    const bool fine = is_fine(one.written.status);
+    const bool was_not_met = one.written.status == Status::not_met;
     if (!tried) {
-      if (!fine && one.written.status != Status::unknown) turned_[index] = one.vanishes = true;
+      if (was_not_met) turned_[index] = one.vanishes = true;
       return {};
     }
-    if (tried->status != Status::unknown && one.written.status != Status::unknown) {
-      turned_[index] = turned_[index] || is_fine(tried->status) != fine;
-      if (fine ? is_worse(*tried, one.at_worst) : is_worse(one.at_worst, *tried))
-        one.at_worst = *tried, one.moved = moved;
-    }
+    if (turns_over(one.written.status, tried->status)) turned_[index] = true;
+    if (was_not_met ? tried->status != Status::unknown && is_worse(one.at_worst, *tried)
+                    : is_worse(*tried, one.at_worst))
+      one.at_worst = *tried, one.moved = moved;
     return {false, tried->status, tried->margin};
   }
 
@@ -138,9 +150,8 @@ class TapeTrials {
   }
 
   static bool has_turned(const Finding& written, const TapeLook::Seen& seen) {
-    const bool fine = is_fine(written.status);
-    if (seen.missing) return !fine;
-    return seen.status != Status::unknown && is_fine(seen.status) != fine;
+    if (seen.missing) return written.status == Status::not_met;
+    return turns_over(written.status, seen.status);
   }
 
   void try_alone(std::size_t measure) {
@@ -157,16 +168,15 @@ class TapeTrials {
   }
 
   void note_alone(std::size_t index, const TapeLook::Seen& seen, std::size_t measure, bool longer) {
-    if (written_[index].status == Status::unknown) return;
     const bool turns = has_turned(written_[index], seen);
-    const Length effect = toward_limit(written_[index], seen.margin).value_or(Length{});
-    if (effect <= Length{} && !turns) return;
+    const Length effect = std::max(Length{}, toward_limit(written_[index], seen.margin).value_or(Length{}));
+    if (effect == Length{} && !turns) return;
     std::vector<Decider>& deciders = cases_[index].deciders;
     const auto same = std::ranges::find(deciders, measure, &Decider::measure);
     const Decider decider{measure, effect, longer, std::nullopt};
     if (same == deciders.end())
       deciders.push_back(decider);
-    else if (same->effect < effect)
+    else if (turns == turned_alone_at(index, end_of(*same)) ? same->effect < effect : turns)
       *same = decider;
   }
 
@@ -202,16 +212,21 @@ class TapeTrials {
     return look != nullptr && has_turned(written_[index], look->of[index]);
   }
 
-  /// The guess is the tick where an even margin turns; it and its neighbour settle it if it is one.
-  TurnsBetween bracket(std::size_t index, const Decider& decider) {
+  /// The guess is the tick where an even margin turns; it and its neighbour settle it if it is one. None
+  /// where a length between makes no plan, or one without the finding: there it neither holds nor turns.
+  std::optional<TurnsBetween> bracket(std::size_t index, const Decider& decider) {
     const Finding& written = written_[index];
     const std::int64_t sign = decider.longer ? 1 : -1;
     const std::int64_t end = tolerance(decider.measure).ticks();
     std::int64_t holds = 0;
     std::int64_t turned = end;
+    bool is_open = false;
     const auto look = [&](std::int64_t by) {
-      const MovedMeasure moved{decider.measure, lengths_[decider.measure] + Length::from_ticks(sign * by)};
-      (turned_alone_at(index, moved) ? turned : holds) = by;
+      const TapeLook* seen =
+          look_at({{decider.measure, lengths_[decider.measure] + Length::from_ticks(sign * by)}});
+      const bool turns = seen != nullptr && has_turned(written, seen->of[index]);
+      is_open = is_open || seen == nullptr || (seen->of[index].missing && !turns);
+      (turns ? turned : holds) = by;
     };
     if (written.margin && decider.effect > Length{}) {
       const Int128 margin = abs(*written.margin).ticks();
@@ -220,17 +235,18 @@ class TapeTrials {
       if (turned - holds > 1) look(turned == guess ? turned - 1 : holds + 1);
     }
     const std::int64_t apart = told_apart.ticks();
-    while (turned - holds > apart) look(holds + (turned - holds) / 2);
+    while (turned - holds > apart && !is_open) look(holds + (turned - holds) / 2);
+    if (is_open) return std::nullopt;
     const auto length = [&](std::int64_t by) {
       return lengths_[decider.measure] + Length::from_ticks(sign * by);
     };
-    return {length(holds), length(turned)};
+    return TurnsBetween{length(holds), length(turned)};
   }
 
   void judge() {
     for (std::size_t i = 0; i < cases_.size(); ++i) {
       WorstCase& one = cases_[i];
-      if (one.written.status == Status::unknown) continue;
+      if (one.written.status == Status::unknown && !turned_[i]) continue;
       one.standing = turned_[i]                                       ? TapeStanding::turns
                      : is_proven(plan_, one.written, result_.untried) ? TapeStanding::proven
                                                                       : TapeStanding::looked_at;
@@ -291,8 +307,8 @@ int exit_code(const WorstCases& worst) {
   bool unknown = false;
   for (const WorstCase& one : worst.cases) {
     if (rule_weight(one.written) != Weight::alert) continue;
-    if (one.standing == TapeStanding::turns || one.written.status == Status::not_met) return 1;
-    unknown = unknown || one.written.status == Status::unknown;
+    if (one.at_worst.status == Status::not_met || one.written.status == Status::not_met) return 1;
+    unknown = unknown || one.at_worst.status == Status::unknown || one.written.status == Status::unknown;
   }
   return unknown ? 2 : 0;
 }

@@ -22,6 +22,7 @@ bool is_fine_as(const Finding& finding) {
 }
 
 std::string margin_words(const Finding& finding, Unit own) {
+  if (finding.status == Status::unknown) return "unknown";
   if (!finding.margin) return is_fine_as(finding) ? "met" : "not met";
   const bool fine = is_fine_as(finding);
   return (fine ? "met with " : "not met by ") +
@@ -131,11 +132,12 @@ std::vector<std::string> turning_sentences(const TapedPlan& plan, const WorstCas
   } else {
     told.push_back(sentence(plan.plan(), worst.written));
     std::string at_worst = "As written " + margin_words(worst.written, own) + "; ";
-    if (is_fine_as(worst.at_worst) == is_fine_as(worst.written) && worst.vanishes)
+    const bool was_not_met = worst.written.status == Status::not_met;
+    if (was_not_met && worst.at_worst.status == Status::not_met && worst.vanishes)
       at_worst += "within the tolerances it may not be there at all";
     else
-      at_worst += std::string(is_fine_as(worst.written) ? "at worst " : "at best ") +
-                  margin_words(worst.at_worst, own) + ", with " + moved_words(plan, worst.moved);
+      at_worst += std::string(was_not_met ? "at best " : "at worst ") + margin_words(worst.at_worst, own) +
+                  ", with " + moved_words(plan, worst.moved);
     told.push_back(at_worst + ".");
   }
   if (const std::string lone = lone_turns(plan, worst); !lone.empty())
@@ -155,7 +157,7 @@ std::vector<std::string> method_sentences(const TapedPlan& plan, const WorstCase
   std::string looked =
       "Beside the plan as written " + count_of(worst.looked_at, "plan was", "plans were") +
       " stood up and checked: each measure alone at both ends of its tolerance, all long, all "
-      "short, and what decides an alert or advice together.";
+      "short, what decides an alert or advice together, and lengths between where one measure turns it.";
   if (worst.not_stood_up > 0)
     looked += " " + count_of(worst.not_stood_up, "combination makes", "combinations make") +
               " no plan and could not be looked at.";

@@ -19,16 +19,27 @@ std::string turning_lines(const TapedPlan& plan, const WorstCase& one) {
   return text;
 }
 
-/// Fine as written and not, so that what may go wrong stands first.
-std::string turning_part(const TapedPlan& plan, const WorstCases& worst, bool fine,
+/// What is met as written stands first, since it may go wrong.
+enum class AsWritten { fine, unknown, not_met };
+AsWritten as_written(const WorstCase& one) {
+  if (one.arises) return AsWritten::fine;
+  switch (one.written.status) {
+    case Status::not_met:
+      return AsWritten::not_met;
+    case Status::unknown:
+      return AsWritten::unknown;
+    default:
+      return AsWritten::fine;
+  }
+}
+
+std::string turning_part(const TapedPlan& plan, const WorstCases& worst, AsWritten side,
                          const std::string& heading) {
   std::string text;
   std::size_t count = 0;
   for (const WorstCase& one : worst.cases) {
     if (one.standing != TapeStanding::turns || weight_of_case(one) == Weight::information) continue;
-    const bool is_fine_now =
-        one.arises || one.written.status == Status::met || one.written.status == Status::close;
-    if (is_fine_now != fine) continue;
+    if (as_written(one) != side) continue;
     ++count;
     text += turning_lines(plan, one);
   }
@@ -65,11 +76,12 @@ std::string rest_part(const WorstCases& worst) {
     if (number > 0) text += wrapped(what + ": " + std::to_string(number) + ".", item);
   };
   tell(TapeStanding::looked_at, false,
-       "The same in each plan looked at, which is no proof, since a figure may jump between them");
+       "Turned in none of the plans looked at, which is no proof, since a figure may jump between them");
   tell(TapeStanding::proven, false,
        "Cannot turn while measures keep to their tolerances, since no length decides it, or one measure "
        "alone");
-  tell(TapeStanding::unknown, false, "Unknown as the plan is written, and so not asked");
+  tell(TapeStanding::unknown, false,
+       "Unknown as the plan is written; none of the plans looked at shows them not met");
   tell(TapeStanding::turns, true, "Beside them, figures for information that turn (--json tells which)");
   return text;
 }
@@ -79,8 +91,9 @@ std::string rest_part(const WorstCases& worst) {
 std::string tape_text(const TapedPlan& plan, const WorstCases& worst) {
   std::string text = heading(plan.plan()) + "\nIf the tape is off\n";
   for (const std::string& one : method_sentences(plan, worst)) text += wrapped(one, item);
-  text += turning_part(plan, worst, true, "Met as written, and may not be");
-  text += turning_part(plan, worst, false, "Not met as written, and may be");
+  text += turning_part(plan, worst, AsWritten::fine, "Met as written, and may not be");
+  text += turning_part(plan, worst, AsWritten::unknown, "Unknown as written, and may not be met");
+  text += turning_part(plan, worst, AsWritten::not_met, "Not met as written, and may be");
   text += again_part(plan, worst) + untried_part(plan, worst) + rest_part(worst);
   return text + "\n" + wrapped(caution_line(plan.plan()->english), {});
 }

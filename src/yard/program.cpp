@@ -53,7 +53,7 @@ CLI::App* define_check(CLI::App& app, CheckRequest& check) {
       "Example:\n  berthwright check plans/sanderling.json\n  berthwright check --tape "
       "plans/nuthatch.json\n\n"
       "Exit code: 0 every alert met or close; 1 an alert not met; 2 none not met but one unknown;\n"
-      "with --tape also 1 where an alert may turn out not met;\n"
+      "with --tape also 1 where an alert may turn out not met, 2 where one may turn out unknown;\n"
       "65 the plan is wrong; 66 it cannot be read. With --json a wrong plan gives {\"problems\": [...]}.");
   return verb;
 }

@@ -10,13 +10,13 @@
 
 namespace berthwright {
 
-/// What becomes of a finding while every measure lies within its tolerance. A finding turns over where it
-/// passes between met (close counts as met) and not met.
+/// What becomes of a finding while every measure lies within its tolerance. A finding turns over where one
+/// that is met (or close) is not met or unknown, one not met is met or gone, or one unknown is not met.
 enum class TapeStanding {
   proven,     ///< it cannot turn: its figure is one measure as it is, or none at all
   looked_at,  ///< it turned in none of the plans looked at; no proof
   turns,      ///< it turned in a plan that was stood up and checked
-  unknown     ///< as written, and so not asked
+  unknown     ///< as written; none of the plans looked at shows it not met
 };
 
 /// A measure at another length than the plan writes.
@@ -39,7 +39,7 @@ struct Decider {
   std::size_t measure = 0;
   Length effect;        ///< what the margin changes by where it alone is off, at the end that is worse
   bool longer = false;  ///< whether that is its longer end
-  std::optional<TurnsBetween> turns;  ///< none: it does not turn the finding alone
+  std::optional<TurnsBetween> turns;  ///< none: it does not turn the finding alone, or no such pair was found
 };
 
 struct WorstCase {
@@ -77,12 +77,13 @@ struct WorstCases {
 
 /// Checks plans made anew with measures moved within their tolerances: each measure alone at both ends, all
 /// at their longer and all at their shorter ends, then for every alert and piece of advice near its limit the
-/// measures that move it, each at its worse end.
+/// measures that move it, each at its worse end; and lengths between, to find where one measure alone turns
+/// it.
 ///
 /// Guarantee: a finding that turns is witnessed by a plan that was checked (`moved`), so none is told that
 /// does not turn. One that is `proven` has a figure that is one measure of the plan or none. Of all others it
-/// is only said that they held in each plan looked at: where a figure jumps (a gap that counts as closed, a
-/// cushion that drops out of a bed) a plan between those looked at may do what none of them does.
+/// is only said that they turned in none of the plans looked at: where a figure jumps (a gap that counts as
+/// closed, a cushion that drops out of a bed) a plan between those looked at may do what none of them does.
 /// Measures stand at what the plan writes, also where it says what was found as built.
 /// The order to measure again: each finding that turns has one vote, an alert four, shared among its deciders
 /// by effect. Problems: those of `answered`.
@@ -92,7 +93,7 @@ Result<WorstCases> worst_cases(const TapedPlan& plan);
 /// only; no finding is judged by it.
 Length root_of_squares(const std::vector<Decider>& deciders);
 
-/// 1: an alert is not met or may not be; 2: none, but one is unknown; else 0.
+/// 1: an alert is not met or may not be; 2: none, but one is unknown or may be; else 0.
 int exit_code(const WorstCases& worst);
 
 }  // namespace berthwright
