@@ -230,9 +230,7 @@ std::vector<Point3> way_of(const FrameStep& of) {
 }
 
 Length highest_drawn(const Plan& plan, const Conversion& conversion) {
-  Length height = std::min(raised_height, plan->interior.height);
-  for (const Placed& placed : stage_after(plan, conversion, 0).things)
-    if (placed.piece != nullptr) height = std::max(height, placed.solid.top());
+  Length height = raised_reach(plan, stage_after(plan, conversion, 0));
   for (std::size_t i = 1; i <= conversion.steps.size(); ++i) {
     const FrameStep of{&plan, &conversion, i};
     for (const Point3& point : way_of(of)) height = std::max(height, point.z);
@@ -324,13 +322,13 @@ Group raised_frame(const FrameStep& of, const RaisedView& view) {
   const Arrangement stage = stage_after(plan, *of.conversion, of.number);
   std::vector<RaisedThing> things;
   for (const Placed& placed : stage.things) {
+    const std::optional<Length> top = raised_top(placed);
+    if (!top) continue;
     const Solid& solid = placed.solid;
     const bool built_in = placed.piece == nullptr;
-    if ((built_in && solid.base() >= raised_height) || is_alarm(placed) || placed.is_curtain()) continue;
     const Standing standing = built_in ? Standing::still : standing_of(of, placed.id);
-    things.push_back(
-        {solid.outline(), solid.base(), built_in ? std::min(solid.top(), raised_height) : solid.top(),
-         built_in ? Ink::side_built : side_of(standing), built_in ? Ink::quiet : ink_of(standing)});
+    things.push_back({solid.outline(), solid.base(), *top, built_in ? Ink::side_built : side_of(standing),
+                      built_in ? Ink::quiet : ink_of(standing)});
   }
   add(group.marks, raised_paths(view, things));
   if (of.at_start()) return group;

@@ -26,9 +26,6 @@ std::vector<Point3> way_of(const FrameStep& of);
 enum class Standing { still, parked, moved };
 Standing standing_of(const FrameStep& of, const std::string& piece);
 
-/// Raised views leave off what is built in higher: it would hide the rest.
-inline constexpr Length raised_height = 48_in;
-
 /// The greatest height at which anything is drawn in the raised views of a conversion.
 Length highest_drawn(const Plan& plan, const Conversion& conversion);
 

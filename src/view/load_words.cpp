@@ -155,6 +155,18 @@ void add_plates_by_tanks(const Plan& plan, const Loads& loads, std::vector<std::
   }
 }
 
+// "Right less left" is for tables; said, the heavier side is named.
+std::string sides_text(const LoadSpan& side, Unit own) {
+  const LoadSpan mirrored{side.high ? std::optional(Mass{} - *side.high) : std::nullopt,
+                          side.low ? std::optional(Mass{} - *side.low) : std::nullopt};
+  if (side.low == Mass{} && side.high == Mass{}) return "Left and right wheels carry the same";
+  if (side.low && *side.low >= Mass{})
+    return "The right wheels carry " + load_text(side, own) + " more than the left ones";
+  if (side.high && *side.high <= Mass{})
+    return "The left wheels carry " + load_text(mirrored, own) + " more than the right ones";
+  return "Which wheels carry more is open: the right ones less the left ones, " + change_text(side, own);
+}
+
 void add_sides(const Plan& plan, const Loads& loads, std::vector<std::string>& told) {
   const Balance& balance = loads.balance();
   if (!balance.side_change) return;
@@ -164,9 +176,8 @@ void add_sides(const Plan& plan, const Loads& loads, std::vector<std::string>& t
                    " (right less left); how even they are is unknown without the wheels weighed.");
     return;
   }
-  told.push_back("The right wheels carry " + change_text(*balance.side, plan->unit) +
-                 " against the left ones; compared with " + std::to_string(most_aside_percent) +
-                 " % of the axle (common practice, no source): " +
+  told.push_back(sides_text(*balance.side, plan->unit) + "; compared with " +
+                 std::to_string(most_aside_percent) + " % of the axle (common practice, no source): " +
                  verdict_word(plan, loads, LoadVerdict::Kind::sides) + ".");
 }
 

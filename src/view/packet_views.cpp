@@ -5,6 +5,7 @@
 #include "view/bed_marks.h"
 #include "view/frame.h"
 #include "view/plan_notes.h"
+#include "view/plan_things.h"
 #include "view/small_view.h"
 #include "view/walls.h"
 
@@ -32,16 +33,17 @@ RaisedInks raised_inks(const Placed& placed) {
                           : RaisedInks{Ink::side_parked, Ink::board};
 }
 
-Group raised_group(const DrawnConfiguration& of, const RaisedView& view, Length height) {
+Group raised_group(const DrawnConfiguration& of, const RaisedView& view) {
   Group group{"Raised view", {}, 0};
-  add(group.marks, raised_room(view, (*of.plan)->interior.outline.polygon(), height, Ink::quiet));
+  const Interior& interior = (*of.plan)->interior;
+  add(group.marks,
+      raised_room(view, interior.outline.polygon(), std::min(raised_height, interior.height), Ink::quiet));
   std::vector<RaisedThing> things;
   for (const Placed& placed : of.answer->arrangement.things) {
-    const Solid& solid = placed.solid;
-    if (solid.base() >= height || is_alarm(placed) || placed.is_curtain() || is_outside(*of.plan, placed))
-      continue;
+    const std::optional<Length> top = raised_top(placed);
+    if (!top || is_outside(*of.plan, placed)) continue;
     const RaisedInks inks = raised_inks(placed);
-    things.push_back({solid.outline(), solid.base(), std::min(solid.top(), height), inks.side, inks.lid});
+    things.push_back({placed.solid.outline(), placed.solid.base(), *top, inks.side, inks.lid});
   }
   add(group.marks, raised_paths(view, things));
   return group;
@@ -61,8 +63,8 @@ bool is_named_at_a_glance(const DrawnConfiguration& of, const PlanThing& thing) 
 
 PacketViews glance_views(const DrawnConfiguration& of) {
   const Plan& plan = *of.plan;
-  const Length height = std::min(raised_height, plan->interior.height);
-  const SmallLayout layout = small_layout(plan, height, telephone_width, beside_frame);
+  const SmallLayout layout =
+      small_layout(plan, raised_reach(plan, of.answer->arrangement), telephone_width, beside_frame);
   const PlanView view = layout.plan_view();
   const std::vector<PlanThing> things = plan_things(view, plan, of.answer->arrangement);
   Group room{"Room", room_marks(view, plan->interior), 0};
@@ -92,7 +94,7 @@ PacketViews glance_views(const DrawnConfiguration& of) {
   views.keys = packet_keys(notes);
   views.views.push_back(small_sheet(title + ", from above", layout.above, layout.ratio, std::move(groups)));
   views.views.push_back(small_sheet(title + ", raised view", layout.raised, layout.ratio,
-                                    {raised_group(of, layout.raised_view(), height)}));
+                                    {raised_group(of, layout.raised_view())}));
   return views;
 }
 

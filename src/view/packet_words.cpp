@@ -36,7 +36,7 @@ constexpr std::array packet_rows{
         "was, the arrow is its way; grey squares are places to stand. While it is on its way a piece is "
         "drawn as a "
         "box, dashed where its way was not worked out: out of and into lockers, beyond doors, and where a "
-        "cushion is bent past what is near. The raised view leaves off what is higher than 48 in."},
+        "cushion is bent past what is near. The raised view leaves off what is built in high up."},
     PacketRow{PacketWord::one_configuration, "The plan shows nothing that becomes another thing."},
     PacketRow{PacketWord::nothing_moves, "Nothing moves."},
     PacketRow{PacketWord::before_driving, "Before you drive", "Before you drive off"},

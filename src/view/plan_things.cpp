@@ -120,6 +120,19 @@ bool is_outside(const Plan& plan, const Placed& placed) {
   return !overlaps(placed.solid.outline().bounds(), plan->interior.outline.polygon().bounds());
 }
 
+std::optional<Length> raised_top(const Placed& placed) {
+  if (placed.piece != nullptr) return placed.solid.top();
+  if (placed.solid.base() >= raised_height || is_alarm(placed) || placed.is_curtain()) return std::nullopt;
+  return std::min(placed.solid.top(), raised_height);
+}
+
+Length raised_reach(const Plan& plan, const Arrangement& arrangement) {
+  Length height = std::min(raised_height, plan->interior.height);
+  for (const Placed& placed : arrangement.things)
+    if (placed.piece != nullptr && !is_outside(plan, placed)) height = std::max(height, placed.solid.top());
+  return height;
+}
+
 std::vector<PlanThing> plan_things(const PlanView& view, const Plan& plan, const Arrangement& arrangement) {
   std::vector<PlanThing> things;
   for (const Placed& placed : arrangement.things) {

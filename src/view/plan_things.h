@@ -31,6 +31,16 @@ const std::string& name_of(const Placed& placed);
 /// Nothing of it is in the room: told in words, never drawn.
 bool is_outside(const Plan& plan, const Placed& placed);
 
+/// Raised views cut walls and what is built in at this height: it would hide the rest.
+inline constexpr Length raised_height = 48_in;
+
+/// Up to where a raised view shows the thing: pieces whole, however high a bunk is; what is built in up to
+/// `raised_height`. None for what is built in higher, for alarms and for curtains.
+std::optional<Length> raised_top(const Placed& placed);
+
+/// How high the raised view of an arrangement reaches.
+Length raised_reach(const Plan& plan, const Arrangement& arrangement);
+
 /// All things in the room in the order they are painted: from the floor up, overhead ones last. Alarms are
 /// drawn as signs of one size, within the room.
 std::vector<PlanThing> plan_things(const PlanView& view, const Plan& plan, const Arrangement& arrangement);

@@ -19,8 +19,7 @@ namespace {
 constexpr PaperLength around_view = paper_mm(6);
 
 bool is_drawn_raised(const Plan& plan, const Placed& placed) {
-  return placed.solid.base() < raised_height && !is_alarm(placed) && !placed.is_curtain() &&
-         !is_outside(plan, placed);
+  return raised_top(placed) && !is_outside(plan, placed);
 }
 
 Ink side_under(Ink lid) {
@@ -50,25 +49,25 @@ RaisedThings raised_things(const DrawnConfiguration& of) {
     const Solid& solid = placed.solid;
     const Ink lid = ink_of(placed);
     out.placed.push_back(&placed);
-    out.things.push_back(
-        {solid.outline(), solid.base(), std::min(solid.top(), raised_height), side_under(lid), lid});
+    out.things.push_back({solid.outline(), solid.base(), *raised_top(placed), side_under(lid), lid});
   }
   return out;
 }
 
-// The floor's nearest corner at the foot, the far wall at the head.
-PaperBox reach_of(const Plan& plan, const RaisedView& view) {
-  const Rect& room = plan->interior.outline.polygon().bounds();
+// The floor's nearest corner at the foot, the far wall or what stands higher at the head.
+PaperBox reach_of(const DrawnConfiguration& of, const RaisedView& view) {
+  const Rect& room = (*of.plan)->interior.outline.polygon().bounds();
   const PaperPoint low = view({room.low.x, room.low.y}, {});
-  const PaperPoint high = view({room.high.x, room.high.y}, std::min(raised_height, plan->interior.height));
+  const PaperPoint high = view({room.high.x, room.high.y}, raised_reach(*of.plan, of.answer->arrangement));
   return {{low.x, high.y}, {high.x, low.y}};
 }
 
-std::vector<Layout> raised_layouts(const Plan& plan) {
+std::vector<Layout> raised_layouts(const DrawnConfiguration& of) {
+  const Plan& plan = *of.plan;
   std::vector<Layout> layouts;
   for (const Scale& scale : scales(plan->unit)) {
     const RaisedView flat{scale.ratio, {}};
-    const PaperBox reach = reach_of(plan, flat);
+    const PaperBox reach = reach_of(of, flat);
     const PaperSize needs{reach.width() + around_view * 2, reach.height() + around_view * 2};
     for (const bool landscape : {true, false})
       for (const NotesAt notes : {NotesAt::right, NotesAt::below})
@@ -148,7 +147,8 @@ std::vector<Note> cut_notes(const DrawnConfiguration& of) {
   std::vector<std::string> cut;
   std::vector<std::string> above;
   for (const Placed& placed : of.answer->arrangement.things) {
-    if (is_outside(plan, placed) || is_alarm(placed) || placed.is_curtain()) continue;
+    if (placed.piece != nullptr || is_outside(plan, placed) || is_alarm(placed) || placed.is_curtain())
+      continue;
     if (placed.solid.base() >= raised_height)
       above.push_back(name_of(placed));
     else if (placed.solid.top() > raised_height)
@@ -209,7 +209,7 @@ std::vector<Draft> raised_drafts(const DrawnConfiguration& of) {
     if (is_drawn_raised(plan, placed)) names.push_back(name_of(placed));
   const Term left = plan->drives_on_right ? Term::street_side : Term::curb_side;
   return fitted_drafts(
-      of, raised_layouts(plan),
+      of, raised_layouts(of),
       {name_of(*of.answer->configuration) + ", raised", "", of.answer->configuration->id.text(), "-raised",
        "Raised view, looked down on from the left wall, front at the left. It shows " +
            listed_with_and(names) + ".",

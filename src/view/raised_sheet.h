@@ -5,8 +5,8 @@
 
 namespace berthwright {
 
-/// The configuration in a raised view, the walls before it and all that is higher than 48 in cut away, with
-/// the names of what is seen.
+/// The configuration in a raised view, the walls before it and what is built in above `raised_height` cut
+/// away, with the names of what is seen.
 std::vector<Draft> raised_drafts(const DrawnConfiguration& of);
 
 }  // namespace berthwright

@@ -7,6 +7,7 @@
 #include "view/frame.h"
 #include "view/frame_words.h"
 #include "view/page.h"
+#include "view/plan_things.h"
 #include "view/step_words.h"
 #include "view/walls.h"
 
@@ -78,7 +79,7 @@ FrameLayout layout_of(const Plan& plan, const Conversion& conversion) {
   throw std::logic_error("no scale is small enough for a frame");
 }
 
-std::vector<Note> legend() {
+std::vector<Note> legend(Unit own) {
   struct Sign {
     Ink ink;
     std::string_view words;
@@ -95,8 +96,9 @@ std::vector<Note> legend() {
   for (const Sign& sign : signs)
     notes.push_back({Note::Kind::text, std::string(sign.words), 0, false, sign.ink});
   notes.push_back({Note::Kind::text,
-                   std::string(raised_view_words) + " What is built in higher than 48 in is left off.", 0,
-                   false, std::nullopt});
+                   std::string(raised_view_words) + " What is built in higher than " +
+                       both(raised_height, own) + " is left off.",
+                   0, false, std::nullopt});
   notes.push_back(
       {Note::Kind::text,
        "Each frame shows how all stands after its step. What the plan gives no weight for was not "
@@ -110,7 +112,7 @@ struct SetLegend {
   PaperLength height;
 };
 // Over the whole width, as low as it can be.
-SetLegend set_legend(const FrameLayout& layout) {
+SetLegend set_legend(const FrameLayout& layout, Unit own) {
   const PaperBox& box = layout.page.drawing;
   for (PaperLength height = paper_mm(8);; height = height + paper_mm(1)) {
     std::vector<PaperBox> columns;
@@ -121,7 +123,7 @@ SetLegend set_legend(const FrameLayout& layout) {
       const PaperLength x = box.low.x + (width + gutter) * i;
       columns.push_back({{x, box.low.y}, {x + width, box.low.y + height}});
     }
-    SetNotes set = set_notes(legend(), columns);
+    SetNotes set = set_notes(legend(own), columns);
     if (set.rest.empty()) return {std::move(set.marks), height + between_rows};
     if (height > box.height()) throw std::logic_error("no room for the legend of a storyboard");
   }
@@ -219,7 +221,7 @@ std::vector<Draft> story_drafts(const Plan& plan, const Conversion& conversion) 
   const std::size_t count = conversion.steps.size();
   if (count == 0) return {};
   const FrameLayout layout = layout_of(plan, conversion);
-  const SetLegend legend = set_legend(layout);
+  const SetLegend legend = set_legend(layout, plan->unit);
   const PaperBox& box = layout.page.drawing;
   std::vector<Draft> drafts;
   std::size_t next = 1;

@@ -45,6 +45,23 @@ TEST(LoadWords, TellWhichPlatesFullTanksBreak) {
   EXPECT_EQ(exit_code(plan, all), 1);
 }
 
+TEST(LoadWords, NameTheSideThatCarriesMore) {
+  const auto told_of = [](const std::string& wheels) {
+    const Plan plan = small_plan(
+        R"("configurations": {"day": []}, "chassis": {"coupling": 40, "axle": 80, "track": "60",
+           "weighed": {"coupling": "100 lb", "axle": "700 lb", )" +
+        wheels + "}}");
+    return weight_sentences(plan, loads_of(plan).front());
+  };
+  EXPECT_TRUE(is_told(
+      told_of(R"("left": "340 lb", "right": "360 lb")"),
+      "The right wheels carry 20 lb (9.1 kg) more than the left ones; compared with 5 % of the axle"));
+  EXPECT_TRUE(is_told(told_of(R"("left": "365 lb", "right": "335 lb")"),
+                      "The left wheels carry 30 lb (13.6 kg) more than the right ones; compared with"));
+  EXPECT_TRUE(is_told(told_of(R"("left": "350 lb", "right": "350 lb")"),
+                      "Left and right wheels carry the same; compared with"));
+}
+
 // 60 lb 60 in ahead of the axle put 30 lb on the coupling, 120 in from it; 40 lb 30 in behind take 10 off.
 TEST(LoadWords, TellWhatMovesTheLoadOnTheCouplingMost) {
   const Plan plan = small_plan(

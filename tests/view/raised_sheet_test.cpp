@@ -89,5 +89,23 @@ TEST(RaisedSheet, SaysWhatIsCutOffLeftOffAndHidden) {
   EXPECT_TRUE(tells(sheet, "It shows wardrobe, bench and mat."));
 }
 
+// A bunk is what the night is about, however high it is: 6/10 of 60 in is 914.4 mm above the floor's nearest
+// corner and the 3/10 by which 60 in of depth lean belong to the place, not to the height.
+TEST(RaisedSheet, ShowsPiecesHoweverHighTheyAre) {
+  DrawnRoom room(Unit::inch, 120_in, 72_in);
+  room.fixture("bunk cleat", Fixture::Kind::ledge, inches(0, 0, 70, 2), 54_in, 56_in)
+      .piece("bunk board", Piece::Kind::board, Region(inches(0, 0, 70, 30)), 56_in, 57_in)
+      .piece("bunk mattress", Piece::Kind::cushion, Region(inches(0, 0, 70, 30)), 57_in, 60_in);
+  const Sheet sheet = raised_of(room);
+  EXPECT_TRUE(tells(sheet, "bunk board and bunk mattress."));
+  EXPECT_TRUE(tells(sheet, "Left off, higher than that: bunk cleat."));
+  const PaperBox floor = reaches(sheet, "Room", Ink::quiet).at(0);
+  const std::vector<PaperBox> tops = reaches(sheet, "Things", Ink::cushion);
+  ASSERT_FALSE(tops.empty());
+  const PaperBox& top = tops.back();
+  EXPECT_NEAR(static_cast<double>((floor.high.y - top.high.y).micrometres()),
+              914'400 / static_cast<double>(sheet.scale), 2);
+}
+
 }  // namespace
 }  // namespace berthwright
