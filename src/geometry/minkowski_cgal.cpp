@@ -33,7 +33,7 @@ GuestFace guest_face(const Face& face, const Rect& tool) {
 }  // namespace
 
 // Without a strategy CGAL takes the reduced convolution; it treats holes.
-std::vector<Edge> border_of_swept(const Region& region, const Polygon& polygon) {
+std::vector<Edge> guest_border_of_swept(const Region& region, const Polygon& polygon) {
   const GuestRing tool = guest_ring<GuestRing>(polygon.vertices());
   std::vector<Edge> border;
   for (const Face& face : region.faces())

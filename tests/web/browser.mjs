@@ -1,4 +1,4 @@
-// Debian's Chromium without network, and sheets opened in it at their true size.
+// Debian's Chromium without its windows (they cost a third more time) and without network, and sheets opened in it at their true size.
 import { chromium } from 'playwright-core';
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
@@ -7,8 +7,9 @@ export const mmPerPixel = 25.4 / 96;
 
 export function openBrowser() {
   return chromium.launch({
-    executablePath: '/usr/bin/chromium',
-    args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
+    executablePath: '/usr/bin/chromium-headless-shell',
+    args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-gpu-compositing', '--disable-gpu-rasterization',
+      '--disable-software-rasterizer', '--disable-quic', '--no-first-run',
       '--disable-background-networking', '--disable-component-update', '--disable-sync'],
   });
 }

@@ -8,18 +8,30 @@ export function measureSheet({ heavyMm, finestMm, mmPerPixel }) {
   fix.textContent = '* { pointer-events: visiblePainted !important }';
   root.append(fix);
 
+  // What does not move itself lies as its parent does; nothing moves while it is measured.
+  const matrices = new Map();
+  const matrixOf = element => {
+    if (!matrices.has(element)) {
+      const still = element !== root && element.parentElement !== root && getComputedStyle(element).transform === 'none' &&
+        element.localName !== 'svg' && element.parentElement.localName === 'g';
+      matrices.set(element, still ? matrixOf(element.parentElement) : element.getScreenCTM());
+    }
+    return matrices.get(element);
+  };
   const toPaper = (element, x, y) => {
-    const m = element.getScreenCTM();
+    const m = matrixOf(element);
     return [(m.a * x + m.c * y + m.e) * mmPerPixel, (m.b * x + m.d * y + m.f) * mmPerPixel];
   };
   const scaleOf = element => {
-    const m = element.getScreenCTM();
+    const m = matrixOf(element);
     return Math.sqrt(Math.abs(m.a * m.d - m.b * m.c)) * mmPerPixel;
   };
+  const opacities = new Map([[null, 1]]);
   const opacityOf = element => {
-    let opacity = 1;
-    for (let e = element; e; e = e.parentElement) opacity *= Number(getComputedStyle(e).opacity);
-    return opacity;
+    if (!opacities.has(element)) {
+      opacities.set(element, opacityOf(element.parentElement) * Number(getComputedStyle(element).opacity));
+    }
+    return opacities.get(element);
   };
   const hides = element => {  // filled so that what lies beneath is not seen
     const style = getComputedStyle(element);
@@ -67,7 +79,7 @@ export function measureSheet({ heavyMm, finestMm, mmPerPixel }) {
   const coverOf = (text, quad) => {
     for (const part of [0.1, 0.3, 0.5, 0.7, 0.9]) {
       const point = [0, 1].map(k => (quad[0][k] + quad[3][k]) / 2 * (1 - part) + (quad[1][k] + quad[2][k]) / 2 * part);
-      const top = atPaper(point)[0];
+      const top = document.elementFromPoint(point[0] / mmPerPixel, point[1] / mmPerPixel);
       if (top && hides(top) && text.compareDocumentPosition(top) & Node.DOCUMENT_POSITION_FOLLOWING) return name(top);
     }
     return null;
@@ -106,10 +118,13 @@ export function measureSheet({ heavyMm, finestMm, mmPerPixel }) {
   const thin = [];
   for (const shape of document.querySelectorAll('line, polyline, polygon, path, rect, circle, ellipse')) {
     const style = getComputedStyle(shape);
+    if (style.stroke === 'none') continue;
     const width = parseFloat(style.strokeWidth) * scaleOf(shape);
-    if (shape.closest('defs, clipPath, pattern, mask, marker, symbol') || style.stroke === 'none' || !shown(shape)) continue;
-    if (width < finestMm - 0.001) thin.push({ name: name(shape), width });
-    if (width < heavyMm - 0.001) continue;
+    const [isThin, isHeavy] = [width < finestMm - 0.001, width >= heavyMm - 0.001];
+    if (!isThin && !isHeavy) continue;  // most of them, and the rest takes time
+    if (shape.closest('defs, clipPath, pattern, mask, marker, symbol') || !shown(shape)) continue;
+    if (isThin) thin.push({ name: name(shape), width });
+    if (!isHeavy) continue;
     const points = chain(shape).map(([x, y]) => toPaper(shape, x, y));
     strokes.push({ index: strokes.length, name: name(shape), width, points, shape });
   }
