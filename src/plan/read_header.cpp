@@ -9,7 +9,8 @@ constexpr std::array<Word<Unit>, 2> units{{{"in", Unit::inch}, {"mm", Unit::mill
 constexpr std::array<Word<English>, 2> englishes{
     {{"american", English::american}, {"british", English::british}}};
 constexpr std::array<Word<bool>, 2> sides{{{"right", true}, {"left", false}}};
-constexpr std::array<Word<Paper>, 2> papers{{{"letter", Paper::letter}, {"a4", Paper::a4}}};
+constexpr std::array<Word<Paper>, 4> papers{
+    {{"letter", Paper::letter}, {"tabloid", Paper::tabloid}, {"a4", Paper::a4}, {"a3", Paper::a3}}};
 constexpr std::string_view format_version = "1";
 
 }  // namespace

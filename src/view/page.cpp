@@ -21,12 +21,19 @@ constexpr PaperLength best_column = paper_mm(80);
 constexpr PaperLength least_notes_below = paper_mm(24);
 
 PaperSize paper_of(const Plan& plan, bool landscape) {
-  PaperSize size{paper_mm(2159, 10), paper_mm(2794, 10)};
+  PaperSize size;
   switch (plan->paper) {
     case Paper::letter:
+      size = {paper_mm(2159, 10), paper_mm(2794, 10)};
+      break;
+    case Paper::tabloid:
+      size = {paper_mm(2794, 10), paper_mm(4318, 10)};
       break;
     case Paper::a4:
       size = {paper_mm(210), paper_mm(297)};
+      break;
+    case Paper::a3:
+      size = {paper_mm(297), paper_mm(420)};
       break;
   }
   return landscape ? PaperSize{size.height, size.width} : size;

@@ -1,6 +1,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
+#include <tuple>
 
 #include <berthwright/view/sheets.h>
 #include <berthwright/view/words.h>
@@ -175,17 +177,41 @@ TEST(Sheets, NeverSaySafe) {
   }
 }
 
-TEST(Sheets, StayWithinTheMarginsOfHomePrinters) {
-  DrawnRoom room = rear_dinette();
-  room.parts.paper = Paper::a4;
-  for (const Sheet& sheet : sheets(room.plan(), room.answer())) {
-    EXPECT_EQ(std::minmax(sheet.width, sheet.height), std::minmax(paper_mm(210), paper_mm(297)));
-    const PaperBox inner{{paper_mm(127, 10), paper_mm(127, 10)},
-                         {sheet.width - paper_mm(127, 10), sheet.height - paper_mm(127, 10)}};
-    for (const Text& text : texts(sheet)) EXPECT_TRUE(holds(inner, box_of(text))) << text.words;
-    for (const Path& path : paths(sheet, Ink::frame))
-      EXPECT_TRUE(holds(inner, grown(bounds_of(path), paper_mm(25, 100))));
+void expect_within_margins(const Sheet& sheet) {
+  const PaperBox inner{{paper_mm(127, 10), paper_mm(127, 10)},
+                       {sheet.width - paper_mm(127, 10), sheet.height - paper_mm(127, 10)}};
+  for (const Text& text : texts(sheet)) EXPECT_TRUE(holds(inner, box_of(text))) << text.words;
+  for (const Path& path : paths(sheet, Ink::frame))
+    EXPECT_TRUE(holds(inner, grown(bounds_of(path), paper_mm(25, 100))));
+}
+
+// Tabloid is 11 by 17 in; A3 is the sheet of which A4 is half.
+TEST(Sheets, StayWithinTheMarginsOfHomePrintersOnEveryPaper) {
+  constexpr std::array papers{std::tuple{Paper::letter, paper_mm(2159, 10), paper_mm(2794, 10)},
+                              std::tuple{Paper::tabloid, paper_mm(2794, 10), paper_mm(4318, 10)},
+                              std::tuple{Paper::a4, paper_mm(210), paper_mm(297)},
+                              std::tuple{Paper::a3, paper_mm(297), paper_mm(420)}};
+  for (const auto& [paper, narrow, wide] : papers) {
+    DrawnRoom room = rear_dinette();
+    room.parts.paper = paper;
+    for (const Sheet& sheet : sheets(room.plan(), room.answer())) {
+      EXPECT_EQ(std::min(sheet.width, sheet.height), narrow);
+      EXPECT_EQ(std::max(sheet.width, sheet.height), wide);
+      expect_within_margins(sheet);
+    }
   }
+}
+
+// The room of 10 ft by 6 ft 4 in is drawn at a scale that fills the paper: at twice the area, half as large
+// again.
+TEST(Sheets, AreDrawnLargerOnLargerPaper) {
+  const auto ratio_on = [](Paper paper) {
+    DrawnRoom room = rear_dinette();
+    room.parts.paper = paper;
+    return sheets(room.plan(), room.answer()).front().scale;
+  };
+  EXPECT_GT(ratio_on(Paper::letter), ratio_on(Paper::tabloid));
+  EXPECT_GT(ratio_on(Paper::a4), ratio_on(Paper::a3));
 }
 
 TEST(Sheets, SectionsTellHeadRoomLevelsAndTheWayOfTravel) {

@@ -69,7 +69,8 @@ struct Title {
 };
 
 enum class English { american, british };
-enum class Paper { letter, a4 };
+/// What drawings are laid out for: Letter and Tabloid of ASME Y14.1 (from memory), A4 and A3 of ISO 216.
+enum class Paper { letter, tabloid, a4, a3 };
 
 /// A default the reader applied, so that it can be listed.
 struct AppliedDefault {
