@@ -160,13 +160,11 @@ Style style_of(Ink ink) {
     case Ink::side_still:
       return {{}, black, grey, {}, false};
     case Ink::side_parked:
-      return {{}, black, orange_shade, {}, false};
-    case Ink::side_moved:
-      return {{}, black, sky_shade, {}, false};
-    case Ink::side_cushion:
-      return {{}, black, sky_shade, {}, false};
     case Ink::side_board:
       return {{}, black, orange_shade, {}, false};
+    case Ink::side_moved:
+    case Ink::side_cushion:
+      return {{}, black, sky_shade, {}, false};
     case Ink::side_heat:
       return {{}, black, vermilion_shade, {}, false};
     case Ink::foam_dots:
