@@ -104,6 +104,14 @@ TEST(WatchPage, KeepsTheLastGoodDrawingBesideTheFaultsAndSaysOfWhichSave) {
   EXPECT_FALSE(holds(page, "href=\"#f1\"")) << "lines of an old finding are not those of this text";
 }
 
+TEST(WatchPage, IsolatesNamesFromTheFiguresBesideThem) {
+  WatchBoard board = drawn_board();
+  ScreenFindings findings = *board.findings.value;
+  findings.list[0].words = "باب lies 5\" from مقعد, 3\" asked.";
+  board.findings.value = std::make_shared<const ScreenFindings>(std::move(findings));
+  EXPECT_TRUE(holds(watch_page(board), "<bdi>باب</bdi> lies 5&quot; from <bdi>مقعد</bdi>, 3&quot; asked."));
+}
+
 TEST(WatchPage, AFileThatIsAwayHasNoLinesAndIsNoReasonToFall) {
   WatchBoard board = drawn_board();
   board.save = 5;
