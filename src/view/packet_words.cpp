@@ -63,13 +63,13 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::figures, "What was measured"},
     PacketRow{
         PacketWord::figures_lead,
-        "Everything that was compared, with what it was compared with and who says so. Beside each stands "
-        "what came of it."},
+        "Everything that was compared and what came of it; where a number is asked for, with who asks for "
+        "it."},
     PacketRow{PacketWord::what, "What"},
     PacketRow{PacketWord::found, "Found"},
     PacketRow{PacketWord::result, "Result"},
     PacketRow{PacketWord::alerts, "To know before the first night"},
-    PacketRow{PacketWord::alerts_lead, "A1, A2 and so on are what the drawings of that name call them."},
+    PacketRow{PacketWord::alerts_lead, "A1 by day is what the drawing by day calls A1, and so on."},
     PacketRow{PacketWord::cautions, "Cautions"},
     PacketRow{PacketWord::unknown_means,
               "“Unknown” means that the plan does not say. Ask the shop, or measure; it never means that all "

@@ -101,7 +101,8 @@ struct BlockPage {
     return out + "</tbody></table>\n";
   }
   std::string operator()(const PacketViews& views) const {
-    std::string out = "<figure><div class=\"views\">\n";
+    std::string out = views.views.size() == 1 ? "<figure class=\"alone\">" : "<figure>";
+    out += "<div class=\"views\">\n";
     for (const Sheet& sheet : views.views) out += drawings.drawing(sheet);
     out += "</div>";
     if (!views.keys.empty()) out += "<figcaption>";

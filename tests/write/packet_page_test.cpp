@@ -180,10 +180,10 @@ Plan dinette_with_a_lounge() {
   text.beds = {R"({"id": "bed", "name": "Dinette bed", "configuration": "night",
                    "pieces": ["left seat", "right seat", "left back", "right back"]})"};
   text.day.swap(text.night);
-  std::string json = text.json();
-  json.replace(json.find("\"night\": ["), 8, "\"lounge\": ");
-  json.replace(json.find("\"day\": ["), 6, "\"night\": ");
-  return plan_from(json);
+  std::string moved = text.json();
+  moved.replace(moved.find("\"night\": ["), 8, "\"lounge\": ");
+  moved.replace(moved.find("\"day\": ["), 6, "\"night\": ");
+  return plan_from(moved);
 }
 
 TEST(PacketPage, TakesForTheDayWhatHasNoBed) {
