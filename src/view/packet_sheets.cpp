@@ -33,7 +33,9 @@ struct BlockNotes {
     say(Note::Kind::heading, stages.heading);
     say(Note::Kind::text, word(PacketWord::steps_on_sheets, english));
   }
-  void operator()(const PacketViews&) const {}
+  void operator()(const PacketViews&) const {
+    say(Note::Kind::text, word(PacketWord::view_on_sheet, english));
+  }
   void operator()(const PacketList& list) const {
     for (std::size_t i = 0; i < list.items.size(); ++i)
       say(Note::Kind::text, (list.numbered ? std::to_string(i + 1) + ". " : "• ") + list.items[i]);

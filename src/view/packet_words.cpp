@@ -38,6 +38,7 @@ constexpr std::array packet_rows{
         "While it is on its way a piece is drawn as a box, dashed where its way was not worked out: out "
         "of and into lockers, beyond doors, and where a cushion is bent past what is near."},
     PacketRow{PacketWord::steps_on_sheets, "See the sheets of its steps, further on."},
+    PacketRow{PacketWord::view_on_sheet, "Drawn on a sheet of its own, further on."},
     PacketRow{PacketWord::one_configuration, "The plan shows nothing that becomes another thing."},
     PacketRow{PacketWord::nothing_moves, "Nothing moves."},
     PacketRow{PacketWord::before_driving, "Before you drive", "Before you drive off"},

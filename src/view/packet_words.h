@@ -18,6 +18,7 @@ enum class PacketWord {
   change_hint,
   moving_hint,
   steps_on_sheets,
+  view_on_sheet,
   one_configuration,
   nothing_moves,
   before_driving,

@@ -72,6 +72,7 @@ TEST(PacketSheets, SayNothingOfTelephonesAndWhereTheStepsAre) {
   for (const char* of_a_screen : {"telephone", "needs no network", "While it is on its way"})
     EXPECT_EQ(words.find(of_a_screen), std::string::npos) << of_a_screen;
   EXPECT_NE(words.find("See the sheets of its"), std::string::npos);
+  EXPECT_NE(words.find("Drawn on a sheet of"), std::string::npos);
   EXPECT_NE(words.find("knows no more"), std::string::npos);
 }
 
