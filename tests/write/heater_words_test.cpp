@@ -158,7 +158,7 @@ TEST(HeaterWords, SayWhatStowsAndWhatDoesNot) {
 
 // It lacks 1/64 in across, which is 0.4 mm, and nothing along and up.
 TEST(HeaterWords, NameOnlyTheSidesThatAreShort) {
-  const Plan plan = small_plan("");
+  const Plan plan = small_plan(R"("configurations": {"day": []})");
   StowFit fit;
   fit.place = "drawer";
   fit.inside = InsideBox{11_in, 17_in, 8_in};
