@@ -270,7 +270,8 @@ TEST(PacketPage, OfTheShopLeavesOutNothingThatIsBought) {
   const std::size_t at = page.find("<section id=\"purchase\">");
   const std::string bought = page.substr(at, page.find("</section>", at) - at);
   EXPECT_NE(bought.find("<th scope=\"row\">Zipper</th>"), std::string::npos) << bought;
-  EXPECT_NE(bought.find(">2 of 44&quot; (1117.6 mm); 2 of 41&quot; (1041.4 mm)<"), std::string::npos) << bought;
+  EXPECT_NE(bought.find(">2 of 44&quot; (1117.6 mm); 2 of 41&quot; (1041.4 mm)<"), std::string::npos)
+      << bought;
   EXPECT_NE(bought.find("<th scope=\"row\">Batting</th>"), std::string::npos) << bought;
   EXPECT_NE(bought.find("<th scope=\"row\">Fabric</th><td data-head=\"How much\">not added up"),
             std::string::npos)
