@@ -198,30 +198,31 @@ async function onPaper(address) {
 async function hostile(text) {
   const title = '</title></script><script>window.got = 1; alert(1)</script><img src=x onerror=alert(2)>';
   const address = packetOf(text.replace(/"title": "/, `"title": ${JSON.stringify(title).slice(0, -1)}`)
-    .replace('"name": "Left bench"', `"name": "${'M'.repeat(60)}"`).replace('"name": "Heater"', '"name": "مدفأة"'), 'hostile');
+    .replace('"name": "Left bench"', `"name": "${'M'.repeat(60)}"`).replace('"name": "Left seat"', '"name": "مقعد"'), 'hostile');
   const page = await opened(address, 'hostile');
   must(await page.evaluate(() => window.got === undefined), 'a script of the plan runs');
   must((await page.textContent('h1')).startsWith(title), 'the title is shown as it was written');
   must(await page.locator('.way.live').count() > 0, 'the page works all the same');
   must(await page.locator('.key', { hasText: 'M'.repeat(60) }).count() > 0, 'the long name is in a key');
-  must((await page.locator('main').textContent()).includes('مدفأة'), 'the name from right to left is there');
+  must((await page.locator('main').textContent()).includes('مقعد'), 'the name from right to left is there');
   // What follows such a name, in its line, stands at its right: no figure changes its side.
   const turned = await page.evaluate(() => [...document.querySelectorAll('main p, main li, main td')].filter(one => one.checkVisibility()).flatMap(one => {
     const words = document.createTreeWalker(one, NodeFilter.SHOW_TEXT);
     const seen = [];
-    let right = false;
+    let turned = false;
     for (let node = words.nextNode(); node; node = words.nextNode()) {
       for (const { 0: word, index } of node.data.matchAll(/\S+/g)) {
         const range = document.createRange();
         range.setStart(node, index);
         range.setEnd(node, index + word.length);
-        const [box, ...more] = range.getClientRects();
+        const box = range.getBoundingClientRect();
         const before = seen.at(-1);
-        if (more.length === 0 && before && Math.abs(before.top - box.top) < 4 && box.left < before.left) right = true;
-        seen.push(more.length === 0 ? box : undefined);
+        // Higher than a line is a word that is broken over two.
+        if (box.height < 30 && before?.height < 30 && box.top < before.bottom - 6 && before.top < box.bottom - 6 && box.left < before.left) turned = true;
+        seen.push(box);
       }
     }
-    return right ? [one.textContent.slice(0, 80)] : [];
+    return turned ? [one.textContent.slice(0, 80)] : [];
   }));
   must(turned.length === 0, `words out of order: ${turned.slice(0, 2).join(' | ')}`);
   await page.context().close();
