@@ -5,7 +5,8 @@
 
 #include <berthwright/view/words.h>
 
-#include "exact/code_points.h"
+#include "view/alerts.h"
+#include "view/called.h"
 #include "view/meanwhile_words.h"
 #include "view/packet_parts.h"
 #include "view/packet_words.h"
@@ -26,17 +27,31 @@ std::string whose_work(const Plan& plan) {
   return text;
 }
 
+// "A1 by day, A2 by night: ", as the drawings call it; empty: none does.
+std::string tags_in(const DrawnAll& drawn, const Finding& finding) {
+  std::string tags;
+  for (const DrawnConfiguration& one : drawn)
+    if (const std::string tag = tag_of(one, finding); !tag.empty())
+      tags += (tags.empty() ? "" : ", ") + tag + " " + small_first(when_of(*one.answer->configuration));
+  return tags.empty() ? tags : tags + ": ";
+}
+
 // The alerts that are not met, or not known, in one list before everything else.
-void add_alerts(const PacketMatter& of, Packet& packet) {
+void add_alerts(const PacketMatter& of, const DrawnAll& drawn, Packet& packet) {
   PacketList list;
   for (const Finding& finding : of.answer.findings) {
     const bool asks = finding.status == Status::not_met || finding.status == Status::unknown;
     if (!asks || find_rule(finding.rule.text())->weight != Weight::alert) continue;
     const std::string cure = cure_sentence(of.plan, finding);
-    list.items.push_back((cure.empty() ? "" : cure + " ") + sentence(of.plan, finding));
+    list.items.push_back(tags_in(drawn, finding) + (cure.empty() ? "" : cure + " ") +
+                         sentence(of.plan, finding));
   }
   if (list.items.empty()) return;
-  packet.sections.push_back({"alerts", word(PacketWord::alerts, packet.english), {std::move(list)}});
+  packet.sections.push_back(
+      {"alerts",
+       word(PacketWord::alerts, packet.english),
+       {PacketText{word(PacketWord::alerts_lead, packet.english), PacketText::Tone::quiet},
+        std::move(list)}});
 }
 
 PacketSection handover_section(const PacketMatter& of) {
@@ -45,7 +60,7 @@ PacketSection handover_section(const PacketMatter& of) {
   if (of.plan->notes.empty())
     section.blocks.emplace_back(PacketText{word(PacketWord::no_notes, english), PacketText::Tone::quiet});
   else
-    section.blocks.emplace_back(PacketList{of.plan->notes, false});
+    section.blocks.emplace_back(PacketList{of.plan->notes, false, true});
   return section;
 }
 
@@ -57,7 +72,6 @@ PacketSection figures_section(const PacketMatter& of) {
   section.blocks.emplace_back(PacketText{word(PacketWord::figures_lead, english), PacketText::Tone::quiet});
   constexpr std::array order{Status::not_met, Status::unknown, Status::close, Status::met};
   PacketTable table{
-      "",
       {word(PacketWord::what, english), word(PacketWord::result, english), word(PacketWord::found, english)},
       {}};
   for (const Status status : order)
@@ -82,9 +96,11 @@ PacketSection caution_section(const PacketMatter& of) {
 }
 
 const DrawnConfiguration& day_of(const DrawnAll& drawn) {
-  const auto day = std::ranges::find_if(
+  const auto named = std::ranges::find_if(
       drawn, [](const DrawnConfiguration& one) { return one.answer->configuration->id.text() == "day"; });
-  return day == drawn.end() ? drawn.front() : *day;
+  if (named != drawn.end()) return *named;
+  const auto bedless = std::ranges::find_if(drawn, is_by_day);
+  return bedless == drawn.end() ? drawn.front() : *bedless;
 }
 
 std::vector<PacketBlock> asking_blocks(const PacketMatter& of, const std::string& configuration,
@@ -120,8 +136,9 @@ Packet buyer_packet(const PacketMatter& of) {
     drawn.push_back({&of.plan, &one, of.answer.findings, {}});
   Packet packet = titled_packet(of);
   packet.lead = {{word(PacketWord::lead, packet.english), PacketText::Tone::plain},
-                 {word(PacketWord::lead_plan, packet.english), PacketText::Tone::quiet}};
-  add_alerts(of, packet);
+                 {word(PacketWord::lead_plan, packet.english), PacketText::Tone::quiet},
+                 {word(PacketWord::lead_file, packet.english), PacketText::Tone::quiet, true}};
+  add_alerts(of, drawn, packet);
   for (PacketSection& section :
        std::array{glance_section(of, drawn), night_section(of, drawn), changing_section(of, drawn),
                   cushion_section(of, drawn), heat_section(of, drawn), way_section(of, drawn),

@@ -20,17 +20,17 @@ struct PacketText {
   enum class Tone { plain, alert, quiet };
   std::string words;
   Tone tone = Tone::plain;
+  bool on_screen_alone = false;  ///< not said on paper
 };
 struct PacketList {
   std::vector<std::string> items;
   bool numbered = false;
+  bool of_the_shop = false;  ///< written by the shop alone, in whatever language
 };
 /// The first column names what the row is about.
 struct PacketTable {
-  std::string caption;  ///< may be empty
   std::vector<std::string> heads;
-  std::vector<std::vector<std::string>>
-      rows;  ///< as long as `heads`; an empty last cell is there to be filled in by hand
+  std::vector<std::vector<std::string>> rows;  ///< as long as `heads`
 };
 /// A number or a sign on a drawing, and what it stands for.
 struct PacketKey {
@@ -40,7 +40,6 @@ struct PacketKey {
 };
 /// Drawings side by side.
 struct PacketViews {
-  std::string caption;  ///< may be empty
   std::vector<Sheet> views;
   std::vector<PacketKey> keys;
 };

@@ -75,6 +75,11 @@ bool is_shown(const Conversion& conversion, const DrawnAll& drawn) {
          (conversion.to == day && counts(conversion.from));
 }
 
+bool has_stages(const Conversion& conversion, const DrawnAll& drawn) {
+  return is_shown(conversion, drawn) && conversion.verdict == Conversion::Verdict::order &&
+         !conversion.steps.empty();
+}
+
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn) {
   PacketSection section{"glance", word(PacketWord::glance, of.plan->english), {}};
   const DrawnConfiguration& day = day_of(drawn);
@@ -114,7 +119,11 @@ PacketSection changing_section(const PacketMatter& of, const DrawnAll& drawn) {
         PacketText{word(PacketWord::one_configuration, english), PacketText::Tone::plain});
     return section;
   }
-  section.blocks.emplace_back(PacketText{word(PacketWord::change_hint, english), PacketText::Tone::quiet});
+  if (std::ranges::any_of(of.conversions, [&](const Conversion& one) { return has_stages(one, drawn); })) {
+    section.blocks.emplace_back(PacketText{word(PacketWord::change_hint, english), PacketText::Tone::quiet});
+    section.blocks.emplace_back(
+        PacketText{word(PacketWord::moving_hint, english), PacketText::Tone::quiet, true});
+  }
   for (const Conversion& conversion : of.conversions)
     if (is_shown(conversion, drawn)) add_conversion(section, of, conversion, true);
   // Any other pair is gone through by way of the day.
@@ -140,8 +149,7 @@ PacketSection cushion_section(const PacketMatter& of, const DrawnAll& drawn) {
     section.blocks.emplace_back(PacketText{word(PacketWord::no_cushion, english), PacketText::Tone::plain});
     return section;
   }
-  PacketTable table{"",
-                    {word(PacketWord::cushion, english), word(PacketWord::finished_size, english),
+  PacketTable table{{word(PacketWord::cushion, english), word(PacketWord::finished_size, english),
                      word(PacketWord::where_it_lies, english), word(PacketWord::foam, english),
                      word(PacketWord::zip_side, english)},
                     {}};

@@ -12,13 +12,15 @@ namespace berthwright {
 
 using DrawnAll = std::vector<DrawnConfiguration>;
 
-/// The configuration of that name, else the first.
+/// The configuration of that name, else the first that is by day, else the first.
 const DrawnConfiguration& day_of(const DrawnAll& drawn);
 /// Without a bed, and not on the road.
 bool is_by_day(const DrawnConfiguration& of);
-/// With pictures: between the day and every configuration that has beds of its own; where none has, every one off
-/// the road.
+/// With pictures: between the day and every configuration that has beds of its own; where none has, every one
+/// off the road.
 bool is_shown(const Conversion& conversion, const DrawnAll& drawn);
+/// Shown, and found, and with steps.
+bool has_stages(const Conversion& conversion, const DrawnAll& drawn);
 
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection night_section(const PacketMatter& of, const DrawnAll& drawn);

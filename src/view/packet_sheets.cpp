@@ -21,27 +21,30 @@ Note packet_note(Note::Kind kind, std::string words) {
 /// Blocks as notes; drawings have sheets of their own.
 struct BlockNotes {
   std::vector<Note>& notes;
+  English english;
 
   void say(Note::Kind kind, std::string words) const { notes.push_back(packet_note(kind, std::move(words))); }
   void operator()(const PacketText& text) const {
+    if (text.on_screen_alone) return;
     say(text.tone == PacketText::Tone::alert ? Note::Kind::caution : Note::Kind::text, text.words);
   }
   void operator()(const PacketHeading& heading) const { say(Note::Kind::heading, heading.words); }
-  void operator()(const PacketStages& stages) const { say(Note::Kind::heading, stages.heading); }
-  void operator()(const PacketViews& views) const {
-    if (!views.caption.empty()) say(Note::Kind::text, views.caption);
+  void operator()(const PacketStages& stages) const {
+    say(Note::Kind::heading, stages.heading);
+    say(Note::Kind::text, word(PacketWord::steps_on_sheets, english));
+  }
+  void operator()(const PacketViews&) const {
+    say(Note::Kind::text, word(PacketWord::view_on_sheet, english));
   }
   void operator()(const PacketList& list) const {
     for (std::size_t i = 0; i < list.items.size(); ++i)
       say(Note::Kind::text, (list.numbered ? std::to_string(i + 1) + ". " : "• ") + list.items[i]);
   }
   void operator()(const PacketTable& table) const {
-    if (!table.caption.empty()) say(Note::Kind::heading, table.caption);
     for (const std::vector<std::string>& row : table.rows) {
       std::string words = row.front() + ".";
       for (std::size_t i = 1; i < row.size(); ++i)
-        words += " " + table.heads[i] + ": " + (row[i].empty() ? "…………………" : row[i]) +
-                 (row[i].ends_with('.') ? "" : ".");
+        words += " " + table.heads[i] + ": " + row[i] + (row[i].ends_with('.') ? "" : ".");
       say(Note::Kind::text, std::move(words));
     }
   }
@@ -96,10 +99,10 @@ std::vector<Sheet> packet_sheets(const PacketMatter& of, const Packet& packet) {
     drawn.push_back({&of.plan, &one, of.answer.findings, {}});
   std::vector<Note> notes;
   std::vector<Draft> drawings;
-  for (const PacketText& text : packet.lead) BlockNotes{notes}(text);
+  for (const PacketText& text : packet.lead) BlockNotes{notes, packet.english}(text);
   for (const PacketSection& section : packet.sections) {
     notes.push_back(packet_note(Note::Kind::heading, section.heading));
-    for (const PacketBlock& block : section.blocks) std::visit(BlockNotes{notes}, block);
+    for (const PacketBlock& block : section.blocks) std::visit(BlockNotes{notes, packet.english}, block);
     add_drafts(drawings, sheets_about(of, drawn, section.id));
   }
   notes.push_back(packet_note(Note::Kind::caution, packet.caution));

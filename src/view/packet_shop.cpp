@@ -4,9 +4,10 @@
 
 #include <berthwright/view/words.h>
 
+#include "view/called.h"
+#include "view/cover_lines.h"
 #include "view/cover_words.h"
 #include "view/cushion_words.h"
-#include "view/cover_lines.h"
 #include "view/packet_parts.h"
 #include "view/packet_words.h"
 #include "view/shape_words.h"
@@ -41,8 +42,7 @@ std::string material_of(const Piece& piece, English english) {
 
 PacketSection parts_section(const PacketMatter& of) {
   const English english = of.plan->english;
-  PacketTable table{"",
-                    {word(PacketWord::part, english), word(PacketWord::kind, english),
+  PacketTable table{{word(PacketWord::part, english), word(PacketWord::kind, english),
                      word(PacketWord::finished_size, english), word(PacketWord::material, english),
                      word(PacketWord::weight, english)},
                     {}};
@@ -100,7 +100,32 @@ std::string counted_sizes(const std::vector<std::string>& sizes) {
   return text;
 }
 
+// How long the zips are, finished; of a cover that is not reckoned "unknown".
+std::vector<std::string> zips_of(const PacketMatter& of) {
+  std::vector<std::string> sizes;
+  for (const Cover& cover : of.covers) {
+    if (cover.sewing.shape == CoverShape::board_backed) continue;
+    sizes.push_back(cover.reckoned()
+                        ? cut_size({cover.shaped ? cover.shaped->zip : cover.zip.finished}, of.plan->unit)
+                        : word(PacketWord::unknown_sum, of.plan->english));
+  }
+  return sizes;
+}
+
+std::vector<std::string> batting_of(const PacketMatter& of) {
+  const Unit own = of.plan->unit;
+  std::vector<std::string> sizes;
+  for (const Cover& cover : of.covers)
+    if (cover.batting) {
+      const Batting& batting = *cover.batting;
+      sizes.insert(sizes.end(), 2, cut_size({batting.length, batting.width}, own));
+      sizes.push_back(cut_size({batting.strip_length, batting.strip_width}, own));
+    }
+  return sizes;
+}
+
 void add_cushion_goods(const PacketMatter& of, PacketTable& table) {
+  if (of.covers.empty()) return;
   const Unit own = of.plan->unit;
   const English english = of.plan->english;
   std::map<std::string, std::vector<std::string>> foam;
@@ -116,14 +141,20 @@ void add_cushion_goods(const PacketMatter& of, PacketTable& table) {
   }
   for (const auto& [grade, sizes] : foam)
     table.rows.push_back({word(PacketWord::foam, english) + " " + grade, counted_sizes(sizes)});
-  if (!of.covers.empty() && all)
-    table.rows.push_back({word(PacketWord::all_foam, english), mass_text(*all, own)});
+  table.rows.push_back({word(PacketWord::all_foam, english),
+                        all ? mass_text(*all, own) : word(PacketWord::unknown_sum, english)});
+  table.rows.push_back({word(PacketWord::fabric, english), word(PacketWord::fabric_by_cut, english)});
   if (cord > Length{}) table.rows.push_back({word(PacketWord::welt_cord, english), cut_size({cord}, own)});
+  const CoverTerms terms = cover_terms(english);
+  if (const std::string zips = counted_sizes(zips_of(of)); !zips.empty())
+    table.rows.push_back({capital_first(terms.zip), zips});
+  if (const std::string batting = counted_sizes(batting_of(of)); !batting.empty())
+    table.rows.push_back({capital_first(terms.batting), batting});
 }
 
 PacketSection purchase_section(const PacketMatter& of) {
   const English english = of.plan->english;
-  PacketTable table{"", {word(PacketWord::what, english), word(PacketWord::how_much, english)}, {}};
+  PacketTable table{{word(PacketWord::what, english), word(PacketWord::how_much, english)}, {}};
   add_cushion_goods(of, table);
   std::map<std::string, std::vector<std::string>> boards;
   for (const Piece& piece : of.plan->pieces)

@@ -22,9 +22,8 @@ constexpr std::array packet_rows{
               "one becomes "
               "the other, how large each bed is and whom it suits, what gives heat and how to get out."},
     PacketRow{PacketWord::lead_plan,
-              "It was made from the shop's plan and knows no more than that plan says. It needs no network: "
-              "keep the "
-              "file on your telephone, or print it."},
+              "It was made from the shop's plan and knows no more than that plan says."},
+    PacketRow{PacketWord::lead_file, "It needs no network: keep the file on your telephone, or print it."},
     PacketRow{PacketWord::glance, "The [trailer] at a glance"},
     PacketRow{PacketWord::night, "The night"},
     PacketRow{PacketWord::no_bed, "The plan names no bed."},
@@ -32,11 +31,14 @@ constexpr std::array packet_rows{
     PacketRow{
         PacketWord::change_hint,
         "Each picture shows how all stands after its step. Blue is what the step moves, the dashes are where "
-        "it "
-        "was, the arrow is its way; grey squares are places to stand. While it is on its way a piece is "
-        "drawn as a "
-        "box, dashed where its way was not worked out: out of and into lockers, beyond doors, and where a "
-        "cushion is bent past what is near. The raised view leaves off what is built in high up."},
+        "it was, the arrow is its way; grey squares are places to stand. The raised view leaves off what is "
+        "built in high up."},
+    PacketRow{
+        PacketWord::moving_hint,
+        "While it is on its way a piece is drawn as a box, dashed where its way was not worked out: out "
+        "of and into lockers, beyond doors, and where a cushion is bent past what is near."},
+    PacketRow{PacketWord::steps_on_sheets, "See the sheets of its steps, further on."},
+    PacketRow{PacketWord::view_on_sheet, "Drawn on a sheet of its own, further on."},
     PacketRow{PacketWord::one_configuration, "The plan shows nothing that becomes another thing."},
     PacketRow{PacketWord::nothing_moves, "Nothing moves."},
     PacketRow{PacketWord::before_driving, "Before you drive", "Before you drive off"},
@@ -51,7 +53,6 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::unknown_foam, "unknown"},
     PacketRow{PacketWord::heat, "Heat"},
     PacketRow{PacketWord::no_heat, "The plan shows nothing that gives heat."},
-    PacketRow{PacketWord::nearest, "Nearest to what gives heat"},
     PacketRow{PacketWord::may_stand, "Where it may stand"},
     PacketRow{PacketWord::before_bed, "Before the bed is made"},
     PacketRow{PacketWord::ways, "Ways out and alarms"},
@@ -63,11 +64,13 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::figures, "What was measured"},
     PacketRow{
         PacketWord::figures_lead,
-        "Every figure with what it was compared with and who says so. Beside each stands what came of it."},
+        "Everything that was compared and what came of it; where a number is asked for, with who asks for "
+        "it."},
     PacketRow{PacketWord::what, "What"},
     PacketRow{PacketWord::found, "Found"},
     PacketRow{PacketWord::result, "Result"},
     PacketRow{PacketWord::alerts, "To know before the first night"},
+    PacketRow{PacketWord::alerts_lead, "A1 by day is what the drawing by day calls A1, and so on."},
     PacketRow{PacketWord::cautions, "Cautions"},
     PacketRow{PacketWord::unknown_means,
               "“Unknown” means that the plan does not say. Ask the shop, or measure; it never means that all "
@@ -93,6 +96,10 @@ constexpr std::array packet_rows{
               "for waste."},
     PacketRow{PacketWord::how_much, "How much"},
     PacketRow{PacketWord::all_foam, "All foam together"},
+    PacketRow{PacketWord::unknown_sum, "unknown"},
+    PacketRow{PacketWord::fabric, "Fabric"},
+    PacketRow{PacketWord::fabric_by_cut,
+              "not added up: what every part takes of the roll stands in the cut sheets"},
     PacketRow{PacketWord::welt_cord, "Welt cord", "Piping cord"},
     PacketRow{PacketWord::templates, "Templates"},
     PacketRow{PacketWord::templates_note,
@@ -104,6 +111,8 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::on_paper, "Handover packet"}};
 
 }  // namespace
+
+static_assert(packet_rows.size() == static_cast<std::size_t>(PacketWord::on_paper) + 1);
 
 std::string word(PacketWord which, English english) {
   const auto row = std::ranges::find(packet_rows, which, &PacketRow::which);

@@ -39,8 +39,8 @@ struct InWords {
     return own == Unit::inch ? inches + " (" + mm + ")" : mm + " (" + inches + ")";
   }
   std::string operator()(const Shares& shares) const {
-    return whole_percent(shares.men, Rounding::nearest) + " of men, " +
-           whole_percent(shares.women, Rounding::nearest) + " of women";
+    return whole_percent(shares.men, rounding) + " of men, " + whole_percent(shares.women, rounding) +
+           " of women";
   }
   std::string operator()(Mass mass) const { return mass_text(mass, own, rounding); }
   std::string operator()(Portion portion) const { return whole_percent(portion.thousandths, rounding); }

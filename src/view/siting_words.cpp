@@ -85,6 +85,17 @@ std::string sides_text(const Plan& plan, const std::array<Length, 3>& lengths, R
          " across and " + both(lengths[2], plan->unit, style) + " up";
 }
 
+// Of what a place lacks, the sides on which it lacks something.
+std::string short_sides_text(const Plan& plan, const std::array<Length, 3>& clearance) {
+  constexpr std::array<std::string_view, 3> sides{" along", " across", " up"};
+  std::vector<std::string> missing;
+  for (std::size_t i = 0; i < sides.size(); ++i)
+    if (clearance[i] < Length{})
+      missing.push_back(both(-clearance[i], plan->unit, {.rounding = Rounding::up, .feet = false}) +
+                        std::string(sides[i]));
+  return listed_with_and(missing);
+}
+
 }  // namespace
 
 std::string_view word(SiteRule rule) {
@@ -243,13 +254,10 @@ std::string stow_sentence(const Plan& plan, const StowFit& fit) {
   }
   if (!fit.inside) return text + ": the plan does not give its clear inside, so whether it fits is unknown.";
   const std::array<Length, 3> laid{fit.laid.along, fit.laid.across, fit.laid.up};
-  if (!fit.fits()) {
-    std::array<Length, 3> missing = fit.clearance;
-    for (Length& length : missing) length = std::max(-length, Length{});
+  if (!fit.fits())
     return text + ": it does not fit, however it is laid; nearest with " +
-           sides_text(plan, laid, Rounding::nearest) + ", short by " +
-           sides_text(plan, missing, Rounding::up) + ".";
-  }
+           sides_text(plan, laid, Rounding::nearest) + ", short by " + short_sides_text(plan, fit.clearance) +
+           ".";
   text += ": it fits, laid with " + sides_text(plan, laid, Rounding::nearest) + "; clear by " +
           sides_text(plan, fit.clearance, Rounding::down) + ".";
   if (!fit.through.empty()) text += " It passes " + names_with_and(plan, fit.through) + ".";

@@ -44,7 +44,7 @@ std::string ways_in_reach(const Plan& plan, const ConfigurationAnswer& configura
             ")";
   }
   return (text.empty() ? "no way out" : text) + " within " + both(in_reach, plan->unit, {.feet = false}) +
-         " of it";
+         " of it (NFPA 1192, 6.2.1.3)";
 }
 
 }  // namespace
@@ -64,13 +64,16 @@ std::vector<std::string> bed_sentences(const Plan& plan, const BedAnswer& answer
   std::string held;
   for (const SizeHeld& size : room.sizes)
     if (size.held) held += (held.empty() ? "" : ", ") + std::string(size.size->name);
-  told.push_back(held.empty() ? "It holds none of the trade's mattress sizes." : "It holds: " + held + ".");
+  const std::string sizes = source_text(find_rule("bed.named-size")->source);
+  told.push_back(held.empty() ? "It holds none of the " + sizes + "."
+                              : "It holds: " + held + " (" + sizes + ").");
   if (answer.levelled && answer.levelled->largest) {
     const Sides level{answer.levelled->largest->length, answer.levelled->largest->width};
     told.push_back("Once every piece lies at that level: " + quantity_text(level, own, Rounding::down) + ".");
   }
   if (room.longest)
-    told.push_back("Longest place " + both(24_in, own, {.feet = false}) + " wide: " +
+    told.push_back("Longest place " + both(24_in, own, {.feet = false}) +
+                   " wide (at the shoulders; common practice, no source): " +
                    both(side_beside(*room.longest, 24_in), own, {.rounding = Rounding::down}) + ".");
   for (const PersonRoom& person : room.people) {
     const std::string who = person.person->name.empty() ? "One person" : person.person->name;

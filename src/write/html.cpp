@@ -1,15 +1,57 @@
 #include "write/html.h"
 
+#include <optional>
+
+#include "exact/code_points.h"
 #include "write/escaped.h"
 
 namespace berthwright {
+namespace {
+
+// The blocks that Unicode keeps for writing from right to left (DerivedBidiClass.txt, its defaults R and AL).
+bool reads_from_right(char32_t c) {
+  return (c >= 0x0590 && c <= 0x08FF) || (c >= 0xFB1D && c <= 0xFDFF) || (c >= 0xFE70 && c <= 0xFEFE) ||
+         (c >= 0x10800 && c <= 0x10FFF) || (c >= 0x1E800 && c <= 0x1EFFF);
+}
+
+std::size_t bytes_of(char32_t c) { return c < 0x80 ? 1 : c < 0x800 ? 2 : c < 0x10000 ? 3 : 4; }
+
+}  // namespace
+
+std::string in_sentence(std::string_view words) {
+  const std::string shown = printable(words, every_character);
+  const std::u32string text = code_points(shown).text;
+  std::string out;
+  std::size_t written = 0;
+  std::size_t at = 0;
+  std::optional<std::size_t> begun;  // the run that is being read, to its last letter at `end`
+  std::size_t end = 0;
+  const auto close = [&] {
+    if (!begun) return;
+    out += escaped(shown.substr(written, *begun - written)) + "<bdi>" +
+           escaped(shown.substr(*begun, end - *begun)) + "</bdi>";
+    written = end;
+    begun.reset();
+  };
+  for (const char32_t c : text) {
+    if (reads_from_right(c)) {
+      if (!begun) begun = at;
+      end = at + bytes_of(c);
+    } else if (!is_blank(c) && !is_dash(c) && !is_digit(c)) {
+      close();
+    }
+    at += bytes_of(c);
+  }
+  close();
+  return out + escaped(shown.substr(written));
+}
 
 std::string mark_attribute(std::string_view name, std::string_view value) {
   return " " + std::string(name) + "=\"" + escaped(value) + "\"";
 }
 
 std::string tagged(std::string_view tag, std::string_view words) {
-  return "<" + std::string(tag) + ">" + escaped(words) + "</" + std::string(tag) + ">";
+  return "<" + std::string(tag) + ">" + in_sentence(words) + "</" + std::string(tag) + ">";
 }
 
 std::string slide_bar(std::string_view label, std::size_t last) {

@@ -9,7 +9,10 @@ namespace berthwright {
 
 /// ` name="value"`.
 std::string mark_attribute(std::string_view name, std::string_view value);
-/// The words in a tag.
+/// A sentence of ours with names in it: what is read from right to left stands in `bdi`, run by run, so that
+/// it turns neither figures nor signs beside it.
+std::string in_sentence(std::string_view words);
+/// The sentence in a tag.
 std::string tagged(std::string_view tag, std::string_view words);
 
 /// Paper, ink and controls of every page.

@@ -1,5 +1,6 @@
 #include "write/packet_page.h"
 
+#include <stdexcept>
 #include <string_view>
 
 #include "exact/sha256.h"
@@ -31,25 +32,30 @@ std::vector<const Sheet*> drawn_in(const Packet& packet) {
   return sheets;
 }
 
-// Words that may be in any script lie as that script does.
-std::string own_words(std::string_view tag, std::string_view words) {
+// What the shop alone has written lies as its script does.
+std::string shops_words(std::string_view tag, std::string_view words) {
   return "<" + std::string(tag) + " dir=\"auto\">" + escaped(words) + "</" + std::string(tag) + ">\n";
 }
+
+std::string line_of(std::string_view tag, std::string_view words) { return tagged(tag, words) + "\n"; }
 
 std::string_view tone_class(PacketText::Tone tone) {
   switch (tone) {
     case PacketText::Tone::plain:
       return "";
     case PacketText::Tone::alert:
-      return " class=\"alert\"";
+      return "alert";
     case PacketText::Tone::quiet:
-      return " class=\"quiet\"";
+      return "quiet";
   }
   throw std::logic_error("PacketText::Tone out of range");
 }
 
 std::string paragraph(const PacketText& text) {
-  return "<p dir=\"auto\"" + std::string(tone_class(text.tone)) + ">" + escaped(text.words) + "</p>\n";
+  std::string looks(tone_class(text.tone));
+  if (text.on_screen_alone) looks += looks.empty() ? "on-screen" : " on-screen";
+  return "<p" + (looks.empty() ? looks : mark_attribute("class", looks)) + ">" + in_sentence(text.words) +
+         "</p>\n";
 }
 
 // "x y width height, foot, edges, followed" of every moment, in units of the drawings.
@@ -71,44 +77,45 @@ struct BlockPage {
   const PageDrawings& drawings;
 
   std::string operator()(const PacketText& text) const { return paragraph(text); }
-  std::string operator()(const PacketHeading& heading) const { return own_words("h3", heading.words); }
+  std::string operator()(const PacketHeading& heading) const { return line_of("h3", heading.words); }
   std::string operator()(const PacketList& list) const {
     const std::string tag = list.numbered ? "ol" : "ul";
     std::string out = "<" + tag + ">\n";
-    for (const std::string& item : list.items) out += own_words("li", item);
+    for (const std::string& item : list.items)
+      out += list.of_the_shop ? shops_words("li", item) : line_of("li", item);
     return out + "</" + tag + ">\n";
   }
   std::string operator()(const PacketTable& table) const {
     std::string out = "<table>\n";
-    if (!table.caption.empty()) out += own_words("caption", table.caption);
     out += "<thead><tr>";
-    for (const std::string& head : table.heads) out += "<th scope=\"col\">" + escaped(head) + "</th>";
+    for (const std::string& head : table.heads) out += "<th scope=\"col\">" + in_sentence(head) + "</th>";
     out += "</tr></thead>\n<tbody>\n";
     for (const std::vector<std::string>& row : table.rows) {
       out += "<tr>";
       for (std::size_t i = 0; i < row.size(); ++i)
-        out += i == 0 ? "<th scope=\"row\" dir=\"auto\">" + escaped(row[i]) + "</th>"
-                      : "<td dir=\"auto\"" + mark_attribute("data-head", table.heads[i]) + ">" +
-                            escaped(row[i]) + "</td>";
+        out += i == 0 ? "<th scope=\"row\">" + in_sentence(row[i]) + "</th>"
+                      : "<td" + mark_attribute("data-head", table.heads[i]) + ">" + in_sentence(row[i]) +
+                            "</td>";
       out += "</tr>\n";
     }
     return out + "</tbody></table>\n";
   }
   std::string operator()(const PacketViews& views) const {
-    std::string out = "<figure><div class=\"views\">\n";
+    std::string out = views.views.size() == 1 ? "<figure class=\"alone\">" : "<figure>";
+    out += "<div class=\"views\">\n";
     for (const Sheet& sheet : views.views) out += drawings.drawing(sheet);
     out += "</div>";
-    if (!views.caption.empty() || !views.keys.empty()) out += "<figcaption>" + escaped(views.caption);
+    if (!views.keys.empty()) out += "<figcaption>";
     for (const PacketKey& key : views.keys)
       out += "<span class=\"key\">" + (key.sign ? drawings.sign(*key.sign) : std::string{}) +
-             (key.number > 0 ? "<b>" + std::to_string(key.number) + "</b> " : std::string{}) +
-             "<span dir=\"auto\">" + escaped(key.words) + "</span></span>\n";
-    if (!views.caption.empty() || !views.keys.empty()) out += "</figcaption>";
+             (key.number > 0 ? "<b>" + std::to_string(key.number) + "</b> " : std::string{}) + "<span>" +
+             in_sentence(key.words) + "</span></span>\n";
+    if (!views.keys.empty()) out += "</figcaption>";
     return out + "</figure>\n";
   }
   std::string operator()(const PacketStages& stages) const {
     const std::size_t last = stages.stages.size() - 1;
-    std::string out = "<div class=\"way\">\n" + own_words("h3", stages.heading) +
+    std::string out = "<div class=\"way\">\n" + line_of("h3", stages.heading) +
                       slide_bar(stages.heading, last) +
                       "<p class=\"unseen\" role=\"status\"></p>\n<ol class=\"stages\">\n";
     for (std::size_t i = 0; i <= last; ++i) {
@@ -116,14 +123,14 @@ struct BlockPage {
       out += "<li" + (stage.carried.empty() ? "" : mark_attribute("data-way", carried_text(stage.carried))) +
              ">" + tagged("h4", stage_name(i, last)) + "<div class=\"views\">\n" +
              drawings.drawing(stage.above) + drawings.drawing(stage.raised) + "</div>";
-      for (const std::string& words : stage.words) out += own_words("p", words);
+      for (const std::string& words : stage.words) out += line_of("p", words);
       out += "</li>\n";
     }
     return out + "</ol></div>\n";
   }
   std::string operator()(const PacketSignatures& signatures) const {
     std::string out = "<div class=\"signatures\">\n";
-    for (const std::string& who : signatures.who) out += own_words("p", who);
+    for (const std::string& who : signatures.who) out += line_of("p", who);
     return out + "</div>\n";
   }
 };
@@ -152,9 +159,8 @@ std::string packet_page(const Packet& packet) {
       "<meta name=\"color-scheme\" content=\"light dark\"/>\n<style>" +
       style + "</style>\n</head>\n<body>\n" + drawings.shapes() + "<header>\n" +
       "<button type=\"button\" id=\"larger\" aria-pressed=\"false\" hidden=\"\">Larger letters</button>\n" +
-      own_words("h1", packet.title);
-  if (!packet.under_title.empty())
-    out += "<p class=\"shop\" dir=\"auto\">" + escaped(packet.under_title) + "</p>\n";
+      shops_words("h1", packet.title);
+  if (!packet.under_title.empty()) out += "<p class=\"shop\">" + in_sentence(packet.under_title) + "</p>\n";
   for (const PacketText& text : packet.lead) out += paragraph(text);
   out += contents(packet) + "</header>\n<main>\n";
   for (const PacketSection& section : packet.sections) {
@@ -162,7 +168,7 @@ std::string packet_page(const Packet& packet) {
     for (const PacketBlock& block : section.blocks) out += std::visit(BlockPage{drawings}, block);
     out += "</section>\n";
   }
-  return out + "</main>\n<footer>\n" + own_words("p", packet.caution) + "</footer>\n<script>" +
+  return out + "</main>\n<footer>\n" + line_of("p", packet.caution) + "</footer>\n<script>" +
          std::string(packet_script()) + "</script>\n</body>\n</html>\n";
 }
 

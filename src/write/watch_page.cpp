@@ -72,7 +72,8 @@ class WatchParts {
 
   std::string heading() const {
     const std::string shop = board_.findings.value ? board_.findings.value->shop : "";
-    return tagged("h1", plan_title()) + (shop.empty() ? "" : "<p class=\"shop\">" + escaped(shop) + "</p>");
+    return tagged("h1", plan_title()) +
+           (shop.empty() ? "" : "<p class=\"shop\">" + in_sentence(shop) + "</p>");
   }
 
   std::string state() const {
@@ -273,7 +274,7 @@ class WatchParts {
            "><div class=\"page\">" + picture(of) + "<svg class=\"ties\" aria-hidden=\"true\" viewBox=\"0 0 " +
            units({of.width, of.height}) + "\">" + ties + "</svg>" + pins +
            "</div></div><figcaption><a href=\"/" + of.name + ".svg\" target=\"_blank\">" +
-           escaped(sheet.name) + " by itself, true to scale</a>" + escaped(old_words(save)) +
+           in_sentence(sheet.name) + " by itself, true to scale</a>" + escaped(old_words(save)) +
            "</figcaption></figure>\n";
   }
 
@@ -311,7 +312,7 @@ class WatchParts {
            escaped(one.title) + "</p>" + tagged("p", one.words);
     std::string lines;
     for (const FileLine& line : one.lines)
-      lines += (lines.empty() ? "" : ", ") + line_link(line.line) + " (" + escaped(line.what) + ")";
+      lines += (lines.empty() ? "" : ", ") + line_link(line.line) + " (" + in_sentence(line.what) + ")";
     if (!lines.empty()) out += "<p class=\"lines\">In the file: " + lines + "</p>";
     return out + "</div></li>\n";
   }

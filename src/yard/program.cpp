@@ -279,7 +279,8 @@ CLI::App* define_packet(CLI::App& app, PacketRequest& packet) {
                  "the same on paper as one PDF file, with the full sheets, in place of HTML");
   verb->add_option_function<std::string>(
           "--for", [&packet](const std::string& whom) { packet.for_shop = whom == "shop"; },
-          "buyer (default), or shop: parts, cut sheets, what to buy, checks, open items")
+          "buyer (default), or shop: parts, cut sheets, what to buy (fabric is not added up), checks, open "
+          "items")
       ->check(CLI::IsMember({"buyer", "shop"}));
   verb->footer(
       "Example:\n  berthwright packet plans/sanderling.json --out sanderling.html\n\n"

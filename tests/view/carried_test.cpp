@@ -69,6 +69,14 @@ TEST(Carried, IsFollowedBetweenPlacesInTheRoomAndNotBeyondThem) {
   EXPECT_FALSE(leg.back().followed) << "into the bench, where nobody looks";
 }
 
+TEST(Carried, IsNotFollowedWhereItIsBent) {
+  CarriedTrailer trailer(dinette());
+  for (Step& step : trailer.ways.front().steps) step.bent = true;
+  const std::vector<CarriedMoment> table = trailer.of("table", at_48);
+  ASSERT_GE(table.size(), 2U);
+  for (const CarriedMoment& moment : table) EXPECT_FALSE(moment.followed);
+}
+
 // The same boxes as the pictures of the step: the ghost where it came from, the piece where it is.
 TEST(Carried, BeginsAtTheGhostAndEndsAtThePieceOfEveryPicture) {
   const CarriedTrailer trailer(dinette_with_cushions());

@@ -67,6 +67,15 @@ TEST(PacketSheets, HoldTheBuyersWordsAndTheFullSheets) {
     EXPECT_EQ(lettering_faults(sheet), std::vector<std::string>{}) << sheet.file;
 }
 
+TEST(PacketSheets, SayNothingOfTelephonesAndWhereTheStepsAre) {
+  const std::string words = lettering_of(packed_dinette().buyers());
+  for (const char* of_a_screen : {"telephone", "needs no network", "While it is on its way"})
+    EXPECT_EQ(words.find(of_a_screen), std::string::npos) << of_a_screen;
+  EXPECT_NE(words.find("See the sheets of its"), std::string::npos);
+  EXPECT_NE(words.find("Drawn on a sheet of"), std::string::npos);
+  EXPECT_NE(words.find("knows no more"), std::string::npos);
+}
+
 TEST(PacketSheets, OfTheShopListPartsCutsAndGoods) {
   const std::vector<Sheet> sheets = packed_dinette().shops();
   EXPECT_TRUE(has_sheet(sheets, "-cushions-key"));

@@ -51,7 +51,10 @@ TEST(Quantities, AnAreaIsNeverPrintedTooLarge) {
 
 TEST(Quantities, SharesAreWholePercent) {
   EXPECT_EQ(quantity_text(Shares{994, 1000}, Unit::inch, Rounding::down), "99 % of men, 100 % of women");
-  EXPECT_EQ(quantity_text(Shares{0, 45}, Unit::inch, Rounding::down), "0 % of men, 5 % of women");
+  EXPECT_EQ(quantity_text(Shares{0, 45}, Unit::inch, Rounding::nearest), "0 % of men, 5 % of women");
+  // A bed that is long enough for 99.7 % is not long enough for all.
+  EXPECT_EQ(quantity_text(Shares{994, 997}, Unit::inch, Rounding::down), "99 % of men, 99 % of women");
+  EXPECT_EQ(quantity_text(Shares{991, 999}, Unit::millimetre, Rounding::up), "100 % of men, 100 % of women");
 }
 
 Length read(const std::string& text) { return read_offset(text, Unit::inch).value(); }

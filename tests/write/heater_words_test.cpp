@@ -13,6 +13,7 @@
 #include "support/plan_builder.h"
 #include "support/trailer_text.h"
 #include "support/yard_plans.h"
+#include "view/siting_words.h"
 
 namespace berthwright {
 namespace {
@@ -153,6 +154,21 @@ TEST(HeaterWords, SayWhatStowsAndWhatDoesNot) {
   const SitedHeaters& nuthatch = sited_demo("nuthatch");
   EXPECT_NE(heater_text(nuthatch.plan, nuthatch.heaters).find("Galley drawer: it does not fit"),
             std::string::npos);
+}
+
+// It lacks 1/64 in across, which is 0.4 mm, and nothing along and up.
+TEST(HeaterWords, NameOnlyTheSidesThatAreShort) {
+  const Plan plan = small_plan(R"("configurations": {"day": []})");
+  StowFit fit;
+  fit.place = "drawer";
+  fit.inside = InsideBox{11_in, 17_in, 8_in};
+  fit.clearance = {Length{}, -Length::inches(1, 64), 2_in};
+  EXPECT_NE(stow_sentence(plan, fit).find(", short by 1/16\" (0.4 mm) across."), std::string::npos)
+      << stow_sentence(plan, fit);
+  fit.clearance = {-1_in, 2_in, -2_in};
+  EXPECT_NE(stow_sentence(plan, fit).find(", short by 1\" (25.4 mm) along and 2\" (50.8 mm) up."),
+            std::string::npos)
+      << stow_sentence(plan, fit);
 }
 
 }  // namespace

@@ -3,19 +3,23 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <regex>
 
 #include "exact/sha256.h"
 #include "support/convert_trailers.h"
+#include "support/demos.h"
 #include "support/xml_nesting.h"
 #include "view/packet_words.h"
+#include "write/html.h"
 
 namespace berthwright {
 namespace {
 
 /// A plan with all that a packet draws on.
 struct HandedOver {
-  explicit HandedOver(const TrailerText& text)
-      : plan(text.plan()),
+  explicit HandedOver(const TrailerText& text) : HandedOver(text.plan()) {}
+  explicit HandedOver(Plan made)
+      : plan(std::move(made)),
         answer(answered(plan).value()),
         heaters(heater_places(plan, {}).value()),
         ways(conversions(plan).value()),
@@ -24,6 +28,7 @@ struct HandedOver {
   HandedOver& operator=(const HandedOver&) = delete;
 
   Packet packet() const { return buyer_packet({plan, answer, heaters, ways, cut}); }
+  std::string shops_page() const { return packet_page(shop_packet({plan, answer, heaters, ways, cut})); }
   std::string page() const { return packet_page(packet()); }
 
   Plan plan;
@@ -102,6 +107,29 @@ TEST(PacketPage, RefersToNoShapeThatItDoesNotHave) {
   EXPECT_GT(uses, 50U);
 }
 
+// Without the isolation "A من ب 5" is shown with the 5 at the left of what is Arabic, and ≥ as ≤ (Unicode
+// Standard Annex 9, rules W2 and L4; from memory, not re-read).
+TEST(PacketPage, IsolatesNamesFromTheFiguresBesideThem) {
+  EXPECT_EQ(in_sentence("From باب الخروج 5\" ≥ 3\" to מיטה, <b>."),
+            "From <bdi>باب الخروج</bdi> 5&quot; ≥ 3&quot; to <bdi>מיטה</bdi>, &lt;b&gt;.");
+  EXPECT_EQ(in_sentence("باب 2-أ"), "<bdi>باب 2-أ</bdi>") << "figures within a name are of it";
+  EXPECT_EQ(in_sentence("باب 2 3\""), "<bdi>باب</bdi> 2 3&quot;");
+  EXPECT_EQ(in_sentence("折りたたみ機 5\""), "折りたたみ機 5&quot;");
+  EXPECT_EQ(in_sentence(""), "");
+}
+
+TEST(PacketPage, LiesAsAScriptDoesOnlyWhereTheWordsAreAllThePlans) {
+  TrailerText text = dinette();
+  text.more = R"("owner": "عائلة الحسيني", "notes": ["ملاحظة", "Second."], )";
+  text.pieces.front().replace(text.pieces.front().find("\"kind\""), 0, R"("name": "طاولة", )");
+  const std::string page = HandedOver(text).page();
+  EXPECT_EQ(count_of(page, " dir=\"auto\""), 3U) << "the title and two notes";
+  EXPECT_NE(page.find("<h1 dir=\"auto\">"), std::string::npos);
+  EXPECT_NE(page.find("<li dir=\"auto\">ملاحظة</li>"), std::string::npos);
+  EXPECT_NE(page.find("for <bdi>عائلة الحسيني</bdi>"), std::string::npos);
+  EXPECT_GT(count_of(page, "<bdi>طاولة</bdi>"), 5U);
+}
+
 TEST(PacketPage, WritesWhatAPersonWroteAsText) {
   TrailerText text = dinette();
   text.more =
@@ -146,6 +174,65 @@ TEST(PacketPage, SaysWhatThePlanDoesNotHave) {
   EXPECT_NE(none.find("From day to night: none"), std::string::npos);
 }
 
+// The dinette, its night first and its day under another name.
+Plan dinette_with_a_lounge() {
+  TrailerText text = dinette_with_cushions();
+  text.beds = {R"({"id": "bed", "name": "Dinette bed", "configuration": "night",
+                   "pieces": ["left seat", "right seat", "left back", "right back"]})"};
+  text.day.swap(text.night);
+  std::string moved = text.json();
+  moved.replace(moved.find("\"night\": ["), 8, "\"lounge\": ");
+  moved.replace(moved.find("\"day\": ["), 6, "\"night\": ");
+  return plan_from(moved);
+}
+
+TEST(PacketPage, TakesForTheDayWhatHasNoBed) {
+  const std::string page = HandedOver(dinette_with_a_lounge()).page();
+  const std::size_t glance = page.find("<section id=\"glance\">");
+  const std::string at_a_glance = page.substr(glance, page.find("</section>", glance) - glance);
+  EXPECT_NE(at_a_glance.find("<h3>In lounge</h3>"), std::string::npos);
+  EXPECT_EQ(at_a_glance.find("<h3>By night</h3>"), std::string::npos);
+  EXPECT_EQ(count_of(page, "class=\"way\""), 2U);
+}
+
+TEST(PacketPage, ExplainsPicturesOfStepsOnlyWhereThereAreSome) {
+  const std::string hint = word(PacketWord::change_hint, English::american);
+  EXPECT_EQ(count_of(dinette_page(), hint), 1U);
+  TrailerText still = dinette();
+  still.night = still.day;
+  const std::string page = HandedOver(still).page();
+  EXPECT_EQ(count_of(page, hint), 0U);
+  EXPECT_EQ(count_of(page, word(PacketWord::moving_hint, English::american)), 0U);
+}
+
+// "Heater to Left seat: A2: 5 ft" → A2.
+std::vector<std::string> tags_among(const std::string& words) {
+  static const std::regex tag("\\bA[0-9]+\\b");
+  return {std::sregex_token_iterator(words.begin(), words.end(), tag), std::sregex_token_iterator()};
+}
+
+TEST(PacketPage, NumbersItsAlertsAsItsDrawingsDo) {
+  const Answered& made = answered_demo("sanderling");
+  const std::vector<Cover> none;
+  const Packet packet = buyer_packet({made.plan, made.answer, {}, {}, none});
+  std::string listed;
+  std::size_t drawn = 0;
+  for (const PacketSection& section : packet.sections)
+    for (const PacketBlock& block : section.blocks) {
+      if (const PacketList* list = std::get_if<PacketList>(&block); list != nullptr && section.id == "alerts")
+        for (const std::string& item : list->items) listed += item + "\n";
+      const PacketViews* views = std::get_if<PacketViews>(&block);
+      if (views == nullptr) continue;
+      for (const PacketKey& key : views->keys)
+        for (const std::string& tag : tags_among(key.words)) {
+          EXPECT_NE(listed.find(tag + " by "), std::string::npos) << key.words;
+          ++drawn;
+        }
+    }
+  EXPECT_GT(drawn, 1U);
+  EXPECT_TRUE(listed.starts_with("A")) << listed;
+}
+
 TEST(PacketPage, SpeaksBothKindsOfEnglish) {
   TrailerText text = dinette();
   const std::string american = HandedOver(text).page();
@@ -155,7 +242,7 @@ TEST(PacketPage, SpeaksBothKindsOfEnglish) {
   EXPECT_NE(american.find("This goes home with the trailer."), std::string::npos);
   EXPECT_NE(british.find("<html lang=\"en-GB\""), std::string::npos);
   EXPECT_NE(british.find("This goes home with the caravan."), std::string::npos);
-  for (int i = 0; i <= static_cast<int>(PacketWord::taken_over); ++i)
+  for (int i = 0; i <= static_cast<int>(PacketWord::on_paper); ++i)
     for (const English english : {English::american, English::british}) {
       const std::string words = word(static_cast<PacketWord>(i), english);
       EXPECT_FALSE(words.empty()) << i;
@@ -166,14 +253,32 @@ TEST(PacketPage, SpeaksBothKindsOfEnglish) {
 // Two backs of one size, two seats of another: counted together. 38 x 22 and 38 x 16 in, foam half an inch
 // over: 38 1/2 x 22 1/2 and 38 1/2 x 16 1/2.
 TEST(PacketPage, OfTheShopCountsEqualSizesTogether) {
-  const HandedOver over(dinette_with_cushions());
-  const std::string page =
-      packet_page(shop_packet({over.plan, over.answer, over.heaters, over.ways, over.cut}));
+  const std::string page = HandedOver(dinette_with_cushions()).shops_page();
   EXPECT_NE(page.find("2 of 38 1/2&quot; x 22 1/2&quot; x 4&quot;"), std::string::npos);
   EXPECT_NE(page.find("2 of 38 1/2&quot; x 16 1/2&quot; x 4&quot;"), std::string::npos);
   EXPECT_NE(page.find("1 of 37 3/4&quot; x 31 3/4&quot; x 3/4&quot;"), std::string::npos) << "the table";
   EXPECT_EQ(count_of(page, "<section id=\"parts\">"), 1U);
   EXPECT_EQ(page.find("class=\"way\""), std::string::npos);
+}
+
+// Zips along edges of 38 in and 3 in round each corner, but not onto the end of a back that is seen:
+// 38 + 3 + 3 = 44 and 38 + 3 = 41.
+TEST(PacketPage, OfTheShopLeavesOutNothingThatIsBought) {
+  TrailerText text = dinette_with_cushions();
+  text.more = R"("sewing": {"batting": true, "fabric": {"name": "Canvas", "width": 54}}, )";
+  const std::string page = HandedOver(text).shops_page();
+  const std::size_t at = page.find("<section id=\"purchase\">");
+  const std::string bought = page.substr(at, page.find("</section>", at) - at);
+  EXPECT_NE(bought.find("<th scope=\"row\">Zipper</th>"), std::string::npos) << bought;
+  EXPECT_NE(bought.find(">2 of 44&quot; (1117.6 mm); 2 of 41&quot; (1041.4 mm)<"), std::string::npos)
+      << bought;
+  EXPECT_NE(bought.find("<th scope=\"row\">Batting</th>"), std::string::npos) << bought;
+  EXPECT_NE(bought.find("<th scope=\"row\">Fabric</th><td data-head=\"How much\">not added up"),
+            std::string::npos)
+      << bought;
+  EXPECT_NE(bought.find("<th scope=\"row\">All foam together</th><td data-head=\"How much\">unknown</td>"),
+            std::string::npos)
+      << bought;
 }
 
 TEST(PacketPage, IsTheSameEachTime) {

@@ -34,6 +34,7 @@ TEST(WaysPart, SaysWhatThereIsNot) {
   TrailerText far = way_trailer();
   far.openings.pop_back();
   EXPECT_NE(told(far).find("as the door itself; no way out within 24\""), std::string::npos) << told(far);
+  EXPECT_NE(told(far).find("it (NFPA 1192, 6.2.1.3)."), std::string::npos) << told(far);
 }
 
 }  // namespace

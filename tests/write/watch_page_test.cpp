@@ -104,6 +104,22 @@ TEST(WatchPage, KeepsTheLastGoodDrawingBesideTheFaultsAndSaysOfWhichSave) {
   EXPECT_FALSE(holds(page, "href=\"#f1\"")) << "lines of an old finding are not those of this text";
 }
 
+TEST(WatchPage, IsolatesNamesFromTheFiguresBesideThem) {
+  WatchBoard board = drawn_board();
+  ScreenFindings findings = *board.findings.value;
+  findings.shop = "ورشة, 2 Plover Lane";
+  findings.list[0].words = "باب lies 5\" from مقعد, 3\" asked.";
+  findings.list[0].lines = {{3, "مقعد"}};
+  board.findings.value = std::make_shared<const ScreenFindings>(std::move(findings));
+  std::vector<ScreenSheet> sheets = *board.plans.value;
+  sheets[0].name = "ليل";
+  board.plans.value = std::make_shared<const std::vector<ScreenSheet>>(std::move(sheets));
+  const std::string page = watch_page(board);
+  EXPECT_TRUE(holds(page, "<bdi>باب</bdi> lies 5&quot; from <bdi>مقعد</bdi>, 3&quot; asked."));
+  for (const char* isolated : {"<bdi>ورشة</bdi>, 2 Plover", " (<bdi>مقعد</bdi>)", "<bdi>ليل</bdi> by itself"})
+    EXPECT_TRUE(holds(page, isolated)) << isolated;
+}
+
 TEST(WatchPage, AFileThatIsAwayHasNoLinesAndIsNoReasonToFall) {
   WatchBoard board = drawn_board();
   board.save = 5;
