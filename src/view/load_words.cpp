@@ -71,7 +71,8 @@ std::string share_sentence(const Plan& plan, const Balance& balance) {
   const auto verdict = [&]() -> std::string {
     if (balance.share->status == Status::met) return "within";
     if (balance.share->status == Status::unknown) return "within or not, by what is not known";
-    return balance.share->high < range.least * std::int64_t{100} ? "too little" : "too much";
+    // Rounded down: below the least it is below it, above the most it is not.
+    return balance.share->low < range.least * std::int64_t{100} ? "too little" : "too much";
   };
   return "That is " + share_text(*balance.share) + (range.of_plate ? " of the plate" : " of the whole") +
          ", compared with " + asked + ": " + verdict() + ".";
@@ -81,9 +82,12 @@ std::string whole_sentence(const Plan& plan, const Balance& balance) {
   const Unit own = plan->unit;
   std::string text =
       tanks_lead(balance.tanks) + "the whole " + trailer(plan) + " weighs " + load_text(*balance.whole, own);
+  const auto carried = [&](const LoadSpan& load) {
+    return load.low || load.high ? load_text(load, own) : "an unknown load";
+  };
   if (balance.coupling)
-    text += ", of which the coupling carries " + load_text(*balance.coupling, own) + " (" +
-            std::string(coupling_load(plan->english)) + ") and the axle " + load_text(*balance.axle, own);
+    text += ", of which the coupling carries " + carried(*balance.coupling) + " (" +
+            std::string(coupling_load(plan->english)) + ") and the axle " + carried(*balance.axle);
   return capital_first(text) + ".";
 }
 
@@ -244,7 +248,9 @@ std::string share_text(const ShareSpan& share) {
     return (ten_thousandths < 0 ? "-" : "") + std::to_string(size / 100) + "." +
            std::to_string(100 + size % 100).substr(1);
   };
-  if (share.high - share.low <= 1) return percent(share.high) + " %";
+  // Beside a whole percent both ends are told: it may be the end of a range.
+  const bool is_beside_whole = share.low != share.high && (share.low % 100 == 0 || share.high % 100 == 0);
+  if (share.high - share.low <= 1 && !is_beside_whole) return percent(share.high) + " %";
   return percent(share.low) + " to " + percent(share.high) + " %";
 }
 

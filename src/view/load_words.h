@@ -17,7 +17,7 @@ std::string load_text(const LoadSpan& load, Unit own);
 std::string load_text(const MassSpan& weight, Unit own);
 /// The same of a change, with its sign: "+12 lb (5.4 kg)".
 std::string change_text(const LoadSpan& change, Unit own);
-/// "12.30 %", "12.30 to 13.01 %".
+/// "12.30 %", "12.30 to 13.01 %"; "9.99 to 10.00 %" of what is just below 10 %.
 std::string share_text(const ShareSpan& share);
 /// "12.5 A", of tenths of an ampere.
 std::string amperes_text(std::int64_t tenths);

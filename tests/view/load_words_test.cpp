@@ -78,5 +78,45 @@ TEST(LoadWords, TellWhatMovesTheLoadOnTheCouplingMost) {
   EXPECT_TRUE(is_told(told, "It changes the load on the coupling (tongue weight) by +20 lb (9.1 kg)."));
 }
 
+std::vector<std::string> told_of_scales(const std::string& coupling, const std::string& axle,
+                                        const std::string& fixtures = "") {
+  const Plan plan = small_plan(R"("configurations": {"day": []}, "fixtures": [)" + fixtures +
+                               R"(], "chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": ")" +
+                               coupling + R"(", "axle": ")" + axle + R"("}})");
+  return weight_sentences(plan, loads_of(plan).front());
+}
+
+// 99.999 of 1000 lb are 9.9999 %, 150.001 are 15.0001: by a hair outside of 10 to 15 %.
+TEST(LoadWords, TellOnWhichSideOfItsRangeAShareLies) {
+  const auto is_share = [](const char* coupling, const char* axle, const std::string& figure,
+                           const std::string& verdict) {
+    const std::vector<std::string> told = told_of_scales(coupling, axle);
+    return std::ranges::any_of(told, [&](const std::string& one) {
+      return one.starts_with("That is " + figure + " of the whole, compared with 10 to 15 %") &&
+             one.ends_with(": " + verdict + ".");
+    });
+  };
+  EXPECT_TRUE(is_share("99.999 lb", "900.001 lb", "9.99 to 10.00 %", "too little"));
+  EXPECT_TRUE(is_share("80 lb", "920 lb", "8.00 %", "too little"));
+  EXPECT_TRUE(is_share("100 lb", "900 lb", "10.00 %", "within"));
+  EXPECT_TRUE(is_share("150 lb", "850 lb", "15.00 %", "within"));
+  EXPECT_TRUE(is_share("150.001 lb", "849.999 lb", "15.00 to 15.01 %", "too much"));
+}
+
+// A weight that nobody says, ahead of the axle, and another one behind it: neither end of either load.
+TEST(LoadWords, SayAnUnknownLoadOfWhatHasNoEnd) {
+  const auto cabinet = [](const char* id, const char* front) {
+    return std::string(R"({"id": ")") + id +
+           R"(", "kind": "cabinet", "length": 20, "width": 20, "top": 30, "at": {"left": 0, "front": )" +
+           front + "}}";
+  };
+  const std::vector<std::string> told =
+      told_of_scales("100 lb", "900 lb", cabinet("a", "10") + ", " + cabinet("b", "90"));
+  EXPECT_TRUE(std::ranges::any_of(told, [](const std::string& one) {
+    return one.find("the coupling carries an unknown load (tongue weight) and the axle at least 900 lb") !=
+           std::string::npos;
+  })) << testing::PrintToString(told);
+}
+
 }  // namespace
 }  // namespace berthwright
