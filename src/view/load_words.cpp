@@ -325,8 +325,9 @@ std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>
       "of a beam that stands level, the wheels even about the middle of the room.");
   if (plan->supply)
     told.push_back(
-        "What has no watts in the plan is not counted. What may run three hours or more counts by 125 %, and "
-        "what is plugged in by a cord takes at "
+        "What has no watts in the plan is not counted. What may run three hours or more counts by " +
+        std::to_string(continuous_percent) +
+        " %, and what is plugged in by a cord takes at "
         "most 80 % of its breaker: " +
         source_text(continuous_source()) + ".");
   if (plan->warming)

@@ -212,6 +212,28 @@ TEST(ComparedPlans, UnknownAgainstKnownIsUnknown) {
   }
 }
 
+/// A heater on a circuit of 15 A; empty: nobody says what it draws.
+TrailerText plugged_heater(const std::string& watts) {
+  TrailerText text;
+  text.more = R"("supply": {"circuits": [{"id": "one", "breaker": 15, "feeds": ["O"]}]}, )";
+  text.fixtures = {
+      R"({"id": "O", "kind": "outlet", "length": 1, "width": 3, "at": {"front": 0, "left": 24}, "base": 14, "top": 18})"};
+  text.pieces = {R"({"id": "H", "kind": "heater", "length": 10, "width": 10, "height": 14, "faces": "rear")" +
+                 (watts.empty() ? std::string{} : R"(, "watts": )" + watts) + "}"};
+  text.day = {R"({"piece": "H", "at": {"front": 60, "left": 25}, "plugged_into": "O"})"};
+  return text;
+}
+
+// 1500 W by a cord are too much for 15 A; what nobody says may be too.
+TEST(ComparedPlans, AHeaterWithoutWattsIsNotBetterThanOneThatIsTooLarge) {
+  for (const auto& [first, second] : {std::pair("", "1500"), std::pair("1500", "")})
+    for (const LoadFigure::Kind kind :
+         {LoadFigure::Kind::circuit, LoadFigure::Kind::supply, LoadFigure::Kind::together})
+      EXPECT_EQ(load_row(plugged_heater(first), plugged_heater(second), kind).verdict, Verdict::unknown);
+  EXPECT_EQ(load_row(plugged_heater("600"), plugged_heater("1500"), LoadFigure::Kind::circuit).verdict,
+            Verdict::first_better);
+}
+
 // 120 of 1000 lb are within 10 to 15 %, 80 are not.
 TEST(ComparedPlans, AShareWithinItsRangeIsBetterAndAWeightIsNot) {
   const TrailerText within = cabinet_of("0");

@@ -118,5 +118,31 @@ TEST(LoadWords, SayAnUnknownLoadOfWhatHasNoEnd) {
   })) << testing::PrintToString(told);
 }
 
+// 100 W of a fan on the circuit of a heater of which nobody says what it draws.
+TEST(LoadWords, DoNotCallACircuitWithinWhileItsHeaterIsUnknown) {
+  const auto told_of = [](const std::string& watts) {
+    const Plan plan = small_plan(
+        R"("pieces": [{"id": "H", "name": "Heater", "kind": "heater", "length": 8, "width": 8, "height": 14,
+                       "faces": "right")" +
+        watts +
+        R"(}], "fixtures": [{"id": "outlet", "kind": "outlet", "length": 3, "width": 1, "base": 12, "top": 16,
+                             "at": {"front": 40, "left": 0}}],
+           "configurations": {"day": [{"piece": "H", "at": {"front": 50, "left": 30}, "plugged_into": "outlet"}]},
+           "supply": {"volts": 120, "amps": 20, "circuits": [{"id": "c", "name": "Galley", "breaker": 15,
+                      "feeds": ["outlet"], "loads": [{"name": "Fan", "watts": 100, "continuous": false}]}]})");
+    return supply_sentences(plan, loads_of(plan).front());
+  };
+  const std::vector<std::string> known = told_of(R"(, "watts": 600)");
+  EXPECT_TRUE(known.at(0).ends_with("continuous: within.")) << known.at(0);
+  const std::vector<std::string> dark = told_of("");
+  EXPECT_EQ(dark.at(0),
+            "Galley, breaker of 15 A, for hours 12 A: Fan 0.9 A (100 W); Heater, watts not given. All on, "
+            "0.9 A (100 W): within or not, by what is not known.");
+  EXPECT_EQ(dark.at(1),
+            "The whole supply, 20 A, for hours 16 A: all on, 0.9 A (100 W): within or not, by what is not "
+            "known.");
+  EXPECT_EQ(dark.at(2), "Most that may run together, of what is known: Fan, 0.9 A (100 W).");
+}
+
 }  // namespace
 }  // namespace berthwright

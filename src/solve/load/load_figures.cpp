@@ -41,14 +41,17 @@ class FiguresOf {
     for (const CircuitLoad& load : supply.loads) watts += load.draw.watts;
     for (std::size_t i = 0; i < supply.circuits.size(); ++i) {
       const BreakerFigures& figures = supply.circuits[i];
-      figures_.push_back({FigureKind::circuit, tanks_, plan_->supply->circuits[i].id,
-                          CountSpan{figures.counted, figures.counted}, figures.status});
+      LoadFigure figure{FigureKind::circuit, tanks_, plan_->supply->circuits[i].id, std::nullopt,
+                        figures.status};
+      if (figures.status != Status::unknown) figure.value = CountSpan{figures.counted, figures.counted};
+      figures_.push_back(std::move(figure));
     }
     add(FigureKind::supply, supply.no_figure.empty() ? std::optional(CountSpan{watts, watts}) : std::nullopt,
         LoadVerdict::Kind::supply);
     std::int64_t together = 0;
     for (const std::size_t i : supply.together) together += supply.loads[i].draw.watts;
-    add(FigureKind::together, std::optional(CountSpan{together, together}));
+    const bool all_known = supply.no_figure.empty() && supply.unconnected.empty();
+    add(FigureKind::together, all_known ? std::optional(CountSpan{together, together}) : std::nullopt);
   }
 
   void add(const WarmUp& warm_up) {
