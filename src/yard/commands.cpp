@@ -14,31 +14,9 @@
 #include "yard/files.h"
 #include "yard/pdf_of.h"
 #include "yard/plan_file.h"
+#include "yard/stood_up.h"
 
 namespace berthwright {
-namespace {
-
-/// A plan stood up, or the exit code after its faults were told.
-struct StoodUp {
-  std::optional<Plan> plan;
-  std::optional<Answer> answer;
-  int code = exit_fine;
-};
-
-/// Fills `stood` in place: the answer points into the plan, which therefore must not move afterwards.
-void stand_up(StoodUp& stood, const std::string& file, bool json, std::ostream& out, std::ostream& err) {
-  std::optional<PlanFile> read = plan_file_of(file, json, out, err, stood.code);
-  if (!read) return;
-  stood.plan = std::move(read->plan);
-  Result<Answer> answer = answered(*stood.plan);
-  if (!answer)
-    stood.code = told(file, answer.problems(), json, out, err);
-  else
-    stood.answer = std::move(answer).value();
-}
-
-}  // namespace
-
 int run_check(const CheckRequest& request, std::ostream& out, std::ostream& err) {
   if (request.tape) return run_tape(request, out, err);
   StoodUp stood;

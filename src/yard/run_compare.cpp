@@ -8,30 +8,13 @@
 #include "yard/commands.h"
 #include "yard/drawings.h"
 #include "yard/plan_file.h"
+#include "yard/stood_up.h"
 
 namespace berthwright {
 namespace {
 
-/// A plan with everything that is compared of it; the answer points into the plan, so it stays where it is.
-struct StoodForComparison {
-  std::optional<Plan> plan;
-  std::optional<Answer> answer;
-  ComparedPlan compared;
-};
-
-bool stand_up(StoodForComparison& stood, const std::string& file, const CompareRequest& request,
-              std::ostream& out, std::ostream& err, int& code) {
-  std::optional<PlanFile> read = plan_file_of(file, request.json, out, err, code);
-  if (!read) return false;
-  stood.plan = std::move(read->plan);
-  Result<Answer> answer = answered(*stood.plan);
-  if (!answer) {
-    code = told(file, answer.problems(), request.json, out, err);
-    return false;
-  }
-  stood.answer = std::move(answer).value();
-  stood.compared = {&*stood.plan, &*stood.answer, loads_of(*stood.plan)};
-  return true;
+ComparedPlan compared_of(const StoodUp& stood) {
+  return {&*stood.plan, &*stood.answer, loads_of(*stood.plan)};
 }
 
 int tell_comparison(const CompareRequest& request, const Comparison& of, const ComparedNames& names,
@@ -45,7 +28,7 @@ int tell_comparison(const CompareRequest& request, const Comparison& of, const C
   return exit_code(of);
 }
 
-int two_configurations(const CompareRequest& request, const StoodForComparison& stood, std::ostream& out,
+int two_configurations(const CompareRequest& request, const StoodUp& stood, std::ostream& out,
                        std::ostream& err) {
   if (!request.configurations.empty()) {
     err << "berthwright: --configuration chooses among those of two plans; here two are named already\n";
@@ -53,26 +36,28 @@ int two_configurations(const CompareRequest& request, const StoodForComparison& 
   }
   for (const std::string& id : request.with)
     if (!is_configuration(*stood.plan, id, err)) return exit_usage;
-  const Comparison of =
-      compared_configurations(stood.compared, *stood.plan->configuration(request.with.front()),
-                              *stood.plan->configuration(request.with.back()));
+  const ComparedPlan plan = compared_of(stood);
+  const Comparison of = compared_configurations(plan, *stood.plan->configuration(request.with.front()),
+                                                *stood.plan->configuration(request.with.back()));
   return tell_comparison(request, of, {request.with.front(), request.with.back()}, out, err);
 }
 
 }  // namespace
 
 int run_compare(const CompareRequest& request, std::ostream& out, std::ostream& err) {
-  int code = exit_fine;
   const bool two_plans = request.with.size() == 1;
   if (two_plans && request.plan == "-" && request.with.front() == "-") {
     err << "berthwright: only one of the plans can come from standard input\n";
     return exit_usage;
   }
-  StoodForComparison first;
-  if (!stand_up(first, request.plan, request, out, err, code)) return code;
+  // Both are read before either is worked out: a slip in the second is told at once.
+  StoodUp first;
+  if (!read_plan(first, request.plan, request.json, out, err)) return first.code;
+  StoodUp second;
+  if (two_plans && !read_plan(second, request.with.front(), request.json, out, err)) return second.code;
+  if (!work_out(first, request.plan, request.json, out, err)) return first.code;
   if (!two_plans) return two_configurations(request, first, out, err);
-  StoodForComparison second;
-  if (!stand_up(second, request.with.front(), request, out, err, code)) return code;
+  if (!work_out(second, request.with.front(), request.json, out, err)) return second.code;
   std::vector<ConfigurationId> only;
   for (const std::string& id : request.configurations) {
     // One plan has to know it, or it is a slip of the pen.
@@ -80,8 +65,10 @@ int run_compare(const CompareRequest& request, std::ostream& out, std::ostream& 
       return exit_usage;
     only.emplace_back(id);
   }
+  const ComparedPlan one = compared_of(first);
+  const ComparedPlan other = compared_of(second);
   return tell_comparison(
-      request, compared_plans(first.compared, second.compared, only),
+      request, compared_plans(one, other, only),
       {printable(request.plan, every_character), printable(request.with.front(), every_character)}, out, err);
 }
 

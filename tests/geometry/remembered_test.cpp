@@ -7,6 +7,7 @@
 
 #include <berthwright/geometry/disc.h>
 #include <berthwright/geometry/rectangle_in_region.h>
+#include <berthwright/geometry/widest_way.h>
 
 #include "support/shapes.h"
 
@@ -52,6 +53,35 @@ TEST(Remembered, TellsConstructionsApart) {
   EXPECT_NE(Construction(Construction::Kind::common).of(one).of(two),
             Construction(Construction::Kind::common).of(two).of(one));
   EXPECT_EQ(disc_of(one), disc_of(Region(box(0, 0, 10, 10))));
+}
+
+// Of one region, what is asked besides tells constructions apart. Three rooms in a row: the one at the left
+// is reached through a neck of 20 in, the one at the right through one of 10.
+TEST(Remembered, AsksAnewForAnotherGoalAndAnotherWidth) {
+  const auto inches = [](int x0, int y0, int x1, int y1) {
+    return Region(Rect{{Length::inches(x0), Length::inches(y0)}, {Length::inches(x1), Length::inches(y1)}});
+  };
+  const Region left = inches(0, 0, 30, 76);
+  const Region right = inches(90, 0, 120, 76);
+  const Region rooms = united(united(united(left, right), inches(40, 0, 80, 76)),
+                              united(inches(30, 20, 40, 40), inches(80, 20, 90, 30)));
+  const std::vector<Edge> from{{{50_in, {}}, {70_in, {}}}};
+  const auto clearance = [&](const Region& goal) { return widest_way(rooms, from, goal).value().width; };
+  const auto reach = [&](Length width) {
+    return longest_rectangles(rooms, std::vector{width}).front().value().length;
+  };
+  const auto disc = [](const Region& region) { return largest_disc(region).value().centre; };
+  const auto all = [&] {
+    return std::tuple(clearance(left), clearance(right), reach(8_in), reach(40_in), disc(left), disc(rooms));
+  };
+  const auto apart = all();
+  EXPECT_EQ(std::get<0>(apart), 20_in);
+  EXPECT_EQ(std::get<1>(apart), 10_in);
+  EXPECT_GT(std::get<2>(apart), 120_in);  // from corner to corner
+  EXPECT_LT(std::get<3>(apart), 120_in);
+  const Remembering remembering;
+  EXPECT_EQ(all(), apart);
+  EXPECT_EQ(all(), apart);
 }
 
 TEST(Remembered, ChangesNoResult) {

@@ -48,6 +48,21 @@ TEST(TapeTrial, ANewFaultArisesAndAnOldOneMayBeGone) {
   EXPECT_EQ(trial.arisen.front().rule.text(), "room.overlap");
 }
 
+// Nothing of the kind was fine before, so what is new is not another face of the old.
+TEST(TapeTrial, ANewFaultBesideOneThatIsGoneArises) {
+  const TapeTrial trial =
+      matched_to({trial_finding("A", Status::not_met)}, {trial_finding("B", Status::not_met)});
+  ASSERT_EQ(trial.arisen.size(), 1U);
+  EXPECT_EQ(trial.arisen.front().subjects, std::vector<std::string>{"B"});
+}
+
+TEST(TapeTrial, WhatIsUnknownAndNewArises) {
+  const TapeTrial trial =
+      matched_to({}, {trial_finding("A", Status::unknown), trial_finding("B", Status::met)});
+  ASSERT_EQ(trial.arisen.size(), 1U);
+  EXPECT_EQ(trial.arisen.front().status, Status::unknown);
+}
+
 TEST(TapeTrial, WorseIsTheOtherSideThenLessMargin) {
   const Finding met = trial_finding("A", Status::met, 2_in);
   const Finding close = trial_finding("A", Status::close, 1_in);

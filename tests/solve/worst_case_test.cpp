@@ -132,6 +132,57 @@ TEST(WorstCase, AChainWithRoomToSpareHoldsAndSaysItIsNoProof) {
   EXPECT_TRUE(worst.again.empty());
 }
 
+/// A heater whose plate says how far its front, back and top, and nothing of its sides; `tape` measure is off
+/// by 1/8 in, all else is true.
+std::string text_with_half_a_plate(const std::string& front, const std::string& at,
+                                   const std::string& measure) {
+  return R"({"berthwright": 1, "title": "Plate", "unit": "in",
+"interior": {"length": "120", "width": "72", "height": "72"},
+"fixtures": [{"id": "bench", "kind": "bench", "length": "20", "width": "8", "at": {"front": "80", "left": "30"}, "top": "6"}],
+"pieces": [{"id": "A", "kind": "cushion", "length": "20", "width": "8", "thickness": "4"},
+ {"id": "heater", "kind": "heater", "length": "7", "width": "8.125", "height": "16", "faces": "rear",
+  "data_plate": {"front": ")" +
+         front + R"(", "back": "6", "top": "24"}}],
+"configurations": {"day": [{"piece": "A", "at": {"front": "80", "left": "30"}},
+ {"piece": "heater", "at": )" +
+         at + R"(, "state": "running"}]},
+"tape": {"tolerances": {"walls": "0", "openings": "0", "fixtures": "0", "cushions": "0", "boards": "0", "places": "0"},
+ "measures": [{"measure": "day/heater/)" +
+         measure + R"(", "tolerance": "1/8"}]}})";
+}
+
+// The cushion from 30 to 38 in lies wholly before the front of the heater from 29 15/16 to 38 1/16; 1/8 in to
+// the left its end at 37 15/16 leaves a strip before the side, of which the plate says nothing.
+TEST(WorstCase, WhatMayBecomeUnknownIsNotToldToHold) {
+  const WorstCases worst =
+      worst_cases(tape_of(text_with_half_a_plate("36", R"({"front": "10", "left": "29.9375"})", "left")))
+          .value();
+  const WorstCase& plate = case_of(worst, "heat.data-plate");
+  EXPECT_EQ(plate.written.status, Status::met);
+  EXPECT_EQ(plate.standing, TapeStanding::turns);
+  EXPECT_EQ(plate.at_worst.status, Status::unknown);
+  ASSERT_EQ(plate.deciders.size(), 1U);
+  ASSERT_TRUE(plate.deciders.front().turns);
+  EXPECT_FALSE(plate.deciders.front().longer);
+  EXPECT_EQ(
+      plate.deciders.front().turns->holds - plate.deciders.front().turns->turned <= Length::inches(1, 64),
+      true);
+  EXPECT_EQ(exit_code(worst), 2);
+}
+
+// 80 - 33 - 7 = 40 in before the front, asked 40: exactly kept, with the sides unknown. Any longer it is
+// short.
+TEST(WorstCase, WhatIsUnknownMayTurnOutNotMet) {
+  const WorstCases worst =
+      worst_cases(tape_of(text_with_half_a_plate("40", R"({"front": "33", "left": "25"})", "front"))).value();
+  const WorstCase& plate = case_of(worst, "heat.data-plate");
+  EXPECT_EQ(plate.written.status, Status::unknown);
+  EXPECT_EQ(plate.standing, TapeStanding::turns);
+  EXPECT_EQ(plate.at_worst.status, Status::not_met);
+  EXPECT_EQ(plate.at_worst.margin, -eighth);
+  EXPECT_EQ(exit_code(worst), 1);
+}
+
 TEST(WorstCase, FindsTheTickAtWhichAnEvenFigureTurns) {
   // 7/8 in of at most 1 in: the room alone turns it beyond 60 7/8 + 1/8, a cushion of 20 in only at its end.
   const TapedPlan plan = tape_of(text_of_row({{"20", "20", "20"}, "60 7/8", only_widths(3)}));

@@ -73,9 +73,15 @@ struct Comparison {
 /// worst, as other plans name their things otherwise.
 Comparison compared_plans(const ComparedPlan& first, const ComparedPlan& second,
                           const std::vector<ConfigurationId>& only = {});
+/// The comparison points into what is compared.
+Comparison compared_plans(const ComparedPlan&&, const ComparedPlan&,
+                          const std::vector<ConfigurationId>& = {}) = delete;
+Comparison compared_plans(const ComparedPlan&, const ComparedPlan&&,
+                          const std::vector<ConfigurationId>& = {}) = delete;
 /// Two configurations of one plan.
 Comparison compared_configurations(const ComparedPlan& plan, const Configuration& first,
                                    const Configuration& second);
+Comparison compared_configurations(const ComparedPlan&&, const Configuration&, const Configuration&) = delete;
 
 /// 0: nothing differs; 1: something does; 2: nothing does that is known, but a figure is unknown.
 int exit_code(const Comparison& comparison);
