@@ -172,6 +172,16 @@ class TablePages {
     place(std::move(marks), kind == Note::Kind::text ? told : "");
   }
 
+  void add_words(const std::string& words) {
+    const std::vector<Note> note{{Note::Kind::text, words, 0, false, std::nullopt}};
+    SetNotes set = set_notes(note, {rest_of_page({})});
+    if (!set.rest.empty()) {
+      new_page();
+      set = set_notes(note, {rest_of_page({})});
+    }
+    place(std::move(set.marks), words);
+  }
+
   std::vector<Sheet> sheets() && { return finished(*of_.first->plan, std::move(drafts_)); }
 
  private:
@@ -206,7 +216,7 @@ class TablePages {
     draft.id = "what";
     draft.suffix = "-differs";
     draft.sheet.scale = 0;
-    draft.sheet.description = "Every figure that differs between A and B.";
+    draft.sheet.description = "Every figure that differs between A and B, or is unknown.";
     drafts_.push_back(std::move(draft));
     top_ = page_.low.y;
   }
@@ -242,6 +252,8 @@ std::vector<Sheet> table_sheets(const Comparison& of) {
                      compared_verdict(of, figure)});
     }
   }
+  for (const std::string& sentence : lacking_configurations(of)) pages.add_words(sentence);
+  pages.add_words(std::string(compared_caution()));
   return std::move(pages).sheets();
 }
 

@@ -137,9 +137,9 @@ TEST(LoadWords, DoNotCallACircuitWithinWhileItsHeaterIsUnknown) {
   const std::vector<std::string> dark = told_of("");
   EXPECT_EQ(dark.at(0),
             "Galley, breaker of 15 A, for hours 12 A: Fan 0.9 A (100 W); Heater, watts not given. All on, "
-            "0.9 A (100 W): within or not, by what is not known.");
+            "0.9 A (100 W): within as far as the loads are known.");
   EXPECT_EQ(dark.at(1),
-            "The whole supply, 20 A, for hours 16 A: all on, 0.9 A (100 W): within or not, by what is not "
+            "The whole supply, 20 A, for hours 16 A: all on, 0.9 A (100 W): within as far as the loads are "
             "known.");
   EXPECT_EQ(dark.at(2), "Most that may run together, of what is known: Fan, 0.9 A (100 W).");
 }
