@@ -223,5 +223,54 @@ TEST(NumbersSheet, HasRoomForWhatLiesOutsideTheBody) {
   }
 }
 
+/// All bars and the table lie under the plan, and in the page.
+void expect_under_plan(const Sheet& sheet, std::size_t bars) {
+  const PaperBox floor = reach_of(laid_paths(sheet, Ink::floor).at(0));
+  const std::vector<Path> asked = laid_paths(sheet, Ink::asked_range);
+  EXPECT_EQ(asked.size(), bars);
+  for (const Path& bar : asked) {
+    EXPECT_GT(reach_of(bar).low.y, floor.high.y);
+    EXPECT_LT(reach_of(bar).high.y, sheet.height);
+  }
+}
+
+// On paper the room is wider than three bars, 234 mm, of which no more than two stand beside each other: five
+// take three rows, three take two.
+TEST(NumbersSheet, OfAWideRoomHasRoomForItsBars) {
+  const auto wide = [](const std::string& limits) {
+    return R"("interior": {"length": "20 ft", "width": 60, "height": 76}, "configurations": {"day": []},
+              "chassis": {"coupling": 40, "axle": 130, "track": 72, "limits": {)" +
+           limits +
+           R"(}, "weighed": {"coupling": "130 lb", "axle": "880 lb", "left": "440 lb", "right": "440 lb"}})";
+  };
+  const NumbersOf five(wide(R"("whole": "1500 lb", "axle": "1200 lb", "coupling": "200 lb")"));
+  expect_under_plan(five.drawn.at(0), 5);
+  const PaperBox floor = reach_of(laid_paths(five.drawn[0], Ink::floor).at(0));
+  EXPECT_GT(floor.width(), paper_mm(200));
+  const NumbersOf three(wide(R"("whole": "1500 lb")"));
+  expect_under_plan(three.drawn.at(0), 3);
+}
+
+// The names of a narrow room's circuits fit the widest table alone.
+TEST(NumbersSheet, HasRoomForATableThatOnlyTheWidestHolds) {
+  const std::string name(38, 'm');
+  const NumbersOf of(
+      R"("interior": {"length": 120, "width": 72, "height": 76}, "configurations": {"day": []},
+         "supply": {"volts": 120, "circuits": [{"id": "c", "breaker": 15, "name": ")" +
+      name + R"("}]})");
+  const Sheet& sheet = of.drawn.at(0);
+  const PaperBox floor = reach_of(laid_paths(sheet, Ink::floor).at(0));
+  std::size_t rows = 0;
+  for (const Group& group : sheet.groups) {
+    if (group.title != "Circuits") continue;
+    for (const Mark& mark : group.marks)
+      if (const Text* text = std::get_if<Text>(&mark)) {
+        EXPECT_GT(text->at.y, floor.high.y);
+        ++rows;
+      }
+  }
+  EXPECT_GT(rows, 0U);
+}
+
 }  // namespace
 }  // namespace berthwright
