@@ -224,8 +224,8 @@ struct ComparedFindings {
   Comparison of;
 };
 
-Finding found(Status status, std::optional<Length> measured, std::optional<Length> compared,
-              const char* rule = "cord.reach") {
+Finding compared_finding(Status status, std::optional<Length> measured, std::optional<Length> compared,
+                         const char* rule = "cord.reach") {
   Finding finding;
   finding.rule = RuleId(rule);
   finding.status = status;
@@ -236,7 +236,7 @@ Finding found(Status status, std::optional<Length> measured, std::optional<Lengt
 }
 
 TEST(ComparedPlans, AnUnknownFindingIsNeverBetterNorWorse) {
-  const Finding unknown = found(Status::unknown, std::nullopt, 72_in);
+  const Finding unknown = compared_finding(Status::unknown, std::nullopt, 72_in);
   for (const Status status : {Status::met, Status::close, Status::not_met}) {
     const Finding known = found(status, 70_in, 72_in);
     const ComparedFindings there(unknown, known);
@@ -248,7 +248,7 @@ TEST(ComparedPlans, AnUnknownFindingIsNeverBetterNorWorse) {
 
 // Nobody knows whether they are alike.
 TEST(ComparedPlans, UnknownOnBothSidesIsUnknown) {
-  const Finding unknown = found(Status::unknown, std::nullopt, 72_in);
+  const Finding unknown = compared_finding(Status::unknown, std::nullopt, 72_in);
   const ComparedFindings both(unknown, unknown);
   EXPECT_EQ(both.row().verdict, Verdict::unknown);
   EXPECT_EQ(both.of.pairs.at(0).figures.size(), 1U);
@@ -263,15 +263,15 @@ TEST(ComparedPlans, UnknownOnBothSidesIsUnknown) {
 // Each cord is asked to be as long as its way: what keeps its own is better than what does not, but two that
 // are too short by 5 and by 3 in of different cords are not told as nearer.
 TEST(ComparedPlans, WhatEachIsAskedByItselfItKeepsOrNot) {
-  const Finding six_feet_short = found(Status::not_met, 77_in, 72_in);
-  const Finding eight_feet_short = found(Status::not_met, 99_in, 96_in);
-  const ComparedFindings keeps(six_feet_short, found(Status::met, 90_in, 96_in));
+  const Finding six_feet_short = compared_finding(Status::not_met, 77_in, 72_in);
+  const Finding eight_feet_short = compared_finding(Status::not_met, 99_in, 96_in);
+  const ComparedFindings keeps(six_feet_short, compared_finding(Status::met, 90_in, 96_in));
   EXPECT_EQ(keeps.row().verdict, Verdict::second_better);
   EXPECT_EQ(keeps.row().because, Because::keeps);
   const ComparedFindings both_short(six_feet_short, eight_feet_short);
   EXPECT_EQ(both_short.row().verdict, Verdict::differs);
   EXPECT_EQ(both_short.row().because, Because::other_limits);
-  const ComparedFindings one_cord(six_feet_short, found(Status::not_met, 75_in, 72_in));
+  const ComparedFindings one_cord(six_feet_short, compared_finding(Status::not_met, 75_in, 72_in));
   EXPECT_EQ(one_cord.row().verdict, Verdict::second_better);
   EXPECT_EQ(one_cord.row().because, Because::less_short);
 }

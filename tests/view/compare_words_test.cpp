@@ -19,7 +19,7 @@ using testing::AssertionFailure;
 using testing::AssertionResult;
 using testing::AssertionSuccess;
 
-AssertionResult says(const std::string& words, const std::string& part) {
+AssertionResult compare_says(const std::string& words, const std::string& part) {
   if (words.find(part) != std::string::npos) return AssertionSuccess();
   return AssertionFailure() << "not there: " << part << "\nsaid is: " << words;
 }
@@ -34,18 +34,19 @@ TEST(CompareWords, TellWhoseTheNumbersAreWhereTheyDiffer) {
                            heater_before_cushion(32, feet_of_our_own("10")));
   const ComparedFigure& figure = both.figure("heat.three-feet");
   const std::string verdict = compared_verdict(both.of, figure);
-  EXPECT_TRUE(says(verdict,
-                   "They were compared with different numbers, so neither is better: A with at least "
-                   "3' 0 1/2\" (927.1 mm), the plan's own figure (our own choice) in place of "));
-  EXPECT_TRUE(says(verdict, "; B with at least 10\" (254 mm), the plan's own figure (our own choice) in "));
-  EXPECT_TRUE(says(compared_side(both.one, figure.first),
-                   "not met (asked 3' 0 1/2\" (927.1 mm), the plan's own figure: our own choice)"));
-  EXPECT_TRUE(says(compared_side(both.other, figure.second),
-                   "met (asked 10\" (254 mm), the plan's own figure: our own choice)"));
+  EXPECT_TRUE(compare_says(verdict,
+                           "They were compared with different numbers, so neither is better: A with at least "
+                           "3' 0 1/2\" (927.1 mm), the plan's own figure (our own choice) in place of "));
+  EXPECT_TRUE(
+      compare_says(verdict, "; B with at least 10\" (254 mm), the plan's own figure (our own choice) in "));
+  EXPECT_TRUE(compare_says(compared_side(both.one, figure.first),
+                           "not met (asked 3' 0 1/2\" (927.1 mm), the plan's own figure: our own choice)"));
+  EXPECT_TRUE(compare_says(compared_side(both.other, figure.second),
+                           "met (asked 10\" (254 mm), the plan's own figure: our own choice)"));
   const ComparedTexts one(heater_before_cushion(70), heater_before_cushion(32, feet_of_our_own("10")));
   const std::string of_one = compared_verdict(one.of, one.figure("heat.three-feet"));
-  EXPECT_TRUE(says(of_one, "A with at least 3' 0\" (914.4 mm) ("));
-  EXPECT_TRUE(says(of_one, "; B with at least 10\" (254 mm), the plan's own figure"));
+  EXPECT_TRUE(compare_says(of_one, "A with at least 3' 0\" (914.4 mm) ("));
+  EXPECT_TRUE(compare_says(of_one, "; B with at least 10\" (254 mm), the plan's own figure"));
   EXPECT_EQ(compared_side(one.one, one.figure("heat.three-feet").first).find("own figure"),
             std::string::npos);
 }
@@ -53,12 +54,13 @@ TEST(CompareWords, TellWhoseTheNumbersAreWhereTheyDiffer) {
 TEST(CompareWords, DoNotTellAPlansOwnNumberAsPublished) {
   const ComparedTexts own(heater_before_cushion(50, feet_of_our_own("20")),
                           heater_before_cushion(32, feet_of_our_own("20")));
-  EXPECT_TRUE(says(compared_verdict(own.of, own.figure("heat.three-feet")),
+  EXPECT_TRUE(
+      compare_says(compared_verdict(own.of, own.figure("heat.three-feet")),
                    "A is better by heat.three-feet (the plan's own figure (our own choice) in place of "));
   const ComparedTexts half(heater_before_cushion(40), heater_before_cushion(70, feet_of_our_own("36")));
   const std::string of_half = compared_verdict(half.of, half.figure("heat.three-feet"));
-  EXPECT_TRUE(says(of_half, "B is better by heat.three-feet (A: "));
-  EXPECT_TRUE(says(of_half, "; B: the plan's own figure (our own choice) in place of "));
+  EXPECT_TRUE(compare_says(of_half, "B is better by heat.three-feet (A: "));
+  EXPECT_TRUE(compare_says(of_half, "; B: the plan's own figure (our own choice) in place of "));
   const ComparedTexts published(heater_before_cushion(40), heater_before_cushion(70));
   EXPECT_EQ(compared_verdict(published.of, published.figure("heat.three-feet")).find("own figure"),
             std::string::npos);
@@ -68,8 +70,8 @@ TEST(CompareWords, TellBothRangesOfAShare) {
   const ComparedTexts both(weighed_cabinet("0"),
                            weighed_cabinet("0", "120 lb", "880 lb", R"(, "range": "uk")"));
   const std::string verdict = compared_verdict(both.of, both.figure(LoadFigure::Kind::share));
-  EXPECT_TRUE(says(verdict, "so neither is better: A with 10 to 15 % ("));
-  EXPECT_TRUE(says(verdict, "; B with 5 to 7 % ("));
+  EXPECT_TRUE(compare_says(verdict, "so neither is better: A with 10 to 15 % ("));
+  EXPECT_TRUE(compare_says(verdict, "; B with 5 to 7 % ("));
 }
 
 TEST(CompareWords, TellWhichSideIsNotKnown) {
@@ -81,9 +83,9 @@ TEST(CompareWords, TellWhichSideIsNotKnown) {
   EXPECT_EQ(verdict_of(R"("40 lb")", ""), "B is not fully known, so neither is better.");
   EXPECT_EQ(verdict_of("", ""), "Neither is fully known, so neither is better.");
   const ComparedTexts same(weighed_cabinet(""), weighed_cabinet(""));
-  EXPECT_TRUE(says(pair_sum(same.of.pairs.at(0)), "Nothing that is known differs; "));
-  EXPECT_TRUE(says(pair_sum(ComparedTexts(weighed_cabinet("1"), weighed_cabinet("1")).of.pairs.at(0)),
-                   "Nothing differs; "));
+  EXPECT_TRUE(compare_says(pair_sum(same.of.pairs.at(0)), "Nothing that is known differs; "));
+  EXPECT_TRUE(compare_says(pair_sum(ComparedTexts(weighed_cabinet("1"), weighed_cabinet("1")).of.pairs.at(0)),
+                           "Nothing differs; "));
 }
 
 // What nobody says weighs at least nothing, which says nothing.
@@ -99,7 +101,7 @@ TEST(CompareWords, TellWhatNeverComesAbout) {
   const ComparedTexts both(warming_heater("100"), warming_heater("8000"));
   const ComparedFigure& figure = both.figure(LoadFigure::Kind::warm_up);
   EXPECT_EQ(compared_side(both.one, figure.first), "never, by these figures");
-  EXPECT_TRUE(says(compared_side(both.other, figure.second), " min to "));
+  EXPECT_TRUE(compare_says(compared_side(both.other, figure.second), " min to "));
   EXPECT_EQ(compared_verdict(both.of, figure), "They differ; no rule says which is better.");
   const ComparedTexts dark(warming_heater(""), warming_heater("100"));
   EXPECT_EQ(compared_side(dark.one, dark.figure(LoadFigure::Kind::warm_up).first), "unknown");
@@ -115,7 +117,7 @@ TrailerText room_of_length(int length) {
   return text;
 }
 
-std::string table_of(const ComparedTexts& both) {
+std::string compared_table(const ComparedTexts& both) {
   std::string words;
   for (const Sheet& sheet : compare_sheets(both.of))
     if (sheet.file.ends_with("what-differs")) words += lettered(sheet, "Row") + " ";
@@ -152,13 +154,14 @@ TEST(CompareSheets, TheTableEndsWithWhatIsLackingAndWhatBetterMeans) {
     const bool first = who == std::string("A");
     const ComparedTexts both(first ? with_road : room_of_length(120), first ? room_of_length(120) : with_road,
                              {});
-    const std::string table = table_of(both);
-    EXPECT_TRUE(says(table, "length of the room"));
-    EXPECT_TRUE(says(table, "Only " + std::string(who) + " shows the trailer on the road: not compared."));
-    EXPECT_TRUE(says(table, caution));
+    const std::string table = compared_table(both);
+    EXPECT_TRUE(compare_says(table, "length of the room"));
+    EXPECT_TRUE(
+        compare_says(table, "Only " + std::string(who) + " shows the trailer on the road: not compared."));
+    EXPECT_TRUE(compare_says(table, caution));
   }
   const ComparedTexts same(room_of_length(100), room_of_length(120));
-  EXPECT_EQ(table_of(same).find("not compared"), std::string::npos);
+  EXPECT_EQ(compared_table(same).find("not compared"), std::string::npos);
 }
 
 }  // namespace
