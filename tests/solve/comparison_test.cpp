@@ -238,7 +238,7 @@ Finding compared_finding(Status status, std::optional<Length> measured, std::opt
 TEST(ComparedPlans, AnUnknownFindingIsNeverBetterNorWorse) {
   const Finding unknown = compared_finding(Status::unknown, std::nullopt, 72_in);
   for (const Status status : {Status::met, Status::close, Status::not_met}) {
-    const Finding known = found(status, 70_in, 72_in);
+    const Finding known = compared_finding(status, 70_in, 72_in);
     const ComparedFindings there(unknown, known);
     EXPECT_EQ(there.row().verdict, Verdict::unknown);
     EXPECT_EQ(there.row().because, Because::nothing);
