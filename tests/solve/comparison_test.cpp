@@ -321,10 +321,11 @@ TEST(ComparedPlans, AShareWithinItsRangeIsBetterAndAWeightIsNot) {
   EXPECT_EQ(load_verdict(within, below, LoadFigure::Kind::whole), Verdict::differs);
 }
 
-// 12 % are within 10 to 15 and above 5 to 7; 10 % are within 10 to 15 and 8 to 10.
+// 12 % are within 10 to 15 and above 5 to 7; 10 % are within 10 to 15 and, of the plate, 8 to 10.
 TEST(ComparedPlans, NeitherShareIsBetterWhereTheRangesDiffer) {
   const auto of_range = [](const char* range, const char* coupling, const char* axle) {
-    return weighed_cabinet("0", coupling, axle, std::string(R"(, "range": ")") + range + '"');
+    return weighed_cabinet("0", coupling, axle,
+                           std::string(R"(, "limits": {"whole": "1000 lb"}, "range": ")") + range + '"');
   };
   for (const auto& [share, axle, other] :
        {std::tuple("120 lb", "880 lb", "uk"), std::tuple("100 lb", "900 lb", "australia")}) {
