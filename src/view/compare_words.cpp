@@ -272,7 +272,8 @@ std::string_view compared_caution() {
   return "Better is said of one figure by one rule, never of a whole layout: of the one that keeps the rule "
          "where the other does not or only closely, or that falls short of it by less. Of two that keep it "
          "one is better only where the rule has a number and no other rule limits the same from the other "
-         "side. Where the plans put different numbers or ranges in its place they only differ, and what is "
+         "side. Where the plans put different numbers or ranges in a rule's place they only differ, and what "
+         "is "
          "not fully known is never better.";
 }
 

@@ -8,6 +8,7 @@
 #include "support/plan_builder.h"
 #include "support/sited_plan.h"
 #include "support/trailer_text.h"
+#include "view/lettering.h"
 #include "view/load_bars.h"
 #include "view/paper.h"
 #include "view/scale.h"
@@ -249,13 +250,17 @@ TEST(NumbersSheet, OfAWideRoomHasRoomForItsBars) {
   expect_under_plan(three.drawn.at(0), 3);
 }
 
-// The names of a narrow room's circuits fit the widest table alone.
-TEST(NumbersSheet, HasRoomForATableThatOnlyTheWidestHolds) {
-  const std::string name(32, 'm');
-  const NumbersOf of(
-      R"("interior": {"length": 120, "width": 72, "height": 76}, "configurations": {"day": []},
-         "supply": {"volts": 120, "circuits": [{"id": "c", "breaker": 15, "name": ")" +
-      name + R"("}]})");
+// A name that a table of the least width, 154 mm, has no column for, but one as wide as the page has.
+TEST(NumbersSheet, HasRoomForATableThatTheLeastWidthDoesNotHold) {
+  std::string name;
+  while (text_width(name, lettering::note) < paper_mm(70)) name += 'm';
+  std::string list;
+  for (int i = 0; i < 9; ++i)
+    list += (list.empty() ? R"({"id": "c)" : R"(, {"id": "c)") + std::to_string(i) +
+            R"(", "breaker": 15, "name": ")" + name + R"("})";
+  const NumbersOf of(R"("interior": {"length": 120, "width": 72, "height": 76}, "configurations": {"day": []},
+                        "supply": {"volts": 120, "circuits": [)" +
+                     list + "]}");
   const Sheet& sheet = of.drawn.at(0);
   const PaperBox floor = reach_of(laid_paths(sheet, Ink::floor).at(0));
   std::size_t rows = 0;
