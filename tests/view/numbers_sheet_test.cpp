@@ -135,6 +135,15 @@ TEST(NumbersSheet, AnUnknownEndIsAnArrow) {
   EXPECT_FALSE(bars[1].lines.front().high);
 }
 
+// One on each side of the middle, neither weighed: either wheel may carry more, by anything.
+TEST(NumbersSheet, ABarWithoutAnEndHasNoFigure) {
+  std::string right = stated_box("b", 10, "");
+  right.replace(right.find("\"left\": 0"), 9, "\"left\": 50");
+  const NumbersOf of(weighed_room(stated_box("a", 10, "") + ", " + right, wheels_weighed));
+  const std::vector<LoadBar> bars = load_bars(of.made.plan, of.loads.front());
+  EXPECT_EQ(bars.back().figures, "unknown; at most 5 % of the axle");
+}
+
 TEST(NumbersSheet, FullTanksHaveALineOfTheirOwn) {
   const Plan plan = plan_from(repository_text("tests/plan/loads.json"));
   const std::vector<Loads> loads = loads_of(plan);
