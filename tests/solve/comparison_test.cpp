@@ -306,10 +306,23 @@ TEST(ComparedPlans, NeverIsKnownAndIsNoTime) {
   const ComparedTexts both(warming_heater("100"), warming_heater("8000"));
   const ComparedFigure& row = both.figure(LoadFigure::Kind::warm_up);
   EXPECT_EQ(row.verdict, Verdict::differs);
+  ASSERT_TRUE(row.first->load->value && row.second->load->value);
   EXPECT_TRUE(std::holds_alternative<Never>(*row.first->load->value));
   EXPECT_TRUE(std::holds_alternative<CountSpan>(*row.second->load->value));
   const ComparedTexts cold(warming_heater("100"), warming_heater("90"));
   EXPECT_THROW(cold.figure(LoadFigure::Kind::warm_up), std::invalid_argument);
+}
+
+// Beside a furnace that says nothing neither 100 W, which alone never warm the room, nor 8000 are all there
+// is.
+TEST(ComparedPlans, HeatOfWhichSomeIsUnknownIsUnknown) {
+  for (const char* watts : {"100", "8000"}) {
+    TrailerText dark = warming_heater(watts);
+    dark.fixtures.emplace_back(
+        R"({"id": "F", "kind": "heater", "length": 10, "width": 10, "at": {"front": 100, "left": 0}, "top": 20})");
+    EXPECT_EQ(load_verdict(dark, warming_heater("8000"), LoadFigure::Kind::warm_up), Verdict::unknown);
+    EXPECT_EQ(load_verdict(warming_heater("100"), dark, LoadFigure::Kind::warm_up), Verdict::unknown);
+  }
 }
 
 // 120 of 1000 lb are within 10 to 15 %, 80 are not.
