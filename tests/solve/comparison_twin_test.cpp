@@ -155,29 +155,42 @@ PlainSide plain_side(const ComparedPlan& of, const Configuration* configuration,
   return side;
 }
 
-std::string verdict_line(const ComparedFigure& figure) {
-  using Verdict = ComparedFigure::Verdict;
-  using Because = ComparedFigure::Because;
-  const std::string why = figure.because == Because::keeps           ? " keeps"
-                          : figure.because == Because::less_short    ? " less short"
-                          : figure.because == Because::more_to_spare ? " more to spare"
-                          : figure.because == Because::other_limits  ? " other limits"
-                                                                     : "";
-  switch (figure.verdict) {
-    case Verdict::first_better:
-      return "A" + why;
-    case Verdict::second_better:
-      return "B" + why;
-    case Verdict::differs:
-      return "differs" + why;
-    case Verdict::unknown:
-      return "unknown" + why;
-    case Verdict::only_first:
-      return "only A" + why;
-    case Verdict::only_second:
-      return "only B" + why;
+const char* why_word(ComparedFigure::Because because) {
+  switch (because) {
+    case ComparedFigure::Because::nothing:
+      return "";
+    case ComparedFigure::Because::keeps:
+      return " keeps";
+    case ComparedFigure::Because::less_short:
+      return " less short";
+    case ComparedFigure::Because::more_to_spare:
+      return " more to spare";
+    case ComparedFigure::Because::other_limits:
+      return " other limits";
+  }
+  throw std::logic_error("Because out of range");
+}
+
+const char* who_word(ComparedFigure::Verdict verdict) {
+  switch (verdict) {
+    case ComparedFigure::Verdict::first_better:
+      return "A";
+    case ComparedFigure::Verdict::second_better:
+      return "B";
+    case ComparedFigure::Verdict::differs:
+      return "differs";
+    case ComparedFigure::Verdict::unknown:
+      return "unknown";
+    case ComparedFigure::Verdict::only_first:
+      return "only A";
+    case ComparedFigure::Verdict::only_second:
+      return "only B";
   }
   throw std::logic_error("Verdict out of range");
+}
+
+std::string verdict_line(const ComparedFigure& figure) {
+  return std::string(who_word(figure.verdict)) + why_word(figure.because);
 }
 
 /// Which of the findings of its configuration a finding is.

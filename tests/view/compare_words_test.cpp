@@ -146,6 +146,26 @@ TEST(CompareSheets, DrawBothAtOneScaleBesideEachOther) {
   }
 }
 
+// However many rows: some of these tables end just at the foot of a page.
+TEST(CompareSheets, EveryPageOfTheTableHasItsHeads) {
+  const ComparedTexts both(room_of_length(100), room_of_length(120), {});
+  Comparison of = both.of;
+  of.pairs.resize(1);
+  ASSERT_EQ(of.pairs[0].first, nullptr);
+  const ComparedFigure row = of.pairs[0].figures.at(0);
+  std::size_t pages = 0;
+  for (std::size_t rows = 20; rows < 60; ++rows) {
+    of.pairs[0].figures.assign(rows, row);
+    for (const Sheet& sheet : compare_sheets(of)) {
+      const std::string words = lettered(sheet, "Row");
+      if (words.find("length of the room") == std::string::npos) continue;
+      EXPECT_TRUE(compare_says(words, "Which is better")) << rows;
+      ++pages;
+    }
+  }
+  EXPECT_GT(pages, 40U);
+}
+
 TEST(CompareSheets, TheTableEndsWithWhatIsLackingAndWhatBetterMeans) {
   TrailerText with_road = room_of_length(100);
   with_road.road = {R"({"piece": "C", "stowed": "elsewhere"})"};
