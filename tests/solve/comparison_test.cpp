@@ -319,7 +319,7 @@ TEST(ComparedPlans, HeatOfWhichSomeIsUnknownIsUnknown) {
   for (const char* watts : {"100", "8000"}) {
     TrailerText dark = warming_heater(watts);
     dark.fixtures.emplace_back(
-        R"({"id": "F", "kind": "heater", "length": 10, "width": 10, "at": {"front": 100, "left": 0}, "top": 20})");
+        R"({"id": "F", "kind": "heater", "length": 10, "width": 10, "at": {"front": 100, "left": 0}, "top": 20, "faces": "right"})");
     EXPECT_EQ(load_verdict(dark, warming_heater("8000"), LoadFigure::Kind::warm_up), Verdict::unknown);
     EXPECT_EQ(load_verdict(warming_heater("100"), dark, LoadFigure::Kind::warm_up), Verdict::unknown);
   }
