@@ -235,7 +235,14 @@ void stir(std::vector<Finding>& findings, TwinDice& dice) {
     if (dice.one_in(8)) finding.override_reason = dice.one_in(2) ? "" : "our own choice";
     if (dice.one_in(8) && !finding.subjects.empty()) finding.subjects.front() += dice.one_in(2) ? "x" : "";
     kept.push_back(finding);
-    if (dice.one_in(12)) kept.push_back(std::move(finding));
+    if (dice.one_in(12)) kept.push_back(finding);
+    // Several of a rule that meet nothing by name.
+    if (!dice.one_in(8)) continue;
+    for (int more = 0; more < 3; ++more) {
+      finding.subjects = {std::string(1, static_cast<char>('p' + dice.below(8)))};
+      if (finding.margin) finding.margin = Length::inches(dice.below(5) - 2);
+      kept.push_back(finding);
+    }
   }
   std::ranges::shuffle(kept, std::mt19937(static_cast<std::uint32_t>(dice.below(1000))));
   findings = std::move(kept);

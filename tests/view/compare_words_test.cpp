@@ -152,14 +152,18 @@ TEST(CompareSheets, EveryPageOfTheTableHasItsHeads) {
   Comparison of = both.of;
   of.pairs.resize(1);
   ASSERT_EQ(of.pairs[0].first, nullptr);
-  const ComparedFigure row = of.pairs[0].figures.at(0);
+  const ComparedFigure of_two_lines = of.pairs[0].figures.at(0);
+  ComparedFigure of_one_line = of_two_lines;
+  of_one_line.second.reset();
+  of_one_line.verdict = ComparedFigure::Verdict::only_first;
   std::size_t pages = 0;
-  for (std::size_t rows = 20; rows < 60; ++rows) {
-    of.pairs[0].figures.assign(rows, row);
+  for (std::size_t short_rows = 0; short_rows < 30; ++short_rows) {
+    of.pairs[0].figures.assign(short_rows, of_one_line);
+    of.pairs[0].figures.insert(of.pairs[0].figures.end(), 60, of_two_lines);
     for (const Sheet& sheet : compare_sheets(of)) {
       const std::string words = lettered(sheet, "Row");
       if (words.find("length of the room") == std::string::npos) continue;
-      EXPECT_TRUE(compare_says(words, "Which is better")) << rows;
+      EXPECT_TRUE(compare_says(words, "Which is better")) << short_rows;
       ++pages;
     }
   }
