@@ -29,7 +29,6 @@ struct TableRow {
   std::string verdict{};
 };
 
-/// Watts times 1.25 for what runs for hours.
 std::int64_t tenths_counted(std::int64_t hundredths_of_watts, int volts) {
   return (hundredths_of_watts + std::int64_t{10} * volts - 1) / (std::int64_t{10} * volts);
 }
@@ -46,11 +45,10 @@ TableRow table_row(const Plan& plan, const std::string& name, const BreakerFigur
 
 TableRow table_row(const Plan& plan, const CircuitLoad& load, bool too_large) {
   const int volts = plan->supply->volts;
-  const std::int64_t percent = load.draw.continuous ? 125 : 100;
   return {true,
           load.name + (load.draw.continuous ? ", continuous" : "") + (load.plugged ? ", by a cord" : ""),
           {"", "", amperes_text(tenths_of_ampere(load.draw.watts, volts)),
-           amperes_text(tenths_counted(load.draw.watts * percent, volts))},
+           amperes_text(tenths_counted(counted_hundredths(load.draw), volts))},
           too_large ? "too much" : ""};
 }
 

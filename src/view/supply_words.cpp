@@ -25,13 +25,14 @@ std::string excess(const BreakerFigures& figures, int volts) {
   return amperes_text((over * 10 + std::int64_t{100} * volts - 1) / (std::int64_t{100} * volts));
 }
 
-std::string all_on(const BreakerFigures& figures, int volts) {
+std::string all_on(const BreakerFigures& figures, int volts, bool may_carry_more) {
   const std::int64_t watts = figures.continuous + figures.others;
   std::string text = "all on, " + current_text(watts, volts);
   if (figures.continuous > 0) text += ", of which " + current_text(figures.continuous, volts) + " continuous";
-  if (figures.counted <= figures.allowed) return text + ": within";
+  if (figures.counted <= figures.allowed)
+    return text + ": within" + (may_carry_more ? " as far as the loads are known" : "");
   return text + ": over by " + excess(figures, volts) +
-         (figures.continuous > 0 ? ", continuous loads by 125 %" : "");
+         (figures.continuous > 0 ? ", continuous loads by " + std::to_string(continuous_percent) + " %" : "");
 }
 
 std::string circuit_sentence(const Plan& plan, const SupplyFigures& supply, std::size_t index) {
@@ -42,8 +43,13 @@ std::string circuit_sentence(const Plan& plan, const SupplyFigures& supply, std:
   std::string loads;
   for (const CircuitLoad& load : supply.loads)
     if (load.circuit == index) loads += (loads.empty() ? "" : "; ") + one_load(plan, load);
-  if (loads.empty()) return text + ": nothing that the plan shows draws on it.";
-  text += ": " + loads + ". " + capital_first(all_on(figures, volts)) + ".";
+  for (const std::string& name : figures.no_figure)
+    loads += (loads.empty() ? "" : "; ") + name + ", watts not given";
+  const bool may_carry_more = !figures.no_figure.empty() || !supply.unconnected.empty();
+  if (loads.empty())
+    return text + (may_carry_more ? ": what draws on it is not known."
+                                  : ": nothing that the plan shows draws on it.");
+  text += ": " + loads + ". " + capital_first(all_on(figures, volts, may_carry_more)) + ".";
   for (const std::size_t i : figures.too_large) {
     const CircuitLoad& load = supply.loads[i];
     const std::int64_t tenths = tenths_of_ampere(load.draw.watts, volts);
@@ -96,7 +102,7 @@ std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
                                     : " (insulation unknown, so for shells of 1.2 W/m²K, EN 1646-1 grade 3 "
                                       "from memory, to 3.4, our own "
                                       "choice, with half a change of air an hour and a whole one)";
-  if (warm_up.watts == 0) return text + ".";
+  if (warm_up.watts == 0 || !warm_up.no_figure.empty()) return text + ".";
   if (warm_up.watts < hold.low) return text + ": more than the heater gives.";
   return text +
          (warm_up.watts < hold.high ? ": the heater may give enough, or not." : ": the heater gives more.");
@@ -105,15 +111,24 @@ std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
 }  // namespace
 
 std::string together_sentence(const Plan& plan, const SupplyFigures& supply) {
-  if (supply.together.empty()) return "Nothing that hangs on a circuit may run.";
+  const bool all_known = supply.no_figure.empty() && supply.unconnected.empty();
+  if (supply.together.empty()) {
+    const bool any =
+        std::ranges::any_of(supply.loads, [](const CircuitLoad& one) { return one.circuit.has_value(); });
+    if (any)
+      return all_known ? "Nothing that hangs on a circuit may run."
+                       : "Nothing whose watts and circuit are known may run.";
+    return all_known ? "Nothing that draws hangs on a circuit."
+                     : "What may run together is unknown: of nothing that draws are watts and circuit known.";
+  }
   std::vector<std::string> names;
   std::int64_t watts = 0;
   for (const std::size_t i : supply.together) {
     names.push_back(supply.loads[i].name);
     watts += supply.loads[i].draw.watts;
   }
-  return "Most that may run together: " + listed_with_and(names) + ", " +
-         current_text(watts, plan->supply->volts) + ".";
+  return (all_known ? "Most that may run together: " : "Most that may run together, of what is known: ") +
+         listed_with_and(names) + ", " + current_text(watts, plan->supply->volts) + ".";
 }
 
 std::vector<std::string> supply_sentences(const Plan& plan, const Loads& loads) {
@@ -124,7 +139,7 @@ std::vector<std::string> supply_sentences(const Plan& plan, const Loads& loads) 
   if (supply.whole)
     told.push_back("The whole supply, " + std::to_string(supply.whole->breaker) + " A, for hours " +
                    amperes_text(for_hours(supply.whole->breaker)) + ": " +
-                   all_on(*supply.whole, plan->supply->volts) + ".");
+                   all_on(*supply.whole, plan->supply->volts, !supply.whole->no_figure.empty()) + ".");
   told.push_back(together_sentence(plan, supply));
   if (!supply.unconnected.empty())
     told.push_back("On which circuit " + listed_with_and(supply.unconnected) +

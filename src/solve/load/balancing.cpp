@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <iterator>
 #include <stdexcept>
 
 #include "exact/spelling.h"
@@ -126,10 +127,16 @@ ArmOf twice_right_of(Length width) {
   };
 }
 
+std::vector<WeighedThing> not_on_scales(const std::vector<WeighedThing>& things) {
+  std::vector<WeighedThing> some;
+  std::ranges::copy_if(things, std::back_inserter(some),
+                       [](const WeighedThing& one) { return !one.on_scales; });
+  return some;
+}
+
 MassSpan added_by(const std::vector<WeighedThing>& things) {
   MassSpan sum = MassSpan::of(Mass{});
-  for (const WeighedThing& thing : things) {
-    if (thing.on_scales) continue;
+  for (const WeighedThing& thing : not_on_scales(things)) {
     sum.least = sum.least + thing.weight.least;
     sum.most = sum.most && thing.weight.most ? std::optional(*sum.most + *thing.weight.most) : std::nullopt;
   }
@@ -262,8 +269,9 @@ Balance balanced(const Plan& plan, const Configuration& configuration, TankState
   Balance balance{
       .tanks = tanks, .things = weights_in(plan, configuration, tanks), .on_coupling = {}, .added = {}};
   balance.added = added_by(balance.things);
-  balance.along = lengths_of(mean_of(balance.things, along_of(), {}, {}));
-  balance.across = lengths_of(mean_of(balance.things, across_of(), {}, {}));
+  const std::vector<WeighedThing> added = not_on_scales(balance.things);
+  balance.along = lengths_of(mean_of(added, along_of(), {}, {}));
+  balance.across = lengths_of(mean_of(added, across_of(), {}, {}));
   if (!plan->chassis) return balance;
   const Chassis& chassis = *plan->chassis;
   if (chassis.coupling && chassis.axle) {

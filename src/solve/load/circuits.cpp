@@ -7,22 +7,16 @@
 namespace berthwright {
 namespace {
 
-constexpr std::int64_t continuous_percent = 125;
-
 std::optional<std::size_t> circuit_of(const Supply& supply, const std::string& fixture) {
   for (std::size_t i = 0; i < supply.circuits.size(); ++i)
     if (std::ranges::find(supply.circuits[i].feeds, fixture) != supply.circuits[i].feeds.end()) return i;
   return std::nullopt;
 }
 
-std::int64_t hundredths(const Draw& draw) {
-  return draw.watts * (draw.continuous ? continuous_percent : std::int64_t{100});
-}
-
 void add_to(BreakerFigures& figures, const std::vector<CircuitLoad>& loads, std::size_t i, int volts) {
   const CircuitLoad& load = loads[i];
   (load.draw.continuous ? figures.continuous : figures.others) += load.draw.watts;
-  figures.counted += hundredths(load.draw);
+  figures.counted += counted_hundredths(load.draw);
   if (load.plugged && !keeps_to_80_percent(load.draw.watts, figures.breaker, volts))
     figures.too_large.push_back(i);
 }
@@ -34,23 +28,37 @@ BreakerFigures empty_breaker(int breaker, int volts) {
   return figures;
 }
 
-void judge(BreakerFigures& figures) {
-  if (figures.counted > figures.allowed || !figures.too_large.empty()) figures.status = Status::not_met;
+void judge(BreakerFigures& figures, bool may_carry_more) {
+  if (figures.counted > figures.allowed || !figures.too_large.empty())
+    figures.status = Status::not_met;
+  else if (may_carry_more)
+    figures.status = Status::unknown;
 }
 
-/// Every heater, fixture and other load of one configuration.
+/// Every heater, fixture and other load of one configuration, and breakers on which nothing is added up yet.
 SupplyFigures listed_loads(const Plan& plan, const Configuration& configuration, const Supply& supply) {
   SupplyFigures figures;
+  for (const Circuit& circuit : supply.circuits)
+    figures.circuits.push_back(empty_breaker(circuit.breaker, supply.volts));
+  if (supply.amps) figures.whole = empty_breaker(*supply.amps, supply.volts);
   const auto add = [&](CircuitLoad load) {
     if (!load.circuit) figures.unconnected.push_back(load.name);
     figures.loads.push_back(std::move(load));
+  };
+  const auto add_dark = [&](const std::string& heater, std::optional<std::size_t> circuit) {
+    figures.no_figure.push_back(heater);
+    if (figures.whole) figures.whole->no_figure.push_back(heater);
+    if (circuit)
+      figures.circuits[*circuit].no_figure.push_back(heater);
+    else
+      figures.unconnected.push_back(heater);
   };
   for (const Piece& piece : plan->pieces) {
     if (piece.kind != Piece::Kind::heater) continue;
     const auto pose = std::ranges::find(configuration.poses, piece.id, &Pose::piece);
     if (pose == configuration.poses.end() || pose->manner == Pose::Manner::stowed) continue;
     if (!piece.draw) {
-      figures.no_figure.push_back(piece.name);
+      add_dark(piece.name, circuit_of(supply, pose->plugged_into));
       continue;
     }
     add({piece.name, *piece.draw, true, pose->plugged_into,
@@ -61,7 +69,7 @@ SupplyFigures listed_loads(const Plan& plan, const Configuration& configuration,
     if (fixture.draw)
       add({fixture.name, *fixture.draw, false, {}, std::nullopt, circuit_of(supply, fixture.id.text())});
     else if (fixture.kind == Fixture::Kind::heater)
-      figures.no_figure.push_back(fixture.name);
+      add_dark(fixture.name, circuit_of(supply, fixture.id.text()));
   for (std::size_t i = 0; i < supply.circuits.size(); ++i)
     for (const ExtraLoad& extra : supply.circuits[i].loads)
       add({extra.name, extra.draw, true, {}, std::nullopt, i});
@@ -89,8 +97,8 @@ std::vector<std::size_t> largest_together(const SupplyFigures& figures, const Su
       if ((set >> k & 1U) == 0) continue;
       const CircuitLoad& load = figures.loads[candidates[k]];
       watts += load.draw.watts;
-      counted += hundredths(load.draw);
-      on[*load.circuit] += hundredths(load.draw);
+      counted += counted_hundredths(load.draw);
+      on[*load.circuit] += counted_hundredths(load.draw);
     }
     bool fits = !figures.whole || counted <= figures.whole->allowed;
     for (std::size_t i = 0; fits && i < on.size(); ++i) fits = on[i] <= figures.circuits[i].allowed;
@@ -111,19 +119,18 @@ std::optional<SupplyFigures> supply_in(const Plan& plan, const Configuration& co
   if (!plan->supply) return std::nullopt;
   const Supply& supply = *plan->supply;
   SupplyFigures figures = listed_loads(plan, configuration, supply);
-  for (const Circuit& circuit : supply.circuits)
-    figures.circuits.push_back(empty_breaker(circuit.breaker, supply.volts));
-  if (supply.amps) figures.whole = empty_breaker(*supply.amps, supply.volts);
   for (std::size_t i = 0; i < figures.loads.size(); ++i) {
     const CircuitLoad& load = figures.loads[i];
     if (load.circuit) add_to(figures.circuits[*load.circuit], figures.loads, i, supply.volts);
     if (figures.whole) {
       (load.draw.continuous ? figures.whole->continuous : figures.whole->others) += load.draw.watts;
-      figures.whole->counted += hundredths(load.draw);
+      figures.whole->counted += counted_hundredths(load.draw);
     }
   }
-  for (BreakerFigures& circuit : figures.circuits) judge(circuit);
-  if (figures.whole) judge(*figures.whole);
+  // What hangs nobody knows where may hang on any circuit; the whole carries it anyhow.
+  for (BreakerFigures& circuit : figures.circuits)
+    judge(circuit, !circuit.no_figure.empty() || !figures.unconnected.empty());
+  if (figures.whole) judge(*figures.whole, !figures.whole->no_figure.empty());
   figures.together = largest_together(figures, supply);
   const auto is_over = [](const BreakerFigures& one) { return one.status == Status::not_met; };
   if (std::ranges::any_of(figures.circuits, is_over) || (figures.whole && is_over(*figures.whole)))
@@ -131,6 +138,10 @@ std::optional<SupplyFigures> supply_in(const Plan& plan, const Configuration& co
   else if (!figures.unconnected.empty() || !figures.no_figure.empty())
     figures.status = Status::unknown;
   return figures;
+}
+
+std::int64_t counted_hundredths(const Draw& draw) {
+  return std::int64_t{draw.watts} * (draw.continuous ? continuous_percent : 100);
 }
 
 bool keeps_to_80_percent(int watts, int breaker, int volts) {

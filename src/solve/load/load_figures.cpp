@@ -31,6 +31,7 @@ class FiguresOf {
     add(FigureKind::whole_along, balance.whole_along);
     add(FigureKind::whole_across, balance.whole_across);
     add(FigureKind::share, balance.share, Asked::share);
+    figures_.back().range = plan_->chassis->range;
     add(FigureKind::sides, balance.side, Asked::sides);
     if (plan_->chassis->whole_limit) add(FigureKind::cargo_left, balance.cargo_left);
   }
@@ -41,18 +42,26 @@ class FiguresOf {
     for (const CircuitLoad& load : supply.loads) watts += load.draw.watts;
     for (std::size_t i = 0; i < supply.circuits.size(); ++i) {
       const BreakerFigures& figures = supply.circuits[i];
-      figures_.push_back({FigureKind::circuit, tanks_, plan_->supply->circuits[i].id,
-                          CountSpan{figures.counted, figures.counted}, figures.status});
+      LoadFigure figure{FigureKind::circuit, tanks_, plan_->supply->circuits[i].id, std::nullopt,
+                        figures.status};
+      if (figures.status != Status::unknown) figure.value = CountSpan{figures.counted, figures.counted};
+      figures_.push_back(std::move(figure));
     }
     add(FigureKind::supply, supply.no_figure.empty() ? std::optional(CountSpan{watts, watts}) : std::nullopt,
         LoadVerdict::Kind::supply);
     std::int64_t together = 0;
     for (const std::size_t i : supply.together) together += supply.loads[i].draw.watts;
-    add(FigureKind::together, std::optional(CountSpan{together, together}));
+    const bool all_known = supply.no_figure.empty() && supply.unconnected.empty();
+    add(FigureKind::together, all_known ? std::optional(CountSpan{together, together}) : std::nullopt);
   }
 
   void add(const WarmUp& warm_up) {
-    if (warm_up.watts > 0 || !warm_up.no_figure.empty()) add(FigureKind::warm_up, warm_up.seconds);
+    // A heater of which nothing is said may warm the room sooner, and where the others never would.
+    const bool all_known = warm_up.no_figure.empty();
+    if (warm_up.is_never_reached && all_known)
+      add(FigureKind::warm_up, std::optional(Never{}));
+    else if (warm_up.watts > 0 || !all_known)
+      add(FigureKind::warm_up, all_known ? warm_up.seconds : std::nullopt);
     add(FigureKind::hold, std::optional(warm_up.hold));
   }
 
@@ -79,7 +88,7 @@ class FiguresOf {
 }  // namespace
 
 bool LoadFigure::is_known() const {
-  if (!value) return false;
+  if (!value || status == Status::unknown) return false;
   const LoadSpan* load = std::get_if<LoadSpan>(&*value);
   return load == nullptr || (load->low && load->high);
 }

@@ -59,9 +59,12 @@ std::vector<Loads> loads_of(const Plan& plan) {
 }
 
 std::vector<const Balance*> different_balances(const Loads& loads) {
-  std::vector<const Balance*> different{&loads.balance()};
+  const Balance& told = loads.balance();
+  std::vector<const Balance*> different{&told};
+  // Thing by thing: beside a weight that nobody knows, sums of unlike things may have the same ends.
   for (const Balance& one : loads.balances)
-    if (one.added != loads.balance().added) different.push_back(&one);
+    if (!std::ranges::equal(one.things, told.things, {}, &WeighedThing::weight, &WeighedThing::weight))
+      different.push_back(&one);
   return different;
 }
 

@@ -68,6 +68,44 @@ TEST(SupplyIn, WhatIsNotSaidIsUnknown) {
   EXPECT_EQ(nowhere.status, Status::unknown);
 }
 
+Status circuit_status(const std::string& more_of_heater, const std::string& loads, std::size_t circuit = 0) {
+  const Plan plan =
+      small_plan(heater(more_of_heater) + "," +
+                 outlet_and("15", loads + R"(}, {"id": "other", "breaker": 15)", R"(, "amps": 30)"));
+  return by_day(plan).circuits.at(circuit).status;
+}
+
+// Of a heater plugged into the first of two circuits of 15 A, 1800 W, nobody says what it draws: it may be
+// too much there, and nothing on the other one. A kettle of 1900 W is too much whatever it draws.
+TEST(SupplyIn, ACircuitIsUnknownWhileItsHeaterIs) {
+  EXPECT_EQ(circuit_status("", ""), Status::unknown);
+  EXPECT_EQ(circuit_status("", "", 1), Status::met);
+  EXPECT_EQ(circuit_status(R"(, "watts": 100)", ""), Status::met);
+  EXPECT_EQ(circuit_status("", R"(, "loads": [{"name": "Kettle", "watts": 1900}])"), Status::not_met);
+  const Plan plan = small_plan(heater("") + "," + outlet_and("15", "", R"(, "amps": 30)"));
+  EXPECT_EQ(by_day(plan).whole->status, Status::unknown);
+  EXPECT_TRUE(by_day(plan).unconnected.empty());
+}
+
+// What hangs nobody knows where hangs on one of the circuits, and on the whole supply in any case.
+TEST(SupplyIn, EveryCircuitIsUnknownWhileALoadHangsNobodyKnowsWhere) {
+  const auto supply = [](const std::string& more) {
+    return by_day(
+        small_plan(heater(more) +
+                   R"(, "configurations": {"day": [{"piece": "H", "at": {"front": 50, "left": 30}}]},
+            "supply": {"volts": 120, "amps": 15, "circuits": [{"id": "a", "breaker": 15},
+                       {"id": "b", "breaker": 15, "loads": [{"name": "Kettle", "watts": 1600}]}]})"));
+  };
+  const SupplyFigures known = supply(R"(, "watts": 100)");
+  EXPECT_EQ(known.circuits.at(0).status, Status::unknown);
+  EXPECT_EQ(known.circuits.at(1).status, Status::not_met) << "1600 W by a cord are above 80 % of 15 A";
+  EXPECT_EQ(known.whole->status, Status::met) << "1600 and 125 W of 1800";
+  const SupplyFigures dark = supply("");
+  EXPECT_EQ(dark.circuits.at(0).status, Status::unknown);
+  EXPECT_EQ(dark.whole->status, Status::unknown);
+  EXPECT_EQ(dark.unconnected, std::vector<std::string>{"H"});
+}
+
 // On 15 A at 120 V, 1800 W: 600 W continuous count 750; 900 beside them make 1650, 1100 make 1850. So heater
 // and toaster may run together, heater and kettle not; kettle and toaster, 2000, not. 1500 W beat 1100.
 TEST(SupplyIn, TheLargestSetWorkedByHand) {

@@ -52,6 +52,20 @@ TEST(LoadsOf, WhatStoodOnTheScalesCountsByItsWayAlone) {
   EXPECT_EQ(*all[1].balance().coupling->high, Mass::pounds(100));
 }
 
+// Everything stood on the scales but the water: 30 l of one kilogram each, their middle 30 in behind the
+// front wall and 50 in from the left one, whether the leg of 12 lb, 5.44 kg, was moved by 20 in since or not.
+// With its way the mean would be (30 × 30 - 5.44 × 20) / 30 = 26.4 in by day.
+TEST(LoadsOf, TheMiddleOfWhatWasAddedDoesNotCareWhatWasMoved) {
+  const Plan plan = moved_leg(on_scales("100 lb", "800 lb") + R"(}, "fixtures": [{"id": "T", "kind": "tank",
+      "length": 20, "width": 20, "top": 10, "volume": "30 l", "fill": 100, "at": {"front": 20, "left": 40}}])",
+                              "");
+  for (const Loads& loads : loads_of(plan)) {
+    EXPECT_EQ(loads.balance().added, MassSpan::of(Mass::grams(30'000)));
+    EXPECT_EQ(*loads.balance().along, (LengthSpan{30_in, 30_in}));
+    EXPECT_EQ(*loads.balance().across, (LengthSpan{50_in, 50_in}));
+  }
+}
+
 // A leg of 12 lb that stood at 61 in on the scales, for the road: by day at 41 in it is 20 in ahead, by night
 // at 21 in 40: 2 and 4 lb more on the coupling of 100, 120 in from the axle.
 TEST(LoadsOf, DayNightAndRoadEachCarryTheirOwn) {
@@ -96,6 +110,26 @@ TEST(VerdictsOn, APlateThatFullTanksBreakIsBroken) {
   EXPECT_EQ(code(R"("whole": "999 lb")"), 1);
   EXPECT_EQ(code(R"("coupling": "142 lb")"), 0);
   EXPECT_EQ(code(R"("coupling": "141 lb")"), 1);
+}
+
+// The scales found 3 of 883 lb on the coupling. A cabinet of unknown weight stands behind the axle, so with
+// an empty tank the share is 3/883 at most: not met, whatever the cabinet weighs. As told the tank ahead may
+// be full, and the share may be within.
+TEST(VerdictsOn, EmptyTanksCountBesideAWeightThatNobodyKnows) {
+  const Plan plan = small_plan(
+      R"("configurations": {"day": []},
+         "chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": "3 lb", "axle": "880 lb"}},
+         "fixtures": [{"id": "K", "kind": "cabinet", "length": 20, "width": 20, "top": 30,
+                       "at": {"front": 98, "left": 0}},
+                      {"id": "T", "kind": "tank", "length": 20, "width": 20, "top": 30, "weight": 0,
+                       "volume": "40 gal", "at": {"front": 0, "left": 0}}])");
+  const std::vector<Loads> all = loads_of(plan);
+  ASSERT_EQ(different_balances(all[0]).size(), 3U);
+  const std::vector<LoadVerdict> verdicts = verdicts_on(plan, all[0]);
+  EXPECT_EQ(verdicts.at(0).status, Status::unknown);
+  EXPECT_EQ(verdicts.at(1).tanks, TankState::empty);
+  EXPECT_EQ(verdicts.at(1).status, Status::not_met);
+  EXPECT_EQ(exit_code(plan, all), 1);
 }
 
 // The leg stands in the middle, 76/2 = 38 in. 5 % of 798 lb are 39.9 lb.

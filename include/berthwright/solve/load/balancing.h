@@ -44,8 +44,9 @@ struct Balance {
   /// What each thing adds to the load on the coupling since the trailer was weighed, in the order of
   /// `things`; empty without the places of coupling and axle.
   std::vector<LoadSpan> on_coupling;
-  MassSpan added;                     ///< of all that was not on the scales
-  std::optional<LengthSpan> along{};  ///< its centre of gravity; none where nothing may weigh anything
+  MassSpan added;  ///< of all that was not on the scales
+  /// Its centre of gravity, whatever else was moved since; none where nothing may weigh anything.
+  std::optional<LengthSpan> along{};
   std::optional<LengthSpan> across{};
   std::optional<LoadSpan> coupling_change{};
   std::optional<LoadSpan> side_change{};  ///< of the right wheels less the left ones; with the track

@@ -20,6 +20,12 @@ struct CircuitLoad {
   std::optional<std::size_t> circuit;  ///< index into the plan's circuits; none: the plan does not say
 };
 
+/// Percent by which a load counts that may run three hours or more.
+inline constexpr int continuous_percent = 125;
+
+/// What a load counts for, in hundredths of a watt.
+std::int64_t counted_hundredths(const Draw& draw);
+
 /// What hangs on one breaker, all at once. Continuous loads count by 125 %, so that alone they fill at most
 /// 80 % of it; so does anything plugged in by a cord.
 struct BreakerFigures {
@@ -28,8 +34,10 @@ struct BreakerFigures {
   std::int64_t others = 0;      ///< watts
   std::int64_t counted = 0;     ///< hundredths of a watt: continuous by 125 %
   std::int64_t allowed = 0;     ///< hundredths of a watt: breaker by volts
+  /// Unknown where not even what is known is too much, and more may hang on it that is not known.
   Status status = Status::met;
   std::vector<std::size_t> too_large{};  ///< plugged loads that alone are above 80 % of it
+  std::vector<std::string> no_figure{};  ///< heaters on it, and the plan does not say what they draw: names
 };
 
 /// The supply in one configuration.
@@ -38,7 +46,7 @@ struct SupplyFigures {
   std::vector<BreakerFigures> circuits;   ///< in the plan's order
   std::optional<BreakerFigures> whole{};  ///< where the plan gives the amperes of the supply
   std::vector<std::size_t> together;      ///< the largest set of `loads` that may run at once, in their order
-  std::vector<std::string> unconnected;   ///< draw, but hang on no circuit of the plan: names
+  std::vector<std::string> unconnected;   ///< draw, or may, but hang on no circuit of the plan: names
   std::vector<std::string> no_figure;  ///< heaters that stand there, and the plan does not say what they draw
   Status status = Status::met;         ///< of all circuits and the whole, with everything on
 };
