@@ -146,12 +146,7 @@ void name_movers(const Weighing& of, Laid& laid) {
 
 std::vector<Note> numbers_notes(const Weighing& of, bool has_table) {
   const Plan& plan = of.plan();
-  std::vector<Note> notes =
-      warning_notes(plan, {"Weigh the " + std::string(word(Term::trailer, plan->english)) +
-                               " loaded as it is towed, coupling and axle: no figure here replaces a scale.",
-                           std::string("Wiring is for a ") +
-                               (plan->english == English::american ? "licensed" : "qualified") +
-                               " person and the local code."});
+  std::vector<Note> notes = warning_notes(plan, numbers_cautions(plan));
   const auto say = [&](const std::string& heading, const std::vector<std::string>& sentences) {
     if (sentences.empty()) return;
     notes.push_back({Note::Kind::heading, heading, 0, false, std::nullopt});
@@ -238,6 +233,13 @@ PlanDrawing numbers_drawing(const Weighing& of, const Layout& layout) {
 }
 
 }  // namespace
+
+std::vector<std::string> numbers_cautions(const Plan& plan) {
+  return {"Weigh the " + std::string(word(Term::trailer, plan->english)) +
+              " loaded as it is towed, coupling and axle: no figure here replaces a scale.",
+          std::string("Wiring is for a ") + (plan->english == English::american ? "licensed" : "qualified") +
+              " person and the local code."};
+}
 
 std::vector<Draft> numbers_drafts(const DrawnConfiguration& of, const Loads& loads) {
   if (!states_loads(*of.plan, loads)) return {};

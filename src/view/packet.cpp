@@ -142,7 +142,7 @@ Packet buyer_packet(const PacketMatter& of) {
   for (PacketSection& section :
        std::array{glance_section(of, drawn), night_section(of, drawn), changing_section(of, drawn),
                   cushion_section(of, drawn), heat_section(of, drawn), way_section(of, drawn),
-                  handover_section(of), figures_section(of), caution_section(of)})
+                  numbers_section(of), handover_section(of), figures_section(of), caution_section(of)})
     packet.sections.push_back(std::move(section));
   packet.sections.push_back({"signatures",
                              word(PacketWord::signatures, packet.english),

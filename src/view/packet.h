@@ -7,6 +7,7 @@
 #include <vector>
 
 #include <berthwright/solve/cover/cover.h>
+#include <berthwright/solve/load/loads.h>
 #include <berthwright/solve/site/siting.h>
 
 #include "view/on_screen.h"
@@ -73,13 +74,14 @@ struct Packet {
   std::string caution;
 };
 
-/// All that a packet draws on; `answer`, `heaters`, `conversions` and `covers` are of `plan`.
+/// All that a packet draws on; the others are of `plan`.
 struct PacketMatter {
   const Plan& plan;
   const Answer& answer;
   std::span<const HeaterPlaces> heaters;
   std::span<const Conversion> conversions;
   const std::vector<Cover>& covers;
+  std::span<const Loads> loads{};
 };
 
 /// For the person who takes the trailer home.

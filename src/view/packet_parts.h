@@ -22,6 +22,8 @@ bool is_shown(const Conversion& conversion, const DrawnAll& drawn);
 /// Shown, and found, and with steps.
 bool has_stages(const Conversion& conversion, const DrawnAll& drawn);
 
+/// Weight and balance, supply and warming of every configuration of which the plan states enough.
+PacketSection numbers_section(const PacketMatter& of);
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection night_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection changing_section(const PacketMatter& of, const DrawnAll& drawn);

@@ -4,6 +4,7 @@
 
 #include "view/cushion_key.h"
 #include "view/heat_sheet.h"
+#include "view/numbers_sheet.h"
 #include "view/packet_parts.h"
 #include "view/packet_words.h"
 #include "view/plan_page.h"
@@ -88,6 +89,10 @@ std::vector<Draft> sheets_about(const PacketMatter& of, const DrawnAll& drawn, c
       add_drafts(drafts, quiet_drafts(*sited.in.front(), site_sheet(sited)));
   }
   if (section == "ways") drafts = dangers(drawn, way_sheet);
+  if (section == "numbers")
+    for (const Loads& one : of.loads)
+      for (const DrawnConfiguration& in : drawn)
+        if (in.answer->configuration == one.configuration) add_drafts(drafts, numbers_drafts(in, one));
   return drafts;
 }
 

@@ -201,6 +201,7 @@ Packet shop_packet(const PacketMatter& of) {
   packet.sections.push_back(cut_section(of));
   packet.sections.push_back(purchase_section(of));
   packet.sections.push_back(std::move(templates));
+  packet.sections.push_back(numbers_section(of));
   packet.sections.push_back(figures_section(of));
   packet.sections.push_back(caution_section(of));
   return packet;

@@ -38,6 +38,8 @@ enum class PacketWord {
   no_ways,
   alarms,
   no_alarm,
+  numbers,
+  no_numbers,
   handover,
   no_notes,
   figures,

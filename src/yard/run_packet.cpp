@@ -28,7 +28,8 @@ int run_packet(const PacketRequest& request, std::ostream& out, std::ostream& er
   if (!steps) return refused(steps.problems());
   const Result<std::vector<Cover>> cut = covers(plan, plan->sewing);
   if (!cut) return refused(cut.problems());
-  const PacketMatter matter{plan, *answer, *heaters, *steps, *cut};
+  const std::vector<Loads> loads = loads_of(plan);
+  const PacketMatter matter{plan, *answer, *heaters, *steps, *cut, loads};
   const Packet packet = request.for_shop ? shop_packet(matter) : buyer_packet(matter);
   const std::string stem = plan_stem(request.plan);
   const std::string name =

@@ -17,11 +17,12 @@ struct OnPaper {
       : plan(text.plan()),
         answer(answered(plan).value()),
         ways(conversions(plan).value()),
-        cut(covers(plan, plan->sewing).value()) {}
+        cut(covers(plan, plan->sewing).value()),
+        loads(loads_of(plan)) {}
   OnPaper(const OnPaper&) = delete;
   OnPaper& operator=(const OnPaper&) = delete;
 
-  PacketMatter matter() const { return {plan, answer, {}, ways, cut}; }
+  PacketMatter matter() const { return {plan, answer, {}, ways, cut, loads}; }
   std::vector<Sheet> buyers() const { return packet_sheets(matter(), buyer_packet(matter())); }
   std::vector<Sheet> shops() const { return packet_sheets(matter(), shop_packet(matter())); }
 
@@ -29,6 +30,7 @@ struct OnPaper {
   Answer answer;
   std::vector<Conversion> ways;
   std::vector<Cover> cut;
+  std::vector<Loads> loads;
 };
 
 std::string lettering_of(const std::vector<Sheet>& sheets) {
@@ -74,6 +76,15 @@ TEST(PacketSheets, SayNothingOfTelephonesAndWhereTheStepsAre) {
   EXPECT_NE(words.find("See the sheets of its"), std::string::npos);
   EXPECT_NE(words.find("Drawn on a sheet of"), std::string::npos);
   EXPECT_NE(words.find("knows no more"), std::string::npos);
+}
+
+TEST(PacketSheets, HoldTheSheetsOfNumbersWhereThePlanSaysEnough) {
+  EXPECT_FALSE(has_sheet(packed_dinette().buyers(), "-numbers"));
+  TrailerText text = dinette();
+  text.more = R"("chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": "120 lb", "axle": "880 lb"}}, )";
+  const OnPaper weighed(text);
+  EXPECT_TRUE(has_sheet(weighed.buyers(), "-night-numbers"));
+  EXPECT_TRUE(has_sheet(weighed.shops(), "-day-numbers"));
 }
 
 TEST(PacketSheets, OfTheShopListPartsCutsAndGoods) {

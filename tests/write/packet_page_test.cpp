@@ -23,12 +23,13 @@ struct HandedOver {
         answer(answered(plan).value()),
         heaters(heater_places(plan, {}).value()),
         ways(conversions(plan).value()),
-        cut(covers(plan, plan->sewing).value()) {}
+        cut(covers(plan, plan->sewing).value()),
+        loads(loads_of(plan)) {}
   HandedOver(const HandedOver&) = delete;
   HandedOver& operator=(const HandedOver&) = delete;
 
-  Packet packet() const { return buyer_packet({plan, answer, heaters, ways, cut}); }
-  std::string shops_page() const { return packet_page(shop_packet({plan, answer, heaters, ways, cut})); }
+  Packet packet() const { return buyer_packet({plan, answer, heaters, ways, cut, loads}); }
+  std::string shops_page() const { return packet_page(shop_packet({plan, answer, heaters, ways, cut, loads})); }
   std::string page() const { return packet_page(packet()); }
 
   Plan plan;
@@ -36,6 +37,7 @@ struct HandedOver {
   std::vector<HeaterPlaces> heaters;
   std::vector<Conversion> ways;
   std::vector<Cover> cut;
+  std::vector<Loads> loads;
 };
 
 std::size_t count_of(const std::string& text, std::string_view words) {
@@ -279,6 +281,23 @@ TEST(PacketPage, OfTheShopLeavesOutNothingThatIsBought) {
   EXPECT_NE(bought.find("<th scope=\"row\">All foam together</th><td data-head=\"How much\">unknown</td>"),
             std::string::npos)
       << bought;
+}
+
+// 120 of 1000 lb are 12 %.
+TEST(PacketPage, HoldsTheNumbersForBoth) {
+  TrailerText text = dinette();
+  EXPECT_NE(HandedOver(text).page().find("The plan says too little of weights"), std::string::npos);
+  text.more = R"("chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": "120 lb", "axle": "880 lb"}}, )";
+  const HandedOver weighed(text);
+  for (const std::string& page : {weighed.page(), weighed.shops_page()}) {
+    const std::size_t at = page.find("<section id=\"numbers\">");
+    ASSERT_NE(at, std::string::npos);
+    const std::string numbers = page.substr(at, page.find("</section>", at) - at);
+    EXPECT_NE(numbers.find("no figure here replaces a scale"), std::string::npos);
+    EXPECT_NE(numbers.find("Share on the coupling</text>"), std::string::npos) << numbers;
+    EXPECT_NE(numbers.find("<h3>By night</h3>"), std::string::npos);
+    EXPECT_EQ(numbers.find("The plan says too little"), std::string::npos);
+  }
 }
 
 TEST(PacketPage, IsTheSameEachTime) {
