@@ -3,6 +3,16 @@
 #include "solve/bed/levelling.h"
 
 namespace berthwright {
+namespace {
+
+// What a cushion could be laid on: the first piece of the bed that is not stowed, else the bed.
+std::string first_laid(const BedScene& scene) {
+  for (const PieceId& id : scene.bed.bed->pieces)
+    if (scene.answer.arrangement.find(id.text()) != nullptr) return id.text();
+  return scene.bed.bed->id.text();
+}
+
+}  // namespace
 
 Cure levelling(const BedScene& scene, const Placed& dropped) {
   const Arrangement& arrangement = scene.answer.arrangement;
@@ -14,12 +24,20 @@ Cure levelling(const BedScene& scene, const Placed& dropped) {
   return cure_of_height(arrangement, dropped, off);
 }
 
-// No bed grows out of nothing: without a cushion there is no cure of this kind.
-std::optional<Cure> larger_bed(const BedScene& scene, Cure::Kind kind, Length by) {
-  if (scene.mattress().surface.empty()) return std::nullopt;
+Cure larger_bed(const BedScene& scene, Cure::Kind kind, Length by) {
+  if (scene.mattress().surface.empty()) return scene.cure(Cure::Kind::lay_cushion, first_laid(scene), by);
   for (const PieceId& id : scene.mattress().dropped_out)
     if (const Placed* placed = scene.answer.arrangement.find(id.text())) return levelling(scene, *placed);
   return scene.cure(kind, scene.bed.bed->id.text(), by);
+}
+
+Cure larger_bed(const BedScene& scene, Sides asked, Sides has) {
+  Cure cure = larger_bed(scene, Cure::Kind::lengthen, asked.length - has.length);
+  if (asked.width <= has.width) return cure;
+  Cure broaden = larger_bed(scene, Cure::Kind::broaden, asked.width - has.width);
+  if (asked.length <= has.length) return broaden;
+  if (cure.kind == Cure::Kind::lengthen) cure.then.push_back(std::move(broaden));
+  return cure;
 }
 
 }  // namespace berthwright

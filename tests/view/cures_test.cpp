@@ -1,0 +1,74 @@
+#include <gtest/gtest.h>
+
+#include <map>
+#include <memory>
+#include <set>
+#include <vector>
+
+#include <berthwright/view/words.h>
+
+#include "support/every_status.h"
+#include "support/mended.h"
+#include "support/odd_plans.h"
+
+namespace berthwright {
+namespace {
+
+bool is_open(const Finding& finding) {
+  return finding.status == Status::not_met || finding.status == Status::unknown;
+}
+
+std::string told_of(const Answered& made, const Finding& finding) {
+  return finding.rule.text() + ": " + cure_sentence(made.plan, finding) + " " + sentence(made.plan, finding);
+}
+
+const std::vector<std::unique_ptr<const Answered>>& more_answers() {
+  static const auto answers = [] {
+    std::vector<std::unique_ptr<const Answered>> made;
+    for (const TrailerText& text : plans_that_say_more())
+      made.push_back(std::make_unique<const Answered>(text));
+    return made;
+  }();
+  return answers;
+}
+
+template <class Look>
+void for_all_open_findings(Look look) {
+  for (const auto* list : {&answers_of_every_status(), &more_answers()})
+    for (const auto& made : *list)
+      for (const Finding& finding : made->answer.findings)
+        if (is_open(finding)) look(*made, finding);
+}
+
+TEST(Cures, WhateverIsNotMetOrUnknownHasOne) {
+  std::size_t found = 0;
+  for_all_open_findings([&](const Answered& made, const Finding& finding) {
+    ++found;
+    EXPECT_TRUE(finding.cure.has_value()) << told_of(made, finding);
+  });
+  EXPECT_GT(found, 500U);
+}
+
+// Done to the plan and checked again, of each kind in each rule a few.
+TEST(Cures, MendWhatTheySayWhenTheyAreDone) {
+  std::map<std::pair<std::string, Cure::Kind>, int> tried;
+  std::set<Cure::Kind> held;
+  for_all_open_findings([&](const Answered& made, const Finding& finding) {
+    if (!finding.cure || ++tried[{finding.rule.text(), finding.cure->kind}] > 2) return;
+    SCOPED_TRACE(told_of(made, finding));
+    const std::optional<Plan> plan = mended(made, finding);
+    if (!plan) return;
+    const Answered after(*plan);
+    const std::optional<Finding> open = still_open(after, finding);
+    EXPECT_FALSE(open.has_value()) << sentence(after.plan, *open);
+    held.insert(finding.cure->kind);
+  });
+  using Kind = Cure::Kind;
+  for (const Kind kind :
+       {Kind::shift, Kind::set_aside, Kind::keep_clear, Kind::carry_at, Kind::lay_cushion, Kind::thicken,
+        Kind::heighten, Kind::cut_down, Kind::raise_underside, Kind::rehang, Kind::repack})
+    EXPECT_TRUE(held.contains(kind)) << static_cast<int>(kind);
+}
+
+}  // namespace
+}  // namespace berthwright
