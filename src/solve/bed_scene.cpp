@@ -1,5 +1,7 @@
 #include "solve/bed_scene.h"
 
+#include <algorithm>
+
 #include "solve/bed/levelling.h"
 
 namespace berthwright {
@@ -10,6 +12,10 @@ std::string first_laid(const BedScene& scene) {
   for (const PieceId& id : scene.bed.bed->pieces)
     if (scene.answer.arrangement.find(id.text()) != nullptr) return id.text();
   return scene.bed.bed->id.text();
+}
+
+Length missing(Sides asked, Sides has) {
+  return std::max(asked.length - has.length, Length{}) + std::max(asked.width - has.width, Length{});
 }
 
 }  // namespace
@@ -28,10 +34,15 @@ Cure larger_bed(const BedScene& scene, Cure::Kind kind, Length by) {
   if (scene.mattress().surface.empty()) return scene.cure(Cure::Kind::lay_cushion, first_laid(scene), by);
   for (const PieceId& id : scene.mattress().dropped_out)
     if (const Placed* placed = scene.answer.arrangement.find(id.text())) return levelling(scene, *placed);
+  if (!scene.room().largest) return more_clear_height(scene);
   return scene.cure(kind, scene.bed.bed->id.text(), by);
 }
 
 Cure larger_bed(const BedScene& scene, Sides asked, Sides has) {
+  // A narrow bed may be measured across: less may be missing of it as it lies.
+  if (const auto& largest = scene.room().largest)
+    if (const Sides whole{largest->length, largest->width}; missing(asked, whole) < missing(asked, has))
+      has = whole;
   Cure cure = larger_bed(scene, Cure::Kind::lengthen, asked.length - has.length);
   if (asked.width <= has.width) return cure;
   Cure broaden = larger_bed(scene, Cure::Kind::broaden, asked.width - has.width);

@@ -104,22 +104,25 @@ void add_covered(const Plan& plan, const Answer& answer, const AlarmPlace& place
   findings.push_back(std::move(clear));
 }
 
-// No point of the room is farther from the thing than its corners are, at the floor or the roof.
+// No point of the room is farther from the thing in plan than its corners are.
 SquaredLength farthest_from(const Interior& room, const Solid& thing) {
   const Rect inside = room.outline.polygon().bounds();
   const Rect box = thing.outline().bounds();
   const Length x = std::max({box.low.x - inside.low.x, inside.high.x - box.high.x, Length{}});
   const Length y = std::max({box.low.y - inside.low.y, inside.high.y - box.high.y, Length{}});
-  const Length z = std::max({thing.base(), room.height - thing.top(), Length{}});
-  return SquaredLength::of(x).plus_square_of(y).plus_square_of(z);
+  return SquaredLength::of(x).plus_square_of(y);
 }
 
+// The alarm keeps its height; so much of the distance asked as this does not give must lie in plan.
 Cure cure_of_cooking(const Plan& plan, const AlarmPlace& place, const Finding& finding) {
-  const Fixture& cooking = *plan.fixture(place.nearest_cooking);
-  const bool has_place =
-      farthest_from(plan->interior, cooking.solid) >= SquaredLength::of(std::get<Length>(*finding.compared));
-  return {has_place ? Cure::Kind::move_apart : Cure::Kind::none, place.alarm->id.text(),
-          marked_out(shortfall(finding), plan->unit)};
+  const Solid& cooking = plan.fixture(place.nearest_cooking)->solid;
+  const Solid& alarm = place.alarm->solid;
+  const Int128 asked = std::get<Length>(*finding.compared).ticks();
+  const Int128 up = std::max({alarm.base() - cooking.top(), cooking.base() - alarm.top(), Length{}}).ticks();
+  const SquaredLength in_plan(asked * asked - up * up, 1);
+  if (farthest_from(plan->interior, cooking) < in_plan) return {Cure::Kind::none, place.alarm->id.text(), {}};
+  const Length now = nearest(alarm.outline(), cooking.outline()).squared.floor();
+  return {Cure::Kind::move_apart, place.alarm->id.text(), marked_out(in_plan.ceiling() - now, plan->unit)};
 }
 
 void add_of_smoke_alarm(const Plan& plan, const Answer& answer, const AlarmPlace& place,

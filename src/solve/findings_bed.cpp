@@ -69,9 +69,14 @@ bool add_parts(const BedScene& scene) {
   return true;
 }
 
-// The first of the pieces around the gap reaches over it.
+// Of the pieces around the gap the nearest reaches over it.
 Cure closing(const BedScene& scene, const Gap& gap, const Finding& finding) {
-  Cure cure = scene.cure(Cure::Kind::widen, finding.subjects.front(), shortfall(finding));
+  const Region place(Rect{gap.where, gap.where + Vector{one_tick, one_tick}});
+  const std::string& reaching = *std::ranges::min_element(finding.subjects, {}, [&](const std::string& id) {
+    const Placed* piece = scene.answer.arrangement.find(id);
+    return piece == nullptr ? SquaredLength::of(farthest) : nearest(place, piece->solid.outline()).squared;
+  });
+  Cure cure = scene.cure(Cure::Kind::widen, reaching, shortfall(finding));
   if (const Placed* placed = scene.answer.arrangement.find(cure.subject))
     cure.side = side_at(placed->solid.outline().bounds(), gap.where);
   return cure;
@@ -154,7 +159,8 @@ void add_sizes(const BedScene& scene) {
   if (width.status == Status::not_met) width.cure = larger_bed(scene, Cure::Kind::broaden, shortfall(width));
   for (Finding* finding : {&length, &vessel})
     if (finding->status == Status::not_met)
-      finding->cure = larger_bed(scene, Cure::Kind::lengthen, shortfall(*finding));
+      finding->cure = larger_bed(scene, {std::get<Length>(*finding->compared), berth_width},
+                                 {std::get<Length>(*finding->measured), longest ? berth_width : Length{}});
   for (Finding* finding : {&size, &width, &length, &vessel}) scene.findings.push_back(std::move(*finding));
 }
 

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "plan/box_sides.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
 
@@ -51,9 +52,7 @@ Finding reach(const CordScene& scene) {
     finding.variant = why_not(plugged.run->end);
     finding.status = Status::not_met;
     if (!plugged.run->blocked_by.empty()) finding.subjects.push_back(plugged.run->blocked_by);
-    finding.cure =
-        Cure{plugged.run->end == CordRun::End::shut_in ? Cure::Kind::move_apart : Cure::Kind::as_told,
-             plugged.appliance, cord_room};
+    finding.cure = Cure{Cure::Kind::as_told, plugged.appliance, cord_room};
     return finding;
   }
   if (!plugged.named) finding.variant = "nearest";
@@ -94,6 +93,26 @@ void add_walkways(const CordScene& scene, std::vector<Finding>& findings) {
   }
 }
 
+// What reaches over the face has that to go as well.
+Length out_of_the_face(const CordScene& scene, const Finding& finding) {
+  const Fixture& outlet = *scene.plugged.outlet;
+  const Placed* thing = scene.answer.arrangement.find(scene.plugged.front.met);
+  if (thing == nullptr || !outlet.faces) return shortfall(finding);
+  const Length asked = scene.plan.limit(*find_rule("cord.plug-room"));
+  const Rect free = beyond_side(outlet.solid.outline().bounds(), *outlet.faces, asked);
+  const Rect box = thing->solid.outline().bounds();
+  switch (*outlet.faces) {
+    case Wall::front:
+      return box.high.x - free.low.x;
+    case Wall::rear:
+      return free.high.x - box.low.x;
+    case Wall::left:
+      return box.high.y - free.low.y;
+    default:
+      return free.high.y - box.low.y;
+  }
+}
+
 Finding plug_room(const CordScene& scene) {
   Finding finding = scene.begin("cord.plug-room");
   const OutletFront& front = scene.plugged.front;
@@ -107,8 +126,9 @@ Finding plug_room(const CordScene& scene) {
   compare(scene.plan, finding, *front.depth);
   const bool stands = scene.plan.piece(front.met) != nullptr || scene.plan.fixture(front.met) != nullptr;
   if (finding.status != Status::not_met) return finding;
-  finding.cure = Cure{Cure::Kind::move_apart, stands ? front.met : outlet,
-                      marked_out(shortfall(finding), scene.plan->unit)};
+  finding.cure =
+      Cure{Cure::Kind::move_apart, stands ? front.met : outlet,
+           marked_out(stands ? out_of_the_face(scene, finding) : shortfall(finding), scene.plan->unit)};
   if (scene.plan.bed(front.met) != nullptr) finding.cure = scene.stowing();
   return finding;
 }

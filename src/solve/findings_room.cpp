@@ -21,6 +21,23 @@ void weigh(const Plan& plan, Finding& finding, Length depth, bool tolerated, con
     finding.cure = Cure{Cure::Kind::move_apart, mover, marked_out(shortfall(finding), plan->unit)};
 }
 
+// By the depth the one clears the other where a way leads straight out; a thing in the midst of another has
+// farther to go, over the whole of it.
+Length way_to_be_clear(const Placed& first, const Placed& second, Length by) {
+  const auto clears = [&](Vector along, Length up) {
+    const Solid there(moved(second.solid.outline(), along), second.solid.base() + up,
+                      second.solid.top() + up);
+    return !overlaps(there, first.solid);
+  };
+  for (const Length step : {by, -by})
+    if (clears({step, {}}, {}) || clears({{}, step}, {}) || clears({}, step)) return by;
+  const Rect still = first.solid.outline().bounds();
+  const Rect moving = second.solid.outline().bounds();
+  return std::min({still.high.x - moving.low.x, moving.high.x - still.low.x, still.high.y - moving.low.y,
+                   moving.high.y - still.low.y, first.solid.top() - second.solid.base(),
+                   second.solid.top() - first.solid.base()});
+}
+
 // The side of the second thing on which the first one meets it; none: it lies above or below, or within.
 std::optional<Wall> side_met(const ConfigurationAnswer& answer, const Collision& collision) {
   const Rect thing = answer.arrangement.find(collision.second)->solid.outline().bounds();
@@ -69,6 +86,11 @@ void add_room_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
     finding.subjects = {collision.first, collision.second};
     finding.where = {middle_of(collision)};
     weigh(plan, finding, collision.depth, collision.tolerated, collision.second);
+    if (finding.cure)
+      finding.cure->by =
+          marked_out(way_to_be_clear(*answer.arrangement.find(collision.first),
+                                     *answer.arrangement.find(collision.second), finding.cure->by),
+                     plan->unit);
     shorten_what_is_wedged(answer, collision, finding);
     findings.push_back(std::move(finding));
   }

@@ -30,7 +30,8 @@ void add_length(const BedScene& scene, const PersonRoom& room) {
     if (!finding.variant.empty())
       finding.cure = Cure{Cure::Kind::none, person.name, {}};
     else if (finding.status == Status::not_met)
-      finding.cure = larger_bed(scene, Cure::Kind::lengthen, shortfall(finding));
+      finding.cure = larger_bed(scene, {*person.stature + std::get<Length>(*finding.compared), person.width},
+                                room.lying ? Sides{room.lying->length, person.width} : Sides{});
   } else {
     finding.compared = scene.plan.limit(*find_rule("bed.person-length"));
     finding.cure = Cure{Cure::Kind::state_measure, person.name, {}};

@@ -28,7 +28,6 @@ std::string to_where(const ToldCure& told) {
   if (rule.starts_with("way.")) return " away";
   std::vector<std::string> others = told.finding.subjects;
   std::erase(others, told.cure.subject);
-  if (rule == "cord.reach" && others.size() == 2) others.erase(others.begin());  // its outlet
   return others.size() == 1 ? " away from " + name_of(told.plan, others.front()) : " away";
 }
 

@@ -141,6 +141,9 @@ std::string do_cord(const ToldCure& told) {
   if (variant == "no way")
     return "Stand " + told.thing() + " where free floor leads to its outlet, or plug it into another " +
            "(plugged_into).";
+  if (variant == "shut in")
+    return "Keep " + told.by() + " of floor free where the cord of " + told.thing() +
+           " comes out, all the way to its outlet.";
   return "Stand " + told.thing() + " upright and square to the room.";
 }
 std::string do_leaf(const ToldCure& told) {
@@ -193,8 +196,8 @@ std::string no_bed_for(const ToldCure& told) {
          " wide, so no bed of it is large enough. ";
 }
 std::string nothing_for_one(const ToldCure& told) {
-  return no_bed_for(told) + "Look whether the stature is written right; else " + told.thing() +
-         " must know it.";
+  return no_bed_for(told) + "Look whether the stature is written right; else tell " + told.thing() +
+         " before the bed is made.";
 }
 std::string nothing_for_two(const ToldCure& told) {
   return no_bed_for(told) + "Tell the buyer that two cannot lie so in it.";

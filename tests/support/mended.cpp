@@ -1,6 +1,8 @@
 #include "support/mended.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <stdexcept>
 
 #include "plan/wall_names.h"
@@ -31,22 +33,10 @@ Vector toward(Wall side, Length by) {
   return {grown.low.x + grown.high.x, grown.low.y + grown.high.y};
 }
 
-Length gap(Length low, Length high, Length other_low, Length other_high) {
-  return std::max(other_low - high, low - other_high);
-}
-
-// The way that leads away from the other box: across the wider gap.
-Wall away_from(const Rect& box, const Rect& other) {
-  const Length along = gap(box.low.x, box.high.x, other.low.x, other.high.x);
-  const Length across = gap(box.low.y, box.high.y, other.low.y, other.high.y);
-  if (along >= across) return box.low.x + box.high.x >= other.low.x + other.high.x ? Wall::rear : Wall::front;
-  return box.low.y + box.high.y >= other.low.y + other.high.y ? Wall::right : Wall::left;
-}
-
 class Workshop {
  public:
-  Workshop(const Answered& before, const Finding& finding)
-      : before_(before), finding_(finding), parts_(*before.plan.operator->()) {}
+  Workshop(const Answered& before, const Finding& finding, Away away)
+      : before_(before), finding_(finding), away_(away), parts_(*before.plan.operator->()) {}
 
   bool do_all(const Cure& cure) {
     if (!do_one(cure)) return false;
@@ -147,6 +137,8 @@ class Workshop {
       return bed->pieces.size() == 1 && lengthen(bed->pieces.front().text(), by, the_longer_side);
     return change_outline(id, [&](const Region& outline) {
       const Rect box = outline.bounds();
+      if (finding_.rule.text() == "bed.rail-closed-side" && finding_.where.front().plan.x < box.low.x)
+        return Region(grown_at(box, Wall::front, by));
       return Region(
           grown_at(box, (box.width() >= box.height()) == the_longer_side ? Wall::rear : Wall::right, by));
     });
@@ -157,12 +149,24 @@ class Workshop {
     return grow(id, along_x ? Wall::rear : Wall::right, by);
   }
   bool move_apart(const std::string& id, Length by) {
+    if (away_ == Away::up || away_ == Away::down) return raise(id, away_ == Away::up ? by : -by);
+    if (away_ != Away::straight) {
+      constexpr std::array walls{Wall::front, Wall::rear, Wall::left, Wall::right};
+      return shift(id, walls.at(static_cast<std::size_t>(away_)), by);
+    }
     std::vector<std::string> others = finding_.subjects;
     std::erase(others, id);
     const Placed* thing = placed(id);
     const Placed* other = others.empty() ? nullptr : placed(others.back());
     if (thing == nullptr || other == nullptr) return false;
-    return shift(id, away_from(thing->solid.outline().bounds(), other->solid.outline().bounds()), by);
+    const Nearest line = nearest(other->solid.outline(), thing->solid.outline());
+    const auto x = static_cast<double>((line.to.plan.x - line.from.plan.x).ticks());
+    const auto y = static_cast<double>((line.to.plan.y - line.from.plan.y).ticks());
+    if (std::hypot(x, y) < 1) return false;
+    const double longer = static_cast<double>(by.ticks()) / std::hypot(x, y);
+    const Vector along{Length::from_ticks(std::llround(x * longer)),
+                       Length::from_ticks(std::llround(y * longer))};
+    return change_outline(id, [&](const Region& outline) { return moved(outline, along); });
   }
   void add_cushion(const Rect& place, Length base, Length thickness) {
     Piece piece = parts_.pieces.front();
@@ -306,13 +310,14 @@ class Workshop {
 
   const Answered& before_;
   const Finding& finding_;
+  Away away_;
   PlanParts parts_;
 };
 
 }  // namespace
 
-std::optional<Plan> mended(const Answered& before, const Finding& finding) {
-  Workshop workshop(before, finding);
+std::optional<Plan> mended(const Answered& before, const Finding& finding, Away away) {
+  Workshop workshop(before, finding, away);
   if (!finding.cure || !workshop.do_all(*finding.cure)) return std::nullopt;
   Result<Plan> plan = Plan::checked(std::move(workshop).parts());
   if (!plan) throw std::invalid_argument("the mended plan is none: " + plan.problems().front().message);
@@ -320,11 +325,19 @@ std::optional<Plan> mended(const Answered& before, const Finding& finding) {
 }
 
 std::optional<Finding> still_open(const Answered& after, const Finding& finding) {
-  for (const Finding& now : after.of(finding.rule.text())) {
-    const bool same = now.configuration == finding.configuration && now.bed == finding.bed &&
-                      now.variant == finding.variant && now.subjects.empty() == finding.subjects.empty() &&
-                      (now.subjects.empty() || now.subjects.front() == finding.subjects.front());
-    if (same && (now.status == Status::not_met || now.status == Status::unknown)) return now;
+  const std::string& rule = finding.rule.text();
+  // Of these the variant is the reason, which may change and still be one.
+  const bool by_reason = rule == "cord.reach" || rule == "way.aisle" || rule == "bed.gap" ||
+                         rule == "support.rests" || rule.starts_with("leaf.");
+  for (const Finding& now : after.of(rule)) {
+    bool same = now.configuration == finding.configuration && now.bed == finding.bed &&
+                (by_reason || now.variant == finding.variant) &&
+                now.subjects.empty() == finding.subjects.empty() &&
+                (now.subjects.empty() || now.subjects.front() == finding.subjects.front());
+    if (rule.starts_with("knock.") || rule == "room.overlap") same = same && now.subjects == finding.subjects;
+    if (same && (now.status == Status::not_met ||
+                 (now.status == Status::unknown && finding.status == Status::unknown)))
+      return now;
   }
   return std::nullopt;
 }

@@ -49,24 +49,37 @@ TEST(Cures, WhateverIsNotMetOrUnknownHasOne) {
   EXPECT_GT(found, 500U);
 }
 
+enum class Outcome { not_shown, open, mended };
+
+// "Away" is kept by one of the ways away.
+Outcome outcome_of(const Answered& made, const Finding& finding) {
+  Outcome outcome = Outcome::not_shown;
+  for (const Away away :
+       {Away::straight, Away::front, Away::rear, Away::left, Away::right, Away::up, Away::down}) {
+    const std::optional<Plan> plan = mended(made, finding, away);
+    if (!plan) continue;
+    if (!still_open(Answered(*plan), finding)) return Outcome::mended;
+    outcome = Outcome::open;
+    if (finding.cure->kind != Cure::Kind::move_apart) break;
+  }
+  return outcome;
+}
+
 // Done to the plan and checked again, of each kind in each rule a few.
 TEST(Cures, MendWhatTheySayWhenTheyAreDone) {
   std::map<std::pair<std::string, Cure::Kind>, int> tried;
   std::set<Cure::Kind> held;
   for_all_open_findings([&](const Answered& made, const Finding& finding) {
     if (!finding.cure || ++tried[{finding.rule.text(), finding.cure->kind}] > 2) return;
-    SCOPED_TRACE(told_of(made, finding));
-    const std::optional<Plan> plan = mended(made, finding);
-    if (!plan) return;
-    const Answered after(*plan);
-    const std::optional<Finding> open = still_open(after, finding);
-    EXPECT_FALSE(open.has_value()) << sentence(after.plan, *open);
-    held.insert(finding.cure->kind);
+    const Outcome outcome = outcome_of(made, finding);
+    EXPECT_NE(outcome, Outcome::open) << told_of(made, finding);
+    if (outcome == Outcome::mended) held.insert(finding.cure->kind);
   });
   using Kind = Cure::Kind;
-  for (const Kind kind :
-       {Kind::shift, Kind::set_aside, Kind::keep_clear, Kind::carry_at, Kind::lay_cushion, Kind::thicken,
-        Kind::heighten, Kind::cut_down, Kind::raise_underside, Kind::rehang, Kind::repack})
+  for (const Kind kind : {Kind::shift, Kind::set_aside, Kind::keep_clear, Kind::carry_at, Kind::lay_cushion,
+                          Kind::thicken, Kind::heighten, Kind::cut_down, Kind::raise_underside, Kind::rehang,
+                          Kind::repack, Kind::move_apart, Kind::widen, Kind::shorten, Kind::lengthen,
+                          Kind::broaden, Kind::raise, Kind::lower, Kind::stow_heater})
     EXPECT_TRUE(held.contains(kind)) << static_cast<int>(kind);
 }
 
