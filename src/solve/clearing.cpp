@@ -76,12 +76,7 @@ std::optional<Cure> clearing(const Plan& plan, const Arrangement& arrangement,
   std::optional<Cure> cure;
   for (const std::string& id : things) {
     const Placed* thing = arrangement.find(id);
-    if (thing == nullptr) continue;
-    Cure next = clearing(plan, arrangement, *thing, place);
-    if (cure)
-      cure->then.push_back(std::move(next));
-    else
-      cure = std::move(next);
+    if (thing != nullptr) add_step(cure, clearing(plan, arrangement, *thing, place));
   }
   return cure;
 }

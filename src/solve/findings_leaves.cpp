@@ -34,12 +34,7 @@ Cure cure_of_stops(const Plan& plan, const Arrangement& arrangement, const LeafR
     if (thing == nullptr) return by_the_room;
     const Region sweep =
         leaf_sweep(*plan.fixture(leaf.fixture.text()), leaf, thing->solid.base(), thing->solid.top());
-    if (sweep.empty()) continue;
-    Cure next = clearing(plan, arrangement, *thing, sweep.bounds());
-    if (cure)
-      cure->then.push_back(std::move(next));
-    else
-      cure = std::move(next);
+    if (!sweep.empty()) add_step(cure, clearing(plan, arrangement, *thing, sweep.bounds()));
   }
   return cure.value_or(by_the_room);
 }

@@ -170,10 +170,7 @@ Cure bearing_to_the_edge(const Boards& scene, const BoardSupport& board) {
         cure.alike.push_back(id);
     }
     if (cure.subject.empty()) return carrying_at_its_height(board);
-    if (first)
-      first->then.push_back(std::move(cure));
-    else
-      first = std::move(cure);
+    add_step(first, std::move(cure));
   }
   return first.value_or(carrying_at_its_height(board));
 }

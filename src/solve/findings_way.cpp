@@ -125,18 +125,12 @@ std::optional<Cure> cure_of_opening(const WayScene& scene, const ClearOpening& c
   const Sides hole{opening.width, opening.height};
   const Sides from = movable.empty() ? has : hole;
   std::optional<Cure> cure;
-  const auto add = [&](const Cure& next) {
-    if (cure)
-      cure->then.push_back(next);
-    else
-      cure = next;
-  };
   const auto larger = [&](Cure::Kind kind, Length by) {
-    if (by > Length{}) add({kind, opening.id.text(), marked_out(by, scene.plan->unit)});
+    if (by > Length{}) add_step(cure, {kind, opening.id.text(), marked_out(by, scene.plan->unit)});
   };
   if (const auto aside = clearing(scene.plan, scene.answer.arrangement, movable,
                                   before_opening(scene.plan->interior, opening, Length{}, before_an_opening)))
-    add(*aside);
+    add_step(cure, *aside);
   larger(Cure::Kind::broaden, asked.length - from.length);
   larger(Cure::Kind::heighten, asked.width - from.width);
   return cure;
@@ -216,31 +210,38 @@ bool may_be_marked(const WayScene& scene, const BedAnswer& bed, const Opening& o
          clear_opening(scene.plan, scene.answer.arrangement, opening).holds_vehicle_opening();
 }
 
-// What may become a way out, the cheapest first: one that only has to be marked, the door, an opening beside
-// the bed, and a new one for each that is wanting then.
+// All that keeps an opening that is there from counting: the way to it, its size, its swing.
+std::optional<Cure> making_it_count(const WayScene& scene, const BedAnswer& bed, std::size_t index) {
+  const ExitOpening& one = scene.answer.exit_openings[index];
+  std::optional<Cure> cure;
+  if (one.is_door()) {
+    cure = aisle(scene, bed).cure;
+    if (cure && cure->kind == Cure::Kind::none) return std::nullopt;
+  } else if (bed.exits.away[index] <= in_reach) {
+    cure = vehicle_opening_finding(scene, one).cure;
+  } else {
+    return std::nullopt;
+  }
+  if (one.swing.known && !one.swing.blocked_by.empty())
+    if (const std::optional<Cure> swing = cure_of_swing(scene, one.swing)) add_step(cure, *swing);
+  return cure;
+}
+
+// What may become a way out: one that only has to be marked, the door, an opening beside the bed; and for
+// each that is wanting then a new one.
 Cure more_exits(const WayScene& scene, const BedAnswer& bed, const std::vector<std::string>& counted,
                 std::int64_t wanting) {
   std::vector<Cure> cures;
-  const auto counts = [&](const std::string& id) { return std::ranges::find(counted, id) != counted.end(); };
   for (const Opening& opening : scene.plan->openings)
     if (may_be_marked(scene, bed, opening))
       cures.push_back({Cure::Kind::state_measure, opening.id.text(), {}});
-  const bool by_a_door = std::ranges::any_of(bed.exits.ways, [&](const WayOut& w) { return counts(w.door); });
-  if (has_door(scene) && !by_a_door)
-    if (const Finding way = aisle(scene, bed); way.cure && way.cure->kind != Cure::Kind::none)
-      cures.push_back(*way.cure);
-  for (std::size_t i = 0; i < scene.answer.exit_openings.size(); ++i) {
-    const ExitOpening& one = scene.answer.exit_openings[i];
-    if (one.is_door() && one.swing.known)
-      if (const std::optional<Cure> cure = cure_of_swing(scene, one.swing)) cures.push_back(*cure);
-    if (one.is_door() || counts(one.clear.opening->id.text()) || bed.exits.away[i] > in_reach) continue;
-    if (const Finding opening = vehicle_opening_finding(scene, one); opening.cure)
-      cures.push_back(*opening.cure);
-  }
+  for (std::size_t i = 0; i < scene.answer.exit_openings.size(); ++i)
+    if (std::ranges::find(counted, scene.answer.exit_openings[i].clear.opening->id.text()) == counted.end())
+      if (std::optional<Cure> cure = making_it_count(scene, bed, i)) cures.push_back(std::move(*cure));
   cures.resize(static_cast<std::size_t>(wanting), Cure{Cure::Kind::as_told, bed.bed->id.text(), in_reach});
-  Cure first = cures.front();
-  first.then.insert(first.then.end(), cures.begin() + 1, cures.end());
-  return first;
+  std::optional<Cure> all;
+  for (Cure& cure : cures) add_step(all, std::move(cure));
+  return *all;
 }
 
 void add_of_bed(const WayScene& scene, const BedAnswer& bed, std::vector<Finding>& findings) {

@@ -62,12 +62,12 @@ class Workshop {
       if (one.piece.text() == id && one.manner != Pose::Manner::stowed) return &one;
     return nullptr;
   }
-  const Placed* placed(const std::string& id) const {
+  const Arrangement& arrangement() const {
     for (const ConfigurationAnswer& one : before_.answer.configurations)
-      if (finding_.configuration.empty() || one.configuration->id == finding_.configuration)
-        return one.arrangement.find(id);
-    return nullptr;
+      if (one.configuration->id == finding_.configuration) return one.arrangement;
+    return before_.answer.configurations.front().arrangement;
   }
+  const Placed* placed(const std::string& id) const { return arrangement().find(id); }
 
   // What stands at a place in plan: a fixture or a piece of the configuration.
   template <class Change>
@@ -103,13 +103,19 @@ class Workshop {
     one->base = placed(id)->solid.base() + by;
     return true;
   }
+  bool lies_in_a_bed(const std::string& id) const {
+    return std::ranges::any_of(parts_.beds, [&](const Bed& bed) {
+      return bed.configuration == finding_.configuration &&
+             std::ranges::find(bed.pieces, id, &PieceId::text) != bed.pieces.end();
+    });
+  }
   bool take_away(const std::string& id) {
     if (fixture(id) != nullptr) {
       std::erase_if(parts_.fixtures, [&](const Fixture& one) { return one.id.text() == id; });
       return true;
     }
     Pose* one = pose(id);
-    if (one == nullptr) return false;
+    if (one == nullptr || lies_in_a_bed(id)) return false;
     Pose stowed;
     stowed.piece = one->piece;
     stowed.manner = Pose::Manner::stowed;
@@ -148,20 +154,34 @@ class Workshop {
     const bool along_x = finding_.where.at(0).plan.y == finding_.where.at(1).plan.y;
     return grow(id, along_x ? Wall::rear : Wall::right, by);
   }
+  // From what a thing is too near to the thing: of a way out across the way where it is narrowest.
+  std::optional<Edge> line_to(const std::string& id) const {
+    const Placed* thing = placed(id);
+    if (thing == nullptr) return std::nullopt;
+    if (finding_.rule.text().starts_with("way.")) {
+      for (const Finding& aisle : before_.of("way.aisle"))
+        if (aisle.bed == finding_.bed && aisle.where.size() == 2)
+          return aisle.subjects[1] == id ? Edge{aisle.where[1].plan, aisle.where[0].plan}
+                                         : Edge{aisle.where[0].plan, aisle.where[1].plan};
+      return std::nullopt;
+    }
+    std::vector<std::string> others = finding_.subjects;
+    std::erase(others, id);
+    const Placed* other = others.empty() ? nullptr : placed(others.back());
+    if (other == nullptr) return std::nullopt;
+    const Nearest nearest_of = nearest(other->solid.outline(), thing->solid.outline());
+    return Edge{nearest_of.from.plan, nearest_of.to.plan};
+  }
   bool move_apart(const std::string& id, Length by) {
     if (away_ == Away::up || away_ == Away::down) return raise(id, away_ == Away::up ? by : -by);
     if (away_ != Away::straight) {
       constexpr std::array walls{Wall::front, Wall::rear, Wall::left, Wall::right};
       return shift(id, walls.at(static_cast<std::size_t>(away_)), by);
     }
-    std::vector<std::string> others = finding_.subjects;
-    std::erase(others, id);
-    const Placed* thing = placed(id);
-    const Placed* other = others.empty() ? nullptr : placed(others.back());
-    if (thing == nullptr || other == nullptr) return false;
-    const Nearest line = nearest(other->solid.outline(), thing->solid.outline());
-    const auto x = static_cast<double>((line.to.plan.x - line.from.plan.x).ticks());
-    const auto y = static_cast<double>((line.to.plan.y - line.from.plan.y).ticks());
+    const std::optional<Edge> line = line_to(id);
+    if (!line) return false;
+    const auto x = static_cast<double>((line->to.x - line->from.x).ticks());
+    const auto y = static_cast<double>((line->to.y - line->from.y).ticks());
     if (std::hypot(x, y) < 1) return false;
     const double longer = static_cast<double>(by.ticks()) / std::hypot(x, y);
     const Vector along{Length::from_ticks(std::llround(x * longer)),
@@ -228,8 +248,8 @@ class Workshop {
   bool carry(const Cure& cure) {
     const Placed* thing = placed(cure.subject);
     Region place = thing->solid.outline();
-    for (const Placed& other : before_.answer.configurations.front().arrangement.things)
-      if (other.fixture != nullptr && other.solid.top() > *cure.to - 1_in && other.solid.base() < *cure.to)
+    for (const Placed& other : arrangement().things)
+      if (&other != thing && other.solid.top() > *cure.to - 1_in && other.solid.base() < *cure.to)
         place = without(place, other.solid.outline());
     Fixture ledge{.id = FixtureId("another ledge"),
                   .name = "another ledge",

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,8 @@ std::vector<std::string> plans_that_do_not_stand();
 
 /// Trailers whose findings are told in words that those of `plans_of_every_status` lack.
 std::vector<TrailerText> plans_that_say_more();
+/// The same with their answers, made once in a process.
+const std::vector<std::unique_ptr<const Answered>>& answers_that_say_more();
 
 /// What is said to a program that makes a plan, a length or an outline by itself, and no file can bring
 /// about.

@@ -1,7 +1,6 @@
 #include <gtest/gtest.h>
 
 #include <map>
-#include <memory>
 #include <set>
 #include <vector>
 
@@ -22,19 +21,9 @@ std::string told_of(const Answered& made, const Finding& finding) {
   return finding.rule.text() + ": " + cure_sentence(made.plan, finding) + " " + sentence(made.plan, finding);
 }
 
-const std::vector<std::unique_ptr<const Answered>>& more_answers() {
-  static const auto answers = [] {
-    std::vector<std::unique_ptr<const Answered>> made;
-    for (const TrailerText& text : plans_that_say_more())
-      made.push_back(std::make_unique<const Answered>(text));
-    return made;
-  }();
-  return answers;
-}
-
 template <class Look>
 void for_all_open_findings(Look look) {
-  for (const auto* list : {&answers_of_every_status(), &more_answers()})
+  for (const auto* list : {&answers_of_every_status(), &answers_that_say_more()})
     for (const auto& made : *list)
       for (const Finding& finding : made->answer.findings)
         if (is_open(finding)) look(*made, finding);
@@ -65,14 +54,14 @@ Outcome outcome_of(const Answered& made, const Finding& finding) {
   return outcome;
 }
 
-// Done to the plan and checked again, of each kind in each rule a few.
+// Done to the plan and checked again, the first of each kind in each rule.
 TEST(Cures, MendWhatTheySayWhenTheyAreDone) {
   std::map<std::pair<std::string, Cure::Kind>, int> tried;
   std::set<Cure::Kind> held;
   for_all_open_findings([&](const Answered& made, const Finding& finding) {
-    if (!finding.cure || ++tried[{finding.rule.text(), finding.cure->kind}] > 2) return;
+    if (!finding.cure || ++tried[{finding.rule.text(), finding.cure->kind}] > 1) return;
     const Outcome outcome = outcome_of(made, finding);
-    EXPECT_NE(outcome, Outcome::open) << told_of(made, finding);
+    EXPECT_TRUE(outcome != Outcome::open) << told_of(made, finding);
     if (outcome == Outcome::mended) held.insert(finding.cure->kind);
   });
   using Kind = Cure::Kind;
