@@ -10,6 +10,7 @@
 #include <berthwright/exact/measure.h>
 #include <berthwright/plan/plan.h>
 #include <berthwright/solve/answer.h>
+#include <berthwright/solve/site/siting.h>
 #include <berthwright/view/words.h>
 
 #include "support/every_status.h"
@@ -54,6 +55,7 @@ Problems problems_of_files() {
   for (const std::string& name : names) keep(read_plan(repository_text(name)).problems());
   for (const std::string& text : texts_that_are_no_plan()) keep(read_plan(text).problems());
   for (const std::string& text : plans_that_do_not_stand()) keep(answered(plan_from(text)).problems());
+  keep(heater_places(plan_that_is_too_large_to_site().plan(), {}).problems());
   return each_once(all);
 }
 
@@ -106,6 +108,14 @@ std::string fault_rows(const Problems& problems) {
   return text;
 }
 
+std::string saying_rows(const std::vector<YardSaying>& sayings) {
+  std::string text = "| command | ends with | what is said |\n|---|---|---|\n";
+  for (const YardSaying& one : sayings)
+    text += "|" + cell(one.command) + cell(std::to_string(one.code)) +
+            cell(one.said.substr(0, one.said.find_last_not_of('\n') + 1)) + "\n";
+  return text;
+}
+
 std::string asked_of(const Rule& rule) {
   if (!rule.limit) return rule.asked.empty() ? "Reports only." : "Asked: " + rule.asked + ".";
   return std::string("Asked: ") + (rule.at_least ? "at least " : "at most ") + both(*rule.limit, Unit::inch) +
@@ -135,7 +145,7 @@ std::span<const UntoldWords> untold_words() {
 }
 
 const MessageTable& message_table() {
-  static const MessageTable table{problems_of_files(), each_once(told_to_programs()),
+  static const MessageTable table{problems_of_files(), yard_sayings(), each_once(told_to_programs()),
                                   each_once(told_to_answers()), told_findings()};
   return table;
 }
@@ -145,6 +155,8 @@ bool is_told(const MessageTable& table, const std::string& words) {
   for (const Problems* problems : {&table.of_files, &table.of_programs, &table.of_answers})
     for (const Problem& p : *problems)
       if (holds(p.message) || holds(p.cure) || holds(p.found) || holds(p.allowed)) return true;
+  if (std::ranges::any_of(table.of_commands, [&](const YardSaying& one) { return holds(one.said); }))
+    return true;
   return std::ranges::any_of(table.findings,
                              [&](const ToldFinding& one) { return holds(one.words) || holds(one.cure); });
 }
@@ -160,6 +172,10 @@ std::string messages_page(const MessageTable& table) {
       "What mends it comes first. A test fails if a text in the sources is missing here.\n\n"
       "## Faults of a plan file\n\n" +
       fault_rows(table.of_files) + "\n## Faults of answers to `new`\n\n" + fault_rows(table.of_answers) +
+      "\n## What the command line says\n\nWhere a command ends before its work is done, or something is "
+      "wrong beside "
+      "it. Folders and ports of the run are left out.\n\n" +
+      saying_rows(table.of_commands) +
       "\n## Faults that only a program can make\n\nWhoever builds a plan, a length or an outline with the "
       "library "
       "may meet these; no file brings them about.\n\n" +

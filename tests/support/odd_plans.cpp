@@ -134,6 +134,12 @@ std::vector<std::string> plans_that_do_not_stand() {
           posed(R"("at": {"front": 50, "left": 0})", R"("at": {"front": 60, "left": 0}, "on": "floor")")};
 }
 
+TrailerText plan_that_is_too_large_to_site() {
+  TrailerText text = two_benches("0", "14");
+  text.interior = R"({"length": "12 m", "width": "8 m", "height": 76})";
+  return text;
+}
+
 std::vector<TrailerText> plans_that_say_more() {
   std::vector<TrailerText> all;
   // Bedding of no size, and a place of no size.

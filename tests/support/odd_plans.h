@@ -16,6 +16,9 @@ std::vector<std::string> texts_that_are_no_plan();
 /// Plans that can be read and not stood up.
 std::vector<std::string> plans_that_do_not_stand();
 
+/// A plan that can be checked, in a room too large for the search for places of a heater.
+TrailerText plan_that_is_too_large_to_site();
+
 /// Trailers whose findings are told in words that those of `plans_of_every_status` lack.
 std::vector<TrailerText> plans_that_say_more();
 /// The same with their answers, made once in a process.
