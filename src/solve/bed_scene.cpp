@@ -43,6 +43,19 @@ Cure larger_bed(const BedScene& scene, Sides asked, Sides has) {
   if (const auto& largest = scene.room().largest)
     if (const Sides whole{largest->length, largest->width}; missing(asked, whole) < missing(asked, has))
       has = whole;
+  // Where nobody can lie, what the cushions have.
+  const bool low_all_over = !scene.room().largest && !scene.mattress().surface.empty();
+  if (low_all_over) {
+    const Rect box = scene.mattress().surface.bounds();
+    has = {std::max(box.width(), box.height()), std::min(box.width(), box.height())};
+    std::optional<Cure> cure = larger_bed(scene, Cure::Kind::lengthen, asked.length - has.length);
+    const std::string& bed = scene.bed.bed->id.text();
+    if (has.length < asked.length)
+      add_step(cure, scene.cure(Cure::Kind::lengthen, bed, asked.length - has.length));
+    if (has.width < asked.width)
+      add_step(cure, scene.cure(Cure::Kind::broaden, bed, asked.width - has.width));
+    return *cure;
+  }
   Cure cure = larger_bed(scene, Cure::Kind::lengthen, asked.length - has.length);
   if (asked.width <= has.width) return cure;
   Cure broaden = larger_bed(scene, Cure::Kind::broaden, asked.width - has.width);

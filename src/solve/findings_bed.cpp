@@ -71,7 +71,8 @@ bool add_parts(const BedScene& scene) {
 
 // Of the pieces around the gap the nearest reaches over it.
 Cure closing(const BedScene& scene, const Gap& gap, const Finding& finding) {
-  const Region place(Rect{gap.where, gap.where + Vector{one_tick, one_tick}});
+  const Vector around_it{one_tick, one_tick};
+  const Region place(Rect{gap.where - around_it, gap.where + around_it});
   const std::string& reaching = *std::ranges::min_element(finding.subjects, {}, [&](const std::string& id) {
     const Placed* piece = scene.answer.arrangement.find(id);
     return piece == nullptr ? SquaredLength::of(farthest) : nearest(place, piece->solid.outline()).squared;

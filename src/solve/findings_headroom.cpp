@@ -1,5 +1,7 @@
 #include <algorithm>
 
+#include <berthwright/solve/bed/guard_rails.h>
+
 #include "solve/bed_scene.h"
 
 namespace berthwright {
@@ -66,7 +68,14 @@ void add_sitting_up(const BedScene& scene) {
 
 Cure more_clear_height(const BedScene& scene) {
   const Length asked = scene.plan.limit(*find_rule("bed.clear-height"));
-  return scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), asked - clear_height_of(scene));
+  const Length by = asked - clear_height_of(scene);
+  const ClearHeight* lowest = lowest_part(scene);
+  const bool too_low_already = underside_of(scene.answer.arrangement, scene.mattress()) < by;
+  const Fixture* above = lowest != nullptr ? scene.plan.fixture(lowest->what) : nullptr;
+  if (too_low_already && above != nullptr)
+    return scene.cure(Cure::Kind::raise_underside, lowest->what,
+                      scene.mattress().level + asked - above->solid.base());
+  return scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), by);
 }
 
 void add_headroom(const BedScene& scene) {
