@@ -63,7 +63,7 @@ struct Scene {
     compare(plan, finding, entry.distance);
     if (finding.status == Status::not_met)
       finding.cure =
-          Cure{Cure::Kind::move_apart, entry.nearest_to, marked_out(shortfall(finding), plan->unit)};
+          Cure{plate_of(source) == nullptr ? Cure::Kind::state_plate : Cure::Kind::none, source.id, {}};
     return finding;
   }
 

@@ -55,6 +55,14 @@ Cure cure_of_pinch(const WayScene& scene, const WayOut& way, Length shortfall) {
   return {Cure::Kind::none, way.door, {}};
 }
 
+// Not what keeps people from falling, nor what carries something.
+bool may_be_taken_away(const WayScene& scene, const Placed& thing) {
+  if (thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::guard_rail) return false;
+  return std::ranges::none_of(scene.answer.arrangement.things, [&](const Placed& other) {
+    return std::ranges::find(other.carried_by, thing.id) != other.carried_by.end();
+  });
+}
+
 // Of what stands in the way the one thing without which there would be one: a piece rather than what is built
 // in, and the smallest. Empty: no one thing does it.
 std::string what_shuts(const WayScene& scene, const BedAnswer& bed, Length asked) {
@@ -62,7 +70,7 @@ std::string what_shuts(const WayScene& scene, const BedAnswer& bed, Length asked
   const std::vector<Placed>& things = scene.answer.arrangement.things;
   for (std::size_t i = 0; i < things.size(); ++i) {
     const Placed& thing = things[i];
-    if (thing.is_curtain() || !stands_in_the_way(thing.solid)) continue;
+    if (thing.is_curtain() || !stands_in_the_way(thing.solid) || !may_be_taken_away(scene, thing)) continue;
     if (std::ranges::find(bed.bed->pieces, thing.id, &PieceId::text) != bed.bed->pieces.end()) continue;
     Arrangement without_it = scene.answer.arrangement;
     without_it.things.erase(without_it.things.begin() + static_cast<std::ptrdiff_t>(i));
@@ -256,6 +264,18 @@ void add_of_bed(const WayScene& scene, const BedAnswer& bed, std::vector<Finding
   add("way.second", bed.exits.counted, 2);
 }
 
+// Beside a bed that itself lies higher than a sill should, a lower one serves nobody.
+Cure cure_of_sill(const Plan& plan, const Answer& answer, const Opening& opening, const Finding& finding) {
+  Cure none{Cure::Kind::none, opening.id.text(), {}};
+  for (const ConfigurationAnswer& one : answer.configurations)
+    for (const BedAnswer& bed : one.beds)
+      if (bed.mattress.level > std::get<Length>(*finding.compared) &&
+          distance_from_bed(plan, one.arrangement, *bed.bed, opening) <= in_reach)
+        none.alike.push_back(bed.bed->id.text());
+  if (!none.alike.empty()) return none;
+  return {Cure::Kind::lower, opening.id.text(), marked_out(shortfall(finding), plan->unit)};
+}
+
 }  // namespace
 
 void add_way_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings) {
@@ -271,7 +291,7 @@ void add_way_findings(const Plan& plan, const ConfigurationAnswer& answer, std::
   for (const BedAnswer& bed : answer.beds) add_of_bed(scene, bed, findings);
 }
 
-void add_way_findings_of_trailer(const Plan& plan, std::vector<Finding>& findings) {
+void add_way_findings_of_trailer(const Plan& plan, const Answer& answer, std::vector<Finding>& findings) {
   bool stated = false;
   for (const Opening& opening : plan->openings) {
     const bool door = opening.kind == Opening::Kind::door && opening.swing != Opening::Swing::fixed;
@@ -280,8 +300,7 @@ void add_way_findings_of_trailer(const Plan& plan, std::vector<Finding>& finding
     Finding finding = finding_of(plan, "way.sill");
     finding.subjects = {opening.id.text()};
     compare(plan, finding, opening.sill);
-    if (finding.status == Status::not_met)
-      finding.cure = Cure{Cure::Kind::lower, opening.id.text(), marked_out(shortfall(finding), plan->unit)};
+    if (finding.status == Status::not_met) finding.cure = cure_of_sill(plan, answer, opening, finding);
     findings.push_back(std::move(finding));
   }
   if (stated || plan->beds.empty()) return;

@@ -71,11 +71,14 @@ std::string kept_clear(const ToldCure& told) {
   if (told.plan.fixture(id) != nullptr)
     return "Keep " + told.by() + " free before " + told.thing() + ": take " + things +
            " farther off, or hang " + told.thing() + " elsewhere.";
-  const bool bed = told.plan.bed(id) != nullptr;
-  const std::string keep = "Keep " + told.by() +
-                           (bed ? " of floor free from " + told.thing() + " to a door"
-                                : " free along the front of " + told.thing() + ", or at one of its ends");
-  return keep + (things.empty() ? "." : ": move or cut back " + things + ".");
+  if (told.plan.bed(id) != nullptr)
+    return things.empty() ? "Leave " + told.by() + " of floor free along an edge of " + told.thing() +
+                                " and from there to a door; until then people climb over what stands there: "
+                                "tell the buyer."
+                          : "Keep " + told.by() + " of floor free from " + told.thing() +
+                                " to a door: move or cut back " + things + ".";
+  return "Keep " + told.by() + " free along the front of " + told.thing() + ", or at one of its ends" +
+         (things.empty() ? "." : ": move or cut back " + things + ".");
 }
 
 std::string set_aside(const ToldCure& told) {

@@ -117,9 +117,10 @@ constexpr std::array stating{
 std::string do_fasten(const ToldCure& told) {
   const std::vector<std::string>& all = told.finding.subjects;
   const std::string legs =
-      all.size() > 1 ? names_with_and(told.plan, {all.begin() + 1, all.end()}) : std::string("its leg");
-  return "Screw " + told.thing() + " to " + legs +
-         ", or set them into sockets; the plan has no field for it: write it into the notes (notes).";
+      all.size() > 1 ? names_with_and(told.plan, {all.begin() + 1, all.end()}) : std::string("the leg");
+  return "Hold " + legs + " in " + told.thing() +
+         " and below by a socket, a catch or screws; the plan has no field for it: write it into the notes "
+         "(notes).";
 }
 std::string do_firmer(const ToldCure& told) {
   const auto asked = std::get<Count>(*told.finding.compared).number;
@@ -217,10 +218,26 @@ std::string nothing_far_from_cooking(const ToldCure& told) {
          " as far off as the room and its maker's instructions allow.";
 }
 
+std::string nothing_of_a_heater(const ToldCure& told) {
+  return "Keep to the data plate of " + told.thing() +
+         "; nothing asks more of it: this figure is one of portable heaters.";
+}
+std::string nothing_below_a_bunk(const ToldCure& told) {
+  return "Leave " + told.thing() + " beside " + names_with_and(told.plan, told.cure.alike) +
+         ", which lies higher than that figure: a lower sill would serve nobody there. Tell the buyer that "
+         "one "
+         "climbs out.";
+}
+
 constexpr std::array nothing{
-    CureTeller{"bed.person-length", nothing_for_one}, CureTeller{"bed.side-by-side", nothing_for_two},
-    CureTeller{"bed.head-to-foot", nothing_for_two},  CureTeller{"seat.head-room", nothing_over_a_seat},
-    CureTeller{"way.aisle", nothing_between_walls},   CureTeller{"alarm.cooking", nothing_far_from_cooking},
+    CureTeller{"heat.also-three-feet", nothing_of_a_heater},
+    CureTeller{"way.sill", nothing_below_a_bunk},
+    CureTeller{"bed.person-length", nothing_for_one},
+    CureTeller{"bed.side-by-side", nothing_for_two},
+    CureTeller{"bed.head-to-foot", nothing_for_two},
+    CureTeller{"seat.head-room", nothing_over_a_seat},
+    CureTeller{"way.aisle", nothing_between_walls},
+    CureTeller{"alarm.cooking", nothing_far_from_cooking},
 };
 
 }  // namespace

@@ -89,6 +89,25 @@ std::vector<TrailerText> rooms_too_small() {
   return {two, waist, narrow, galley};
 }
 
+// Two chests before the bed, of which neither alone shuts the way; a bunk higher than the sill of its window
+// may be; a cooktop near a cushion and farther off than its plate asks.
+std::vector<TrailerText> what_stays_as_it_is() {
+  TrailerText shut = way_trailer();
+  for (const auto& [id, front] : {std::pair{"near chest", "38"}, {"far chest", "40"}})
+    shut.fixtures.push_back(box(id, "cabinet", {front, "0", "2", "76", "0", "50"}));
+  TrailerText high = bunk("75", "24", "45", "46");
+  high.openings = {
+      R"({"id": "hatch", "kind": "window", "wall": "left", "from_front": 10, "width": 30, "height": 20,
+                       "sill": 52, "opens": "out", "escape": true})"};
+  TrailerText plated = two_benches("0", "14");
+  plated.fixtures.push_back(
+      R"({"id": "hob", "kind": "cooktop", "length": 10, "width": 10, "base": 14, "top": 18,
+      "faces": "rear", "at": {"left": 6, "front": 105},
+      "data_plate": {"front": 2, "back": 2, "sides": 2, "top": 20}})");
+  plated.day = {R"({"piece": "A", "at": {"front": 0, "left": 0}, "on": "left bench"})"};
+  return {shut, high, plated};
+}
+
 }  // namespace
 
 std::vector<TrailerText> plans_with_odd_cures() {
@@ -106,6 +125,7 @@ std::vector<TrailerText> plans_with_odd_cures() {
   plans.push_back(outside);
   for (TrailerText& text : doors_that_swing_in()) plans.push_back(std::move(text));
   for (TrailerText& text : rooms_too_small()) plans.push_back(std::move(text));
+  for (TrailerText& text : what_stays_as_it_is()) plans.push_back(std::move(text));
   return plans;
 }
 
