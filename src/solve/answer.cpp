@@ -103,7 +103,7 @@ Result<Answer> answered(const Plan& plan) {
   add_leaf_findings(plan, answer, answer.findings);
   add_road_findings(plan, answer.findings);
   add_bedding_findings(plan, answer.findings);
-  add_way_findings_of_trailer(plan, answer.findings);
+  add_way_findings_of_trailer(plan, answer, answer.findings);
   add_alarm_findings(plan, answer, answer.findings);
   sort_findings(answer.findings);
   return answer;

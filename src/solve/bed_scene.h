@@ -47,8 +47,13 @@ struct BedScene {
 
 /// What would bring a piece that dropped out of the surface back into it.
 Cure levelling(const BedScene& scene, const Placed& dropped);
-/// What would make the bed larger the way that `kind` says; where a piece dropped out of it, levelling that.
-std::optional<Cure> larger_bed(const BedScene& scene, Cure::Kind kind, Length by);
+/// What would make the bed larger the way that `kind` says; where a piece dropped out of it, levelling that;
+/// where it has no cushion, one of that size; where nobody can lie under what hangs above, more height.
+Cure larger_bed(const BedScene& scene, Cure::Kind kind, Length by);
+/// The same for a bed that should have sides at least as long as `asked`.
+Cure larger_bed(const BedScene& scene, Sides asked, Sides has);
+/// What would leave the clear height asked for over a bed that has less.
+Cure more_clear_height(const BedScene& scene);
 
 /// Length and width for each person, two people abreast, the share of all people the bed fits.
 void add_sleepers(const BedScene& scene);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <stdexcept>
 #include <string>
 #include <utility>
@@ -47,6 +48,18 @@ Length marked_out(Length length, Unit unit) {
   const std::int64_t step = unit == Unit::inch ? ticks_per_inch / 8 : ticks_per_mm;
   const std::int64_t steps = length.ticks() / step + (length.ticks() % step > 0 ? 1 : 0);
   return Length::from_ticks(steps * step);
+}
+
+void add_step(std::optional<Cure>& cure, Cure next) {
+  if (!cure) {
+    cure = std::move(next);
+    return;
+  }
+  std::vector<Cure> more = std::move(next.then);
+  next.then.clear();
+  cure->then.push_back(std::move(next));
+  cure->then.insert(cure->then.end(), std::make_move_iterator(more.begin()),
+                    std::make_move_iterator(more.end()));
 }
 
 Wall side_at(const Rect& box, Point place) {

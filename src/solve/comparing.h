@@ -24,6 +24,9 @@ Length shortfall(const Finding& finding);
 /// The least length not below `length` that a shop marks out: the next 1/8 in, or the next millimetre.
 Length marked_out(Length length, Unit unit);
 
+/// What is to be done after what there is to do already.
+void add_step(std::optional<Cure>& cure, Cure next);
+
 /// The side of `box` at which the place lies: beyond it by most, or inside the box nearest to it.
 Wall side_at(const Rect& box, Point place);
 

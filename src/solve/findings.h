@@ -61,7 +61,7 @@ void add_road_findings(const Plan& plan, std::vector<Finding>& findings);
 /// of each opening marked as a way out is clear, and what stands in the swing of what opens inward.
 void add_way_findings(const Plan& plan, const ConfigurationAnswer& answer, std::vector<Finding>& findings);
 /// Sills of the openings marked as ways out; and that the plan shows no way out at all.
-void add_way_findings_of_trailer(const Plan& plan, std::vector<Finding>& findings);
+void add_way_findings_of_trailer(const Plan& plan, const Answer& answer, std::vector<Finding>& findings);
 
 /// Whether the bedding of each bed goes into the place where it is kept while the bed is not made, all other
 /// things there left out; one for all beds of which the plan does not say where that is.

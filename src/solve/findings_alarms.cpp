@@ -23,7 +23,10 @@ Finding presence(const Plan& plan, const Answer& answer, std::string_view rule, 
   for (const AlarmPlace& place : answer.alarms)
     if (place.alarm->kind == kind) finding.subjects.push_back(place.alarm->id.text());
   std::ranges::sort(finding.subjects);
-  if (finding.subjects.empty()) return finding;
+  if (finding.subjects.empty()) {
+    finding.cure = Cure{Cure::Kind::as_told, {}, {}};
+    return finding;
+  }
   finding.measured = Count{static_cast<std::int64_t>(finding.subjects.size())};
   finding.compared = Count{1};
   finding.status = Status::met;
@@ -40,6 +43,7 @@ void add_presence(const Plan& plan, const Answer& answer, std::vector<Finding>& 
   if (gas.subjects.empty()) {
     if (burner == plan->fixtures.end() || !may_burn_gas(*burner)) return;
     gas.subjects = {burner->id.text()};
+    gas.cure = Cure{Cure::Kind::as_told, burner->id.text(), {}};
   }
   findings.push_back(std::move(gas));
 }
@@ -74,6 +78,9 @@ void add_inside_wall(const Plan& plan, const AlarmPlace& place, std::vector<Find
   if (place.mount == Mount::inside) finding.status = Status::met;
   if (built && (place.mount == Mount::ceiling || place.mount == Mount::outside_wall))
     finding.status = Status::not_met;
+  if (finding.status == Status::not_met) finding.cure = Cure{Cure::Kind::as_told, place.alarm->id.text(), {}};
+  if (finding.status == Status::unknown)
+    finding.cure = Cure{Cure::Kind::state_measure, place.alarm->id.text(), {}};
   findings.push_back(std::move(finding));
 }
 
@@ -88,12 +95,34 @@ void add_covered(const Plan& plan, const Answer& answer, const AlarmPlace& place
     finding.configuration = one.configuration->id;
     finding.subjects.insert(finding.subjects.end(), ids.begin(), ids.end());
     finding.status = Status::not_met;
+    finding.cure = Cure{Cure::Kind::keep_clear, place.alarm->id.text(), before_an_alarm, {}, ids};
     findings.push_back(std::move(finding));
   }
   if (covered) return;
   Finding clear = of_alarm(plan, "alarm.covered", place);
   clear.status = Status::met;
   findings.push_back(std::move(clear));
+}
+
+// No point of the room is farther from the thing in plan than its corners are.
+SquaredLength farthest_from(const Interior& room, const Solid& thing) {
+  const Rect inside = room.outline.polygon().bounds();
+  const Rect box = thing.outline().bounds();
+  const Length x = std::max({box.low.x - inside.low.x, inside.high.x - box.high.x, Length{}});
+  const Length y = std::max({box.low.y - inside.low.y, inside.high.y - box.high.y, Length{}});
+  return SquaredLength::of(x).plus_square_of(y);
+}
+
+// The alarm keeps its height; so much of the distance asked as this does not give must lie in plan.
+Cure cure_of_cooking(const Plan& plan, const AlarmPlace& place, const Finding& finding) {
+  const Solid& cooking = plan.fixture(place.nearest_cooking)->solid;
+  const Solid& alarm = place.alarm->solid;
+  const Int128 asked = std::get<Length>(*finding.compared).ticks();
+  const Int128 up = std::max({alarm.base() - cooking.top(), cooking.base() - alarm.top(), Length{}}).ticks();
+  const SquaredLength in_plan(asked * asked - up * up, 1);
+  if (farthest_from(plan->interior, cooking) < in_plan) return {Cure::Kind::none, place.alarm->id.text(), {}};
+  const Length now = nearest(alarm.outline(), cooking.outline()).squared.floor();
+  return {Cure::Kind::move_apart, place.alarm->id.text(), marked_out(in_plan.ceiling() - now, plan->unit)};
 }
 
 void add_of_smoke_alarm(const Plan& plan, const Answer& answer, const AlarmPlace& place,
@@ -105,12 +134,16 @@ void add_of_smoke_alarm(const Plan& plan, const Answer& answer, const AlarmPlace
   Finding finding = of_alarm(plan, "alarm.cooking", place);
   finding.subjects.push_back(place.nearest_cooking);
   compare(plan, finding, place.to_cooking);
+  if (finding.status == Status::not_met) finding.cure = cure_of_cooking(plan, place, finding);
   findings.push_back(std::move(finding));
 }
 
 void add_gas_height(const Plan& plan, const AlarmPlace& place, std::vector<Finding>& findings) {
   Finding finding = of_alarm(plan, "alarm.gas-height", place);
   compare(plan, finding, place.alarm->solid.top());
+  if (finding.status == Status::not_met)
+    finding.cure =
+        Cure{Cure::Kind::lower, place.alarm->id.text(), marked_out(shortfall(finding), plan->unit)};
   if (finding.status != Status::not_met && place.alarm->solid.base() < gas_not_below) {
     finding.variant = "low";
     finding.measured = place.alarm->solid.base();
@@ -118,6 +151,8 @@ void add_gas_height(const Plan& plan, const AlarmPlace& place, std::vector<Findi
     finding.margin.reset();
     finding.override_reason.clear();
     finding.status = Status::not_met;
+    finding.cure = Cure{Cure::Kind::raise, place.alarm->id.text(),
+                        marked_out(gas_not_below - place.alarm->solid.base(), plan->unit)};
   }
   findings.push_back(std::move(finding));
 }

@@ -48,6 +48,13 @@ std::optional<Nearest> farthest_part(const Region& surface) {
   return farthest;
 }
 
+// A piece that dropped out comes back; where none did, a cushion is wanting.
+Cure joining(const BedScene& scene, Length apart) {
+  for (const PieceId& id : scene.mattress().dropped_out)
+    if (const Placed* placed = scene.answer.arrangement.find(id.text())) return levelling(scene, *placed);
+  return scene.cure(Cure::Kind::lay_cushion, scene.bed.bed->id.text(), apart);
+}
+
 bool add_parts(const BedScene& scene) {
   const std::optional<Nearest> apart = farthest_part(scene.mattress().closed);
   const Length reported = scene.mattress().gaps.empty() ? Length{} : scene.mattress().gaps.front().width;
@@ -57,13 +64,20 @@ bool add_parts(const BedScene& scene) {
   finding.subjects = {scene.bed.bed->id.text()};
   finding.where = {scene.at_level(apart->from.plan), scene.at_level(apart->to.plan)};
   compare(scene.plan, finding, apart->squared.ceiling());
+  if (finding.status == Status::not_met) finding.cure = joining(scene, apart->squared.ceiling());
   scene.findings.push_back(std::move(finding));
   return true;
 }
 
-// The first of the pieces around the gap reaches over it.
+// Of the pieces around the gap the nearest reaches over it.
 Cure closing(const BedScene& scene, const Gap& gap, const Finding& finding) {
-  Cure cure = scene.cure(Cure::Kind::widen, finding.subjects.front(), shortfall(finding));
+  const Vector around_it{one_tick, one_tick};
+  const Region place(Rect{gap.where - around_it, gap.where + around_it});
+  const std::string& reaching = *std::ranges::min_element(finding.subjects, {}, [&](const std::string& id) {
+    const Placed* piece = scene.answer.arrangement.find(id);
+    return piece == nullptr ? SquaredLength::of(farthest) : nearest(place, piece->solid.outline()).squared;
+  });
+  Cure cure = scene.cure(Cure::Kind::widen, reaching, shortfall(finding));
   if (const Placed* placed = scene.answer.arrangement.find(cure.subject))
     cure.side = side_at(placed->solid.outline().bounds(), gap.where);
   return cure;
@@ -146,7 +160,8 @@ void add_sizes(const BedScene& scene) {
   if (width.status == Status::not_met) width.cure = larger_bed(scene, Cure::Kind::broaden, shortfall(width));
   for (Finding* finding : {&length, &vessel})
     if (finding->status == Status::not_met)
-      finding->cure = larger_bed(scene, Cure::Kind::lengthen, shortfall(*finding));
+      finding->cure = larger_bed(scene, {std::get<Length>(*finding->compared), berth_width},
+                                 {std::get<Length>(*finding->measured), longest ? berth_width : Length{}});
   for (Finding* finding : {&size, &width, &length, &vessel}) scene.findings.push_back(std::move(*finding));
 }
 
@@ -182,6 +197,9 @@ void add_named_sizes(const BedScene& scene) {
     finding.measured = sides_for(*held);
     finding.margin = spare_of(*held);
     finding.status = held->held ? Status::met : Status::not_met;
+    if (!held->held)
+      finding.cure =
+          larger_bed(scene, std::get<Sides>(*finding.compared), std::get<Sides>(*finding.measured));
     scene.findings.push_back(std::move(finding));
   }
 }
@@ -202,6 +220,8 @@ void add_no_cushion(const BedScene& scene) {
     finding.where = {
         {{half(bounds.low.x + bounds.high.x), half(bounds.low.y + bounds.high.y)}, placed->solid.top()}};
   }
+  finding.cure = scene.cure(Cure::Kind::lay_cushion, finding.subjects.back(),
+                            scene.plan.limit(*find_rule("foam.thickness")));
   scene.findings.push_back(std::move(finding));
 }
 

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "plan/box_sides.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
 
@@ -24,6 +25,8 @@ struct CordScene {
   }
   Point3 on_level(Point place) const { return {place, level_under(*source()).height}; }
   const Placed* source() const { return answer.arrangement.find(plugged.appliance); }
+  /// With a bed made up the heater is put away, and its cord with it.
+  Cure stowing() const { return {Cure::Kind::stow_heater, plugged.appliance, {}}; }
 };
 
 Finding unknown_reach(const CordScene& scene) {
@@ -34,6 +37,8 @@ Finding unknown_reach(const CordScene& scene) {
     finding.cure = Cure{Cure::Kind::state_cord, scene.plugged.appliance, {}};
   } else {
     finding.variant = scene.has_outlets() ? "not upright" : "no outlet";
+    finding.cure = Cure{
+        scene.has_outlets() ? Cure::Kind::as_told : Cure::Kind::state_measure, scene.plugged.appliance, {}};
   }
   return finding;
 }
@@ -47,6 +52,7 @@ Finding reach(const CordScene& scene) {
     finding.variant = why_not(plugged.run->end);
     finding.status = Status::not_met;
     if (!plugged.run->blocked_by.empty()) finding.subjects.push_back(plugged.run->blocked_by);
+    finding.cure = Cure{Cure::Kind::as_told, plugged.appliance, cord_room};
     return finding;
   }
   if (!plugged.named) finding.variant = "nearest";
@@ -64,6 +70,7 @@ Finding under_bedding(const CordScene& scene) {
   if (under) {
     finding.where = {scene.on_level(under->first)};
     compare(scene.plan, finding, under->length);
+    if (finding.status == Status::not_met) finding.cure = scene.stowing();
   } else {
     finding.compared = scene.plan.limit(*find_rule("cord.under-bedding"));
     finding.status = Status::met;
@@ -79,9 +86,30 @@ void add_walkways(const CordScene& scene, std::vector<Finding>& findings) {
     for (const auto& [crossed, place] : scene.plugged.crossings)
       if (crossed == bed) {
         finding.status = Status::not_met;
+        finding.cure = scene.stowing();
         finding.where = {scene.on_level(place)};
       }
     findings.push_back(std::move(finding));
+  }
+}
+
+// What reaches over the face has that to go as well.
+Length out_of_the_face(const CordScene& scene, const Finding& finding) {
+  const Fixture& outlet = *scene.plugged.outlet;
+  const Placed* thing = scene.answer.arrangement.find(scene.plugged.front.met);
+  if (thing == nullptr || !outlet.faces) return shortfall(finding);
+  const Length asked = scene.plan.limit(*find_rule("cord.plug-room"));
+  const Rect free = beyond_side(outlet.solid.outline().bounds(), *outlet.faces, asked);
+  const Rect box = thing->solid.outline().bounds();
+  switch (*outlet.faces) {
+    case Wall::front:
+      return box.high.x - free.low.x;
+    case Wall::rear:
+      return free.high.x - box.low.x;
+    case Wall::left:
+      return box.high.y - free.low.y;
+    default:
+      return free.high.y - box.low.y;
   }
 }
 
@@ -97,8 +125,11 @@ Finding plug_room(const CordScene& scene) {
   finding.subjects.push_back(front.met);
   compare(scene.plan, finding, *front.depth);
   const bool stands = scene.plan.piece(front.met) != nullptr || scene.plan.fixture(front.met) != nullptr;
-  if (finding.status == Status::not_met && stands)
-    finding.cure = Cure{Cure::Kind::move_apart, front.met, marked_out(shortfall(finding), scene.plan->unit)};
+  if (finding.status != Status::not_met) return finding;
+  finding.cure =
+      Cure{Cure::Kind::move_apart, stands ? front.met : outlet,
+           marked_out(stands ? out_of_the_face(scene, finding) : shortfall(finding), scene.plan->unit)};
+  if (scene.plan.bed(front.met) != nullptr) finding.cure = scene.stowing();
   return finding;
 }
 
@@ -113,6 +144,7 @@ Finding outlet_faces(const CordScene& scene) {
     finding.bed = BedId(front.bed);
     finding.where = {front.bedding->from, front.bedding->to};
     compare(scene.plan, finding, front.bedding->squared.floor());
+    if (finding.status == Status::not_met) finding.cure = scene.stowing();
   } else {
     finding.compared = scene.plan.limit(*find_rule("cord.outlet-faces"));
     finding.status = Status::met;

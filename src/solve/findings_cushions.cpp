@@ -56,9 +56,10 @@ const CarryingHeight* own_height(const CushionSupport& cushion) {
 }
 
 // What stands too low comes up; what stands too high, down.
-std::optional<Cure> levelled(const Cushions& scene, const CarryingHeight& other, Length underside) {
+Cure levelled(const Cushions& scene, const std::string& cushion, const CarryingHeight& other,
+              Length underside) {
   const Placed* thing = scene.answer.arrangement.find(other.things.front());
-  if (thing == nullptr) return std::nullopt;
+  if (thing == nullptr) return {Cure::Kind::carry_at, cushion, {}, underside, {}};
   const Length by = underside - other.top;
   if (thing->fixture == nullptr) return cure_of_height(scene.answer.arrangement, *thing, by);
   return Cure{by > Length{} ? Cure::Kind::raise : Cure::Kind::lower, thing->id, abs(by), underside, {}};
@@ -78,7 +79,8 @@ void add_two_heights(const Cushions& scene) {
     finding.where = {
         {{half(bounds.low.x + bounds.high.x), half(bounds.low.y + bounds.high.y)}, cushion.underside}};
     compare(scene.plan, finding, abs(own->top - other->top));
-    if (finding.status == Status::not_met) finding.cure = levelled(scene, *other, cushion.underside);
+    if (finding.status == Status::not_met)
+      finding.cure = levelled(scene, cushion.piece, *other, cushion.underside);
     scene.findings.push_back(std::move(finding));
   }
 }
@@ -103,6 +105,7 @@ void add_things_laid_upon(const Cushions& scene, const BedAnswer& bed) {
     finding.measured = region.area();
     finding.where = {{region.bounds().low, thing.solid.base()}, {region.bounds().high, thing.solid.base()}};
     finding.status = Status::not_met;
+    finding.cure = Cure{Cure::Kind::set_aside, thing.id, {}};
     scene.findings.push_back(std::move(finding));
     ++found;
   }

@@ -58,6 +58,8 @@ void add_firmness(const FoamScene& scene) {
   finding.measured = Count{*softest};
   finding.compared = Count{least_firmness};
   finding.status = *softest < least_firmness ? Status::not_met : Status::met;
+  if (finding.status == Status::not_met)
+    finding.cure = Cure{Cure::Kind::as_told, finding.subjects.front(), {}};
   scene.findings.push_back(std::move(finding));
 }
 

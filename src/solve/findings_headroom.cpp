@@ -1,5 +1,7 @@
 #include <algorithm>
 
+#include <berthwright/solve/bed/guard_rails.h>
+
 #include "solve/bed_scene.h"
 
 namespace berthwright {
@@ -17,18 +19,21 @@ const ClearHeight* lowest_part(const BedScene& scene) {
 }
 
 // Of a bed on which nobody can lie at all, the least height over any of it.
+Length clear_height_of(const BedScene& scene) {
+  const ClearHeight* lowest = lowest_part(scene);
+  return scene.room().lying.empty() && lowest != nullptr ? lowest->height : scene.room().least_clear_height;
+}
+
 void add_clear_height(const BedScene& scene) {
   Finding finding = scene.begin("bed.clear-height");
-  Length clear = scene.room().least_clear_height;
+  const Length clear = clear_height_of(scene);
   const ClearHeight* lowest = lowest_part(scene);
   if (scene.room().lying.empty() && lowest != nullptr) {
-    clear = lowest->height;
     finding.subjects = {lowest->what};
     finding.where = {scene.at_level(place_in(lowest->region))};
   }
   compare(scene.plan, finding, clear);
-  if (finding.status == Status::not_met)
-    finding.cure = scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), shortfall(finding));
+  if (finding.status == Status::not_met) finding.cure = more_clear_height(scene);
   scene.findings.push_back(std::move(finding));
 }
 
@@ -60,6 +65,18 @@ void add_sitting_up(const BedScene& scene) {
 }
 
 }  // namespace
+
+Cure more_clear_height(const BedScene& scene) {
+  const Length asked = scene.plan.limit(*find_rule("bed.clear-height"));
+  const Length by = asked - clear_height_of(scene);
+  const ClearHeight* lowest = lowest_part(scene);
+  const bool too_low_already = underside_of(scene.answer.arrangement, scene.mattress()) < by;
+  const Fixture* above = lowest != nullptr ? scene.plan.fixture(lowest->what) : nullptr;
+  if (too_low_already && above != nullptr)
+    return scene.cure(Cure::Kind::raise_underside, lowest->what,
+                      scene.mattress().level + asked - above->solid.base());
+  return scene.cure(Cure::Kind::lower, scene.bed.bed->id.text(), by);
+}
 
 void add_headroom(const BedScene& scene) {
   add_clear_height(scene);

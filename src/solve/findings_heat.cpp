@@ -61,6 +61,9 @@ struct Scene {
     Finding finding = begin("heat.also-three-feet", entry);
     finding.where = {entry.nearest.from, entry.nearest.to};
     compare(plan, finding, entry.distance);
+    if (finding.status == Status::not_met)
+      finding.cure =
+          Cure{plate_of(source) == nullptr ? Cure::Kind::state_plate : Cure::Kind::none, source.id, {}};
     return finding;
   }
 
@@ -144,6 +147,8 @@ void add_stowed(const Plan& plan, const Configuration& configuration, std::vecto
     finding.configuration = configuration.id;
     finding.subjects = {piece->id.text()};
     finding.status = pose.stowed_in.empty() ? Status::unknown : Status::met;
+    if (finding.status == Status::unknown)
+      finding.cure = Cure{Cure::Kind::state_measure, piece->id.text(), {}};
     findings.push_back(std::move(finding));
   }
 }

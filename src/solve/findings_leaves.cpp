@@ -1,3 +1,4 @@
+#include "solve/clearing.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
 
@@ -23,7 +24,23 @@ bool is_nearly_full(const LeafReach& reach) {
                            : reach.free.travel * 4 >= reach.whole.travel * 3;
 }
 
-Finding of_leaf(const Plan& plan, std::string_view rule, const LeafReach& reach) {
+// Everything that stops the leaf leaves its sweep. Against the room itself nothing but the leaf can give.
+Cure cure_of_stops(const Plan& plan, const Arrangement& arrangement, const LeafReach& reach) {
+  const Leaf& leaf = *reach.leaf;
+  const Cure by_the_room{Cure::Kind::as_told, leaf.id.text(), {}};
+  std::optional<Cure> cure;
+  for (const LeafStop& stop : reach.stops) {
+    const Placed* thing = arrangement.find(stop.thing);
+    if (thing == nullptr) return by_the_room;
+    const Region sweep =
+        leaf_sweep(*plan.fixture(leaf.fixture.text()), leaf, thing->solid.base(), thing->solid.top());
+    if (!sweep.empty()) add_step(cure, clearing(plan, arrangement, *thing, sweep.bounds()));
+  }
+  return cure.value_or(by_the_room);
+}
+
+Finding of_leaf(const Plan& plan, const Arrangement& arrangement, std::string_view rule,
+                const LeafReach& reach) {
   Finding finding = finding_of(plan, rule);
   finding.subjects = {reach.leaf->id.text()};
   finding.variant = variant_of(reach);
@@ -36,6 +53,7 @@ Finding of_leaf(const Plan& plan, std::string_view rule, const LeafReach& reach)
   if (!reach.leaf->hinge) finding.margin = reach.free.travel - reach.whole.travel;
   finding.status = reach.is_full() ? Status::met : is_nearly_full(reach) ? Status::close : Status::not_met;
   if (reach.is_full()) return finding;
+  if (finding.status == Status::not_met) finding.cure = cure_of_stops(plan, arrangement, reach);
   if (!reach.stops.front().thing.empty()) finding.subjects.push_back(reach.stops.front().thing);
   finding.where = {reach.stops.front().where};
   return finding;
@@ -46,7 +64,7 @@ void add_in_configuration(const Plan& plan, const ConfigurationAnswer& answer, c
                           const LeafReach& built_in, std::vector<Finding>& findings) {
   if (!reach.known || (!built_in.is_full() && reach.free >= built_in.free)) return;
   const bool by_a_bed = !answer.beds.empty() && !reach.is_full();
-  Finding finding = of_leaf(plan, by_a_bed ? "leaf.opens-by-bed" : "leaf.opens", reach);
+  Finding finding = of_leaf(plan, answer.arrangement, by_a_bed ? "leaf.opens-by-bed" : "leaf.opens", reach);
   finding.configuration = answer.configuration->id;
   findings.push_back(std::move(finding));
 }
@@ -68,7 +86,8 @@ void add_under_pieces(const Plan& plan, const ConfigurationAnswer& answer, std::
 
 void add_leaf_findings(const Plan& plan, const Answer& answer, std::vector<Finding>& findings) {
   for (const LeafReach& reach : answer.leaves)
-    if (!reach.is_full()) findings.push_back(of_leaf(plan, "leaf.opens", reach));
+    if (!reach.is_full())
+      findings.push_back(of_leaf(plan, answer.configurations.front().arrangement, "leaf.opens", reach));
   for (const ConfigurationAnswer& one : answer.configurations) {
     if (is_on_the_road(*one.configuration)) continue;
     add_under_pieces(plan, one, findings);
@@ -83,6 +102,11 @@ void add_road_findings(const Plan& plan, std::vector<Finding>& findings) {
     Finding finding = finding_of(plan, rule);
     finding.subjects = subjects;
     finding.status = status;
+    if (status == Status::unknown) finding.cure = Cure{Cure::Kind::state_measure, {}, {}};
+    if (!subjects.empty() && finding.cure) {
+      finding.cure->subject = subjects.front();
+      finding.cure->alike.assign(subjects.begin() + 1, subjects.end());
+    }
     if (holds.configuration != nullptr) finding.configuration = holds.configuration->id;
     findings.push_back(std::move(finding));
   };

@@ -3,6 +3,7 @@
 #include "plan/wall_names.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
+#include "solve/room/room_shape.h"
 
 namespace berthwright {
 namespace {
@@ -19,6 +20,35 @@ void weigh(const Plan& plan, Finding& finding, Length depth, bool tolerated, con
   if (finding.status == Status::not_met && tolerated) finding.status = Status::close;
   if (finding.status == Status::not_met)
     finding.cure = Cure{Cure::Kind::move_apart, mover, marked_out(shortfall(finding), plan->unit)};
+}
+
+// Square to a slanted wall the depth is enough; on the floor it is farther. Tried up to four times the depth,
+// so for slopes of up to 75 degrees: beyond that the depth itself is told.
+Length way_into_the_room(const Plan& plan, const Placed& thing, Length by) {
+  const Region inside = room_between(plan->interior, thing.solid.base(), thing.solid.top());
+  for (std::int64_t eighths = 8; eighths <= 32; ++eighths) {
+    const Length step = marked_out(Length::from_ticks(by.ticks() * eighths / 8), plan->unit);
+    for (const Vector along : {Vector{step, {}}, {-step, {}}, {{}, step}, {{}, -step}})
+      if (contains(inside, moved(thing.solid.outline(), along))) return step;
+  }
+  return by;
+}
+
+// By the depth the one clears the other where a way leads straight out; a thing in the midst of another has
+// farther to go, over the whole of it.
+Length way_to_be_clear(const Placed& first, const Placed& second, Length by) {
+  const auto clears = [&](Vector along, Length up) {
+    const Solid there(moved(second.solid.outline(), along), second.solid.base() + up,
+                      second.solid.top() + up);
+    return !overlaps(there, first.solid);
+  };
+  for (const Length step : {by, -by})
+    if (clears({step, {}}, {}) || clears({{}, step}, {}) || clears({}, step)) return by;
+  const Rect still = first.solid.outline().bounds();
+  const Rect moving = second.solid.outline().bounds();
+  return std::min({still.high.x - moving.low.x, moving.high.x - still.low.x, still.high.y - moving.low.y,
+                   moving.high.y - still.low.y, first.solid.top() - second.solid.base(),
+                   second.solid.top() - first.solid.base()});
 }
 
 // The side of the second thing on which the first one meets it; none: it lies above or below, or within.
@@ -62,6 +92,8 @@ void add_room_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
     finding.subjects = {reach.thing};
     finding.where = {reach.where};
     weigh(plan, finding, reach.by, reach.tolerated, reach.thing);
+    if (finding.cure)
+      finding.cure->by = way_into_the_room(plan, *answer.arrangement.find(reach.thing), finding.cure->by);
     findings.push_back(std::move(finding));
   }
   for (const Collision& collision : answer.collisions) {
@@ -69,6 +101,11 @@ void add_room_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
     finding.subjects = {collision.first, collision.second};
     finding.where = {middle_of(collision)};
     weigh(plan, finding, collision.depth, collision.tolerated, collision.second);
+    if (finding.cure)
+      finding.cure->by =
+          marked_out(way_to_be_clear(*answer.arrangement.find(collision.first),
+                                     *answer.arrangement.find(collision.second), finding.cure->by),
+                     plan->unit);
     shorten_what_is_wedged(answer, collision, finding);
     findings.push_back(std::move(finding));
   }

@@ -3,12 +3,19 @@
 #include <span>
 #include <stdexcept>
 
+#include "plan/box_sides.h"
 #include "plan/wall_names.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
 
 namespace berthwright {
 namespace {
+
+constexpr Length step_before_seat = 12_in;  // as far as the way onto a seat is looked for
+
+Rect rect_of(Point a, Point b) {
+  return {{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
+}
 
 /// All that findings about one seat share.
 struct SeatScene {
@@ -61,21 +68,49 @@ void add_height(const SeatScene& scene) {
   scene.findings.push_back(std::move(finding));
 }
 
+// The same of all of these.
+Cure of_all(Cure cure, const std::vector<std::string>& ids) {
+  cure.subject = ids.front();
+  cure.alike.assign(ids.begin() + 1, ids.end());
+  return cure;
+}
+
+// Too shallow: the cushions come forward; too deep: the backs do, or where there are none the cushions go
+// back.
+Cure cure_of_depth(const SeatScene& scene, const Finding& finding) {
+  const bool deep = finding.rule.text() == "seat.deep";
+  if (deep && !scene.seat.backs.empty())
+    return of_all(scene.cure(Cure::Kind::thicken, {}, finding), scene.seat.backs);
+  Cure cure =
+      of_all(scene.cure(deep ? Cure::Kind::shorten : Cure::Kind::widen, {}, finding), scene.seat.cushions);
+  cure.side = scene.seat.faces;
+  return cure;
+}
+
 void add_depth(const SeatScene& scene) {
   constexpr std::array<std::string_view, 2> rules{"seat.shallow", "seat.deep"};
   if (scene.seat.faces) {
-    scene.findings.push_back(scene.tightest(rules, scene.seat.depth));
+    Finding finding = scene.tightest(rules, scene.seat.depth);
+    if (finding.status == Status::not_met) finding.cure = cure_of_depth(scene, finding);
+    scene.findings.push_back(std::move(finding));
     return;
   }
   Finding unknown = scene.begin("seat.shallow");
   unknown.compared = scene.plan.limit(*find_rule("seat.shallow"));
+  unknown.cure = of_all({Cure::Kind::state_measure, {}, {}}, scene.seat.cushions);
   scene.findings.push_back(std::move(unknown));
 }
 
 void add_back(const SeatScene& scene) {
   if (!scene.seat.back_height) return;
   constexpr std::array<std::string_view, 2> rules{"seat.low-back", "seat.high-back"};
-  scene.findings.push_back(scene.tightest(rules, *scene.seat.back_height, scene.seat.backs.front()));
+  Finding finding = scene.tightest(rules, *scene.seat.back_height, scene.seat.backs.front());
+  if (finding.status == Status::not_met)
+    finding.cure = of_all(
+        scene.cure(finding.rule.text() == "seat.low-back" ? Cure::Kind::heighten : Cure::Kind::cut_down, {},
+                   finding),
+        scene.seat.backs);
+  scene.findings.push_back(std::move(finding));
 }
 
 // At the least a person may be had with less than the comfortable length: close, not missed.
@@ -84,7 +119,18 @@ void add_people(const SeatScene& scene) {
   Finding finding = scene.compared("seat.people", scene.seat.length);
   if (finding.status == Status::not_met && scene.seat.length >= least_seat_for_one)
     finding.status = Status::close;
+  if (finding.status == Status::not_met)
+    finding.cure = scene.cure(Cure::Kind::lengthen, scene.seat.cushions.front(), finding);
   scene.findings.push_back(std::move(finding));
+}
+
+// What hangs over the heads goes up; under the roof the seat comes down, if it may still be sat on then.
+Cure cure_of_head_room(const SeatScene& scene, const Finding& finding) {
+  const std::string& under = scene.seat.head_room->under;
+  if (!under.empty()) return scene.cure(Cure::Kind::raise_underside, under, finding);
+  const Cure lowered = scene.cure(Cure::Kind::lower, carrier_of(scene), finding);
+  const bool still_a_seat = scene.seat.height - lowered.by >= scene.plan.limit(*find_rule("seat.low"));
+  return still_a_seat ? lowered : Cure{Cure::Kind::none, scene.seat.cushions.front(), {}};
 }
 
 void add_head_room(const SeatScene& scene) {
@@ -93,14 +139,31 @@ void add_head_room(const SeatScene& scene) {
     finding = scene.compared("seat.head-room", room->height, room->under);
     finding.variant = room->under.empty() ? "roof" : "";
     finding.where = {{room->where, scene.seat.sits_at + room->height}};
+    if (finding.status == Status::not_met) finding.cure = cure_of_head_room(scene, finding);
   } else {
     finding.compared = scene.plan.limit(*find_rule("seat.head-room"));
+    finding.cure = Cure{Cure::Kind::as_told, scene.seat.cushions.front(), {}};
   }
   scene.findings.push_back(std::move(finding));
 }
 
+// What stands before the front, as far as one needs to step in.
+Cure clearing_the_way_in(const SeatScene& scene) {
+  Cure cure{Cure::Kind::keep_clear, scene.seat.cushions.front(), scene.plan.limit(*find_rule("seat.way-in"))};
+  const Rect front = rect_of(scene.seat.front_from, scene.seat.front_to);
+  const Rect strip = beyond_side(front, *scene.seat.faces, step_before_seat);
+  for (const Placed& thing : scene.answer.arrangement.things)
+    if (!thing.is_soft() && !thing.is_curtain() && thing.solid.top() > scene.seat.sits_at &&
+        overlaps(thing.solid.outline(), Region(strip)))
+      cure.alike.push_back(thing.id);
+  return cure;
+}
+
 void add_way_in(const SeatScene& scene) {
-  if (scene.seat.faces) scene.findings.push_back(scene.compared("seat.way-in", scene.seat.way_in));
+  if (!scene.seat.faces) return;
+  Finding finding = scene.compared("seat.way-in", scene.seat.way_in);
+  if (finding.status == Status::not_met) finding.cure = clearing_the_way_in(scene);
+  scene.findings.push_back(std::move(finding));
 }
 
 // Thighs come first; then the height a table is at ease with.
@@ -118,6 +181,34 @@ Finding under_table(const SeatScene& scene, const SeatTable& table) {
   Finding height = scene.compared("seat.knee-height", table.knee_height, table.table);
   Finding depth = scene.compared("seat.knee-depth", table.knee_depth, table.table);
   return *depth.margin < *height.margin ? depth : height;
+}
+
+bool faces_another(const SeatScene& scene, const std::string& table) {
+  return std::ranges::any_of(scene.answer.seats, [&](const Seat& other) {
+    return &other != &scene.seat && other.table && other.table->table == table && other.faces &&
+           scene.seat.faces && *other.faces == opposite(*scene.seat.faces);
+  });
+}
+
+// What is wanting of knee depth the table is longer on its far side, twice that where two share it. Where
+// something else ends it no table helps.
+Cure cure_of_knee_depth(const SeatScene& scene, const Finding& finding) {
+  const SeatTable& table = *scene.seat.table;
+  const bool shared = faces_another(scene, table.table);
+  if (!scene.seat.faces || table.knee_depth < (shared ? half(table.reach) : table.reach))
+    return {Cure::Kind::as_told, table.table, marked_out(shortfall(finding), scene.plan->unit)};
+  Cure cure{Cure::Kind::widen, table.table,
+            marked_out(shortfall(finding) * (shared ? 2 : 1), scene.plan->unit)};
+  cure.side = scene.seat.faces;
+  return cure;
+}
+
+// A table that serves one side alone comes nearer; one between two is made as much longer.
+Cure cure_of_distance(const SeatScene& scene, const Finding& finding) {
+  const std::string& table = scene.seat.table->table;
+  Cure cure = scene.cure(faces_another(scene, table) ? Cure::Kind::widen : Cure::Kind::shift, table, finding);
+  if (scene.seat.faces) cure.side = opposite(*scene.seat.faces);
+  return cure;
 }
 
 Finding reach_of_table(const SeatScene& scene, const SeatTable& table) {
@@ -144,8 +235,12 @@ void add_table(const SeatScene& scene) {
         scene.cure(rule == "seat.high-table" ? Cure::Kind::lower : Cure::Kind::raise, table.table, thighs);
   if (knees.status == Status::not_met && knees.rule.text() == "seat.knee-height")
     knees.cure = scene.cure(Cure::Kind::raise, table.table, knees);
+  if (knees.status == Status::not_met && knees.rule.text() == "seat.knee-depth")
+    knees.cure = cure_of_knee_depth(scene, knees);
   if (reach.status == Status::not_met && reach.rule.text() == "seat.table-over")
     reach.cure = cut_back(scene, table.table, reach);
+  if (reach.status == Status::not_met && reach.rule.text() == "seat.table-away")
+    reach.cure = cure_of_distance(scene, reach);
   for (Finding* finding : {&thighs, &knees, &reach}) scene.findings.push_back(std::move(*finding));
 }
 

@@ -26,10 +26,12 @@ void add_length(const BedScene& scene, const PersonRoom& room) {
     for (const Point& corner : room.lying->shoulders) finding.where.push_back(scene.at_level(corner));
   if (person.stature) {
     compare(scene.plan, finding, (room.lying ? room.lying->length : Length{}) - *person.stature);
-    if (*person.stature > longest_in_room(scene.plan))
-      finding.variant = "longer than the room";
+    if (*person.stature > longest_in_room(scene.plan)) finding.variant = "longer than the room";
+    if (!finding.variant.empty())
+      finding.cure = Cure{Cure::Kind::none, person.name, {}};
     else if (finding.status == Status::not_met)
-      finding.cure = larger_bed(scene, Cure::Kind::lengthen, shortfall(finding));
+      finding.cure = larger_bed(scene, {*person.stature + std::get<Length>(*finding.compared), person.width},
+                                room.lying ? Sides{room.lying->length, person.width} : Sides{});
   } else {
     finding.compared = scene.plan.limit(*find_rule("bed.person-length"));
     finding.cure = Cure{Cure::Kind::state_measure, person.name, {}};
@@ -61,6 +63,17 @@ bool is_told_by_length(const TwoAbreast& two, const Way& way) {
          two.needed_length - *way.length <= way.width - two.widest;
 }
 
+// Those who give no stature, to be asked for it.
+Cure asking_statures(const Bed& bed) {
+  Cure cure{Cure::Kind::state_measure, {}, {}};
+  for (const Person& person : bed.people)
+    if (!person.stature && cure.subject.empty())
+      cure.subject = person.name;
+    else if (!person.stature)
+      cure.alike.push_back(person.name);
+  return cure;
+}
+
 void tell_by_length(Finding& finding, const TwoAbreast& two, const Way& way) {
   finding.measured = Sides{*way.length, way.width};
   if (two.needed_length > Length{}) finding.margin = *way.length - two.needed_length;
@@ -79,6 +92,13 @@ void tell_by_width(Finding& finding, const SleepingRoom& room, const Way& way) {
   finding.status = Status::not_met;
 }
 
+Cure for_two(const BedScene& scene, const Finding& finding) {
+  const Sides asked = std::get<Sides>(*finding.compared);
+  if (std::max(asked.length, asked.width) > longest_in_room(scene.plan))
+    return {Cure::Kind::none, finding.subjects.front(), {}};
+  return larger_bed(scene, asked, std::get<Sides>(*finding.measured));
+}
+
 void add_way(const BedScene& scene, std::string_view rule, const Way& way) {
   const TwoAbreast& two = *scene.room().two;
   Finding finding = scene.begin(rule);
@@ -88,6 +108,8 @@ void add_way(const BedScene& scene, std::string_view rule, const Way& way) {
     tell_by_length(finding, two, way);
   else
     tell_by_width(finding, scene.room(), way);
+  if (finding.status == Status::unknown) finding.cure = asking_statures(*scene.bed.bed);
+  if (finding.status == Status::not_met) finding.cure = for_two(scene, finding);
   scene.findings.push_back(std::move(finding));
 }
 

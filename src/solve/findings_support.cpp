@@ -59,12 +59,17 @@ std::optional<Cure> raising_of_low_ledges(const Boards& scene, const BoardSuppor
   return cure;
 }
 
+// A ledge, leg or bracket of that height carries the board, whatever lies beneath it now.
+Cure carrying_at_its_height(const BoardSupport& board) {
+  return {Cure::Kind::carry_at, board.piece, {}, board.underside, {}};
+}
+
 void add_unbalanced(const Boards& scene, const BoardSupport& board) {
   Finding finding = scene.about("support.rests", board, board.centroid);
   const std::vector<std::string>& carriers = scene.placed(board).carried_by;
   finding.subjects.insert(finding.subjects.end(), carriers.begin(), carriers.end());
   compare(scene.plan, finding, board.beyond);
-  finding.cure = raising_of_low_ledges(scene, board);
+  finding.cure = raising_of_low_ledges(scene, board).value_or(carrying_at_its_height(board));
   scene.findings.push_back(std::move(finding));
 }
 
@@ -79,7 +84,7 @@ void add_floating(const Boards& scene, const BoardSupport& board) {
       finding.subjects = {board.piece, thing.id};
     }
   compare(scene.plan, finding, board.underside - highest);
-  finding.cure = raising_of_low_ledges(scene, board);
+  finding.cure = raising_of_low_ledges(scene, board).value_or(carrying_at_its_height(board));
   scene.findings.push_back(std::move(finding));
 }
 
@@ -97,6 +102,8 @@ void add_rests(const Boards& scene) {
       const std::vector<std::string>& carriers = scene.placed(board).carried_by;
       finding.subjects.insert(finding.subjects.end(), carriers.begin(), carriers.end());
       finding.measured = board.underside;
+      finding.cure = board.held == BoardSupport::Held::on_legs ? Cure{Cure::Kind::as_told, board.piece, {}}
+                                                               : carrying_at_its_height(board);
       scene.findings.push_back(std::move(finding));
     } else if (!board.balanced) {
       add_unbalanced(scene, board);
@@ -128,6 +135,46 @@ void add_bearing(const Boards& scene, const BoardSupport& board) {
   }
 }
 
+Length place_of_side(const Rect& box, Wall side) {
+  switch (side) {
+    case Wall::front:
+      return -box.low.x;
+    case Wall::rear:
+      return box.high.x;
+    case Wall::left:
+      return -box.low.y;
+    default:
+      return box.high.y;
+  }
+}
+
+// What bears the board farthest out is made to reach its edge; where that is nothing built in, a ledge or leg
+// is wanted there.
+Cure bearing_to_the_edge(const Boards& scene, const BoardSupport& board) {
+  const Rect edge = scene.placed(board).solid.outline().bounds();
+  const Rect borne = board.bearing.bounds();
+  std::optional<Cure> first;
+  for (const Wall side : {Wall::front, Wall::rear, Wall::left, Wall::right}) {
+    const Length short_of_it = place_of_side(edge, side) - place_of_side(borne, side);
+    if (short_of_it <= Length{}) continue;
+    Cure cure{Cure::Kind::widen, {}, marked_out(short_of_it, scene.plan->unit)};
+    cure.side = side;
+    for (const std::string& id : scene.placed(board).carried_by) {
+      const Fixture* fixture = scene.plan.fixture(id);
+      if (fixture == nullptr ||
+          place_of_side(fixture->solid.outline().bounds(), side) < place_of_side(borne, side))
+        continue;
+      if (cure.subject.empty())
+        cure.subject = id;
+      else
+        cure.alike.push_back(id);
+    }
+    if (cure.subject.empty()) return carrying_at_its_height(board);
+    add_step(first, std::move(cure));
+  }
+  return first.value_or(carrying_at_its_height(board));
+}
+
 void add_tipping(const Boards& scene) {
   bool any = false;
   bool any_overhang = false;
@@ -139,6 +186,7 @@ void add_tipping(const Boards& scene) {
     Finding finding = scene.about("support.tipping", board, board.overhangs_at);
     finding.compared = person;
     finding.besides = {board.overhang};
+    if (!board.tips_at || *board.tips_at < person) finding.cure = bearing_to_the_edge(scene, board);
     if (board.tips_at) {
       finding.besides.emplace_back(*board.weight);
       finding.measured = *board.tips_at;

@@ -1,7 +1,11 @@
 #include <algorithm>
+#include <tuple>
 
+#include "plan/wall_names.h"
+#include "solve/clearing.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
+#include "solve/way/wall_frame.h"
 
 namespace berthwright {
 namespace {
@@ -19,15 +23,26 @@ struct WayScene {
   }
 };
 
+// Of a bed of this configuration, or what carries a piece of one.
+bool belongs_to_a_bed(const WayScene& scene, const std::string& id) {
+  return std::ranges::any_of(scene.answer.beds, [&](const BedAnswer& bed) {
+    return std::ranges::any_of(bed.bed->pieces, [&](const PieceId& piece) {
+      const Placed* placed = scene.answer.arrangement.find(piece.text());
+      return piece.text() == id ||
+             (placed != nullptr && std::ranges::find(placed->carried_by, id) != placed->carried_by.end());
+    });
+  });
+}
+
 bool has_door(const WayScene& scene) {
   return std::ranges::any_of(scene.answer.exit_openings, &ExitOpening::is_door);
 }
 
 // Of what pinches a way: a piece can be moved, what is built in made smaller; a wall and the door stay.
-std::optional<Cure> cure_of_pinch(const WayScene& scene, const WayOut& way, Length shortfall) {
+Cure cure_of_pinch(const WayScene& scene, const WayOut& way, Length shortfall) {
   const Length by = marked_out(shortfall, scene.plan->unit);
   for (const std::string& id : {way.left, way.right})
-    if (scene.plan.piece(id) != nullptr) return Cure{Cure::Kind::move_apart, id, by};
+    if (scene.plan.piece(id) != nullptr) return {Cure::Kind::move_apart, id, by};
   for (const std::string& id : {way.left, way.right})
     if (const Fixture* fixture = scene.plan.fixture(id)) {
       Cure cure{Cure::Kind::shorten, id, by};
@@ -35,7 +50,43 @@ std::optional<Cure> cure_of_pinch(const WayScene& scene, const WayOut& way, Leng
       cure.side = side_at(fixture->solid.outline().bounds(), across);
       return cure;
     }
-  return std::nullopt;
+  for (const std::string& id : {way.left, way.right})
+    if (scene.plan.opening(id) != nullptr) return {Cure::Kind::broaden, id, by};
+  return {Cure::Kind::none, way.door, {}};
+}
+
+// Not what keeps people from falling, nor what carries something.
+bool may_be_taken_away(const WayScene& scene, const Placed& thing) {
+  if (thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::guard_rail) return false;
+  return std::ranges::none_of(scene.answer.arrangement.things, [&](const Placed& other) {
+    return std::ranges::find(other.carried_by, thing.id) != other.carried_by.end();
+  });
+}
+
+// Of what stands in the way the one thing without which there would be one: a piece rather than what is built
+// in, and the smallest. Empty: no one thing does it.
+std::string what_shuts(const WayScene& scene, const BedAnswer& bed, Length asked) {
+  std::vector<std::tuple<bool, Area, std::string>> single;
+  const std::vector<Placed>& things = scene.answer.arrangement.things;
+  for (std::size_t i = 0; i < things.size(); ++i) {
+    const Placed& thing = things[i];
+    if (thing.is_curtain() || !stands_in_the_way(thing.solid) || !may_be_taken_away(scene, thing)) continue;
+    if (std::ranges::find(bed.bed->pieces, thing.id, &PieceId::text) != bed.bed->pieces.end()) continue;
+    Arrangement without_it = scene.answer.arrangement;
+    without_it.things.erase(without_it.things.begin() + static_cast<std::ptrdiff_t>(i));
+    const std::vector<WayOut> ways = ways_out(scene.plan, without_it, *bed.bed, bed.mattress);
+    const WayOut* way = widest(ways);
+    if (way != nullptr && way->width >= asked)
+      single.emplace_back(thing.fixture != nullptr, thing.solid.outline().area(), thing.id);
+  }
+  return single.empty() ? std::string{} : std::get<std::string>(*std::ranges::min_element(single));
+}
+
+Cure opening_a_way(const WayScene& scene, const BedAnswer& bed) {
+  const Length asked = scene.plan.limit(*find_rule("way.aisle"));
+  Cure cure{Cure::Kind::keep_clear, bed.bed->id.text(), asked};
+  if (std::string shut_by = what_shuts(scene, bed, asked); !shut_by.empty()) cure.alike = {shut_by};
+  return cure;
 }
 
 Point3 on_the_floor(Point place) { return {place, Length{}}; }
@@ -51,6 +102,7 @@ Finding aisle(const WayScene& scene, const BedAnswer& bed) {
     finding.status = Status::not_met;
     for (const WayOut& each : bed.exits.ways) finding.subjects.push_back(each.door);
     std::ranges::sort(finding.subjects);
+    finding.cure = opening_a_way(scene, bed);
     return finding;
   }
   finding.subjects = {way->door, way->left, way->right};
@@ -71,6 +123,27 @@ Finding count_of_exits(const WayScene& scene, std::string_view rule, const BedAn
   return finding;
 }
 
+// What wants of an opening itself, and what stands before it, but for the bed under it.
+std::optional<Cure> cure_of_opening(const WayScene& scene, const ClearOpening& clear, Sides asked,
+                                    Sides has) {
+  const Opening& opening = *clear.opening;
+  std::vector<std::string> movable;
+  for (const std::string& id : clear.blocked_by)
+    if (!belongs_to_a_bed(scene, id)) movable.push_back(id);
+  const Sides hole{opening.width, opening.height};
+  const Sides from = movable.empty() ? has : hole;
+  std::optional<Cure> cure;
+  const auto larger = [&](Cure::Kind kind, Length by) {
+    if (by > Length{}) add_step(cure, {kind, opening.id.text(), marked_out(by, scene.plan->unit)});
+  };
+  if (const auto aside = clearing(scene.plan, scene.answer.arrangement, movable,
+                                  before_opening(scene.plan->interior, opening, Length{}, before_an_opening)))
+    add_step(cure, *aside);
+  larger(Cure::Kind::broaden, asked.length - from.length);
+  larger(Cure::Kind::heighten, asked.width - from.width);
+  return cure;
+}
+
 Finding vehicle_opening_finding(const WayScene& scene, const ExitOpening& one) {
   Finding finding = scene.begin("way.opening");
   const ClearOpening& clear = one.clear;
@@ -86,6 +159,7 @@ Finding vehicle_opening_finding(const WayScene& scene, const ExitOpening& one) {
   finding.compared = vehicle_opening;
   finding.margin = std::min(sides.length - vehicle_opening.length, sides.width - vehicle_opening.width);
   finding.status = clear.holds_vehicle_opening() ? Status::met : Status::not_met;
+  if (finding.status == Status::not_met) finding.cure = cure_of_opening(scene, clear, vehicle_opening, sides);
   return finding;
 }
 
@@ -95,14 +169,33 @@ Finding dwelling_opening_finding(const WayScene& scene, const ExitOpening& one) 
   finding.subjects = {one.clear.opening->id.text()};
   compare(scene.plan, finding, std::min(sides.length, sides.width));
   const Area area = Area::rectangle(sides.length, sides.width);
-  if (finding.status == Status::not_met || area >= dwelling_area) return finding;
+  if (finding.status == Status::not_met) {
+    const Length side = std::get<Length>(*finding.compared);
+    finding.cure = cure_of_opening(scene, one.clear, {side, side}, sides);
+    return finding;
+  }
+  if (area >= dwelling_area) return finding;
   finding.variant = "area";
   finding.measured = area;
   finding.compared = dwelling_area;
   finding.margin.reset();
   finding.override_reason.clear();  // the plan's own number is one for the side
   finding.status = Status::not_met;
+  const auto across = static_cast<std::int64_t>(dwelling_area.doubled() / 2 / sides.width.ticks()) + 1;
+  finding.cure = cure_of_opening(scene, one.clear, {Length::from_ticks(across), sides.width}, sides);
   return finding;
+}
+
+// A door is hung on its other side sooner than what is built in is moved for it.
+std::optional<Cure> cure_of_swing(const WayScene& scene, const InwardSwing& swing) {
+  const bool built_in = std::ranges::any_of(
+      swing.blocked_by, [&](const std::string& id) { return scene.plan.fixture(id) != nullptr; });
+  Opening other = *swing.opening;
+  if (other.hinge) other.hinge = opposite(*other.hinge);
+  if (built_in && inward_swing(scene.plan, scene.answer.arrangement, other).is_free())
+    return Cure{.kind = Cure::Kind::rehang, .subject = other.id.text(), .by = {}, .side = other.hinge};
+  const Solid sweep = inward_sweeps(scene.plan->interior, *swing.opening).front();
+  return clearing(scene.plan, scene.answer.arrangement, swing.blocked_by, sweep.outline().bounds());
 }
 
 Finding swing_finding(const WayScene& scene, const InwardSwing& swing) {
@@ -114,13 +207,73 @@ Finding swing_finding(const WayScene& scene, const InwardSwing& swing) {
   }
   finding.subjects.insert(finding.subjects.end(), swing.blocked_by.begin(), swing.blocked_by.end());
   finding.status = swing.blocked_by.empty() ? Status::met : Status::not_met;
+  if (finding.status == Status::not_met) finding.cure = cure_of_swing(scene, swing);
   return finding;
+}
+
+// Near the bed, large enough and made to open, but not marked as a way out.
+bool may_be_marked(const WayScene& scene, const BedAnswer& bed, const Opening& opening) {
+  return opening.kind != Opening::Kind::door && !opening.escape && opening.swing != Opening::Swing::fixed &&
+         distance_from_bed(scene.plan, scene.answer.arrangement, *bed.bed, opening) <= in_reach &&
+         clear_opening(scene.plan, scene.answer.arrangement, opening).holds_vehicle_opening();
+}
+
+// All that keeps an opening that is there from counting: the way to it, its size, its swing.
+std::optional<Cure> making_it_count(const WayScene& scene, const BedAnswer& bed, std::size_t index) {
+  const ExitOpening& one = scene.answer.exit_openings[index];
+  std::optional<Cure> cure;
+  if (one.is_door()) {
+    cure = aisle(scene, bed).cure;
+    if (cure && cure->kind == Cure::Kind::none) return std::nullopt;
+  } else if (bed.exits.away[index] <= in_reach) {
+    cure = vehicle_opening_finding(scene, one).cure;
+  } else {
+    return std::nullopt;
+  }
+  if (one.swing.known && !one.swing.blocked_by.empty())
+    if (const std::optional<Cure> swing = cure_of_swing(scene, one.swing)) add_step(cure, *swing);
+  return cure;
+}
+
+// What may become a way out: one that only has to be marked, the door, an opening beside the bed; and for
+// each that is wanting then a new one.
+Cure more_exits(const WayScene& scene, const BedAnswer& bed, const std::vector<std::string>& counted,
+                std::int64_t wanting) {
+  std::vector<Cure> cures;
+  for (const Opening& opening : scene.plan->openings)
+    if (may_be_marked(scene, bed, opening))
+      cures.push_back({Cure::Kind::state_measure, opening.id.text(), {}});
+  for (std::size_t i = 0; i < scene.answer.exit_openings.size(); ++i)
+    if (std::ranges::find(counted, scene.answer.exit_openings[i].clear.opening->id.text()) == counted.end())
+      if (std::optional<Cure> cure = making_it_count(scene, bed, i)) cures.push_back(std::move(*cure));
+  cures.resize(static_cast<std::size_t>(wanting), Cure{Cure::Kind::as_told, bed.bed->id.text(), in_reach});
+  std::optional<Cure> all;
+  for (Cure& cure : cures) add_step(all, std::move(cure));
+  return *all;
 }
 
 void add_of_bed(const WayScene& scene, const BedAnswer& bed, std::vector<Finding>& findings) {
   if (has_door(scene)) findings.push_back(aisle(scene, bed));
-  findings.push_back(count_of_exits(scene, "way.none", bed, bed.exits.passable, 1));
-  findings.push_back(count_of_exits(scene, "way.second", bed, bed.exits.counted, 2));
+  const auto add = [&](std::string_view rule, const std::vector<std::string>& ids, std::int64_t asked) {
+    Finding finding = count_of_exits(scene, rule, bed, ids, asked);
+    if (finding.status == Status::not_met)
+      finding.cure = more_exits(scene, bed, ids, asked - static_cast<std::int64_t>(ids.size()));
+    findings.push_back(std::move(finding));
+  };
+  add("way.none", bed.exits.passable, 1);
+  add("way.second", bed.exits.counted, 2);
+}
+
+// Beside a bed that itself lies higher than a sill should, a lower one serves nobody.
+Cure cure_of_sill(const Plan& plan, const Answer& answer, const Opening& opening, const Finding& finding) {
+  Cure none{Cure::Kind::none, opening.id.text(), {}};
+  for (const ConfigurationAnswer& one : answer.configurations)
+    for (const BedAnswer& bed : one.beds)
+      if (bed.mattress.level > std::get<Length>(*finding.compared) &&
+          distance_from_bed(plan, one.arrangement, *bed.bed, opening) <= in_reach)
+        none.alike.push_back(bed.bed->id.text());
+  if (!none.alike.empty()) return none;
+  return {Cure::Kind::lower, opening.id.text(), marked_out(shortfall(finding), plan->unit)};
 }
 
 }  // namespace
@@ -138,7 +291,7 @@ void add_way_findings(const Plan& plan, const ConfigurationAnswer& answer, std::
   for (const BedAnswer& bed : answer.beds) add_of_bed(scene, bed, findings);
 }
 
-void add_way_findings_of_trailer(const Plan& plan, std::vector<Finding>& findings) {
+void add_way_findings_of_trailer(const Plan& plan, const Answer& answer, std::vector<Finding>& findings) {
   bool stated = false;
   for (const Opening& opening : plan->openings) {
     const bool door = opening.kind == Opening::Kind::door && opening.swing != Opening::Swing::fixed;
@@ -147,10 +300,12 @@ void add_way_findings_of_trailer(const Plan& plan, std::vector<Finding>& finding
     Finding finding = finding_of(plan, "way.sill");
     finding.subjects = {opening.id.text()};
     compare(plan, finding, opening.sill);
+    if (finding.status == Status::not_met) finding.cure = cure_of_sill(plan, answer, opening, finding);
     findings.push_back(std::move(finding));
   }
   if (stated || plan->beds.empty()) return;
   findings.push_back(finding_of(plan, "way.not-stated"));
+  findings.back().cure = Cure{Cure::Kind::state_measure, {}, {}};
 }
 
 }  // namespace berthwright

@@ -61,9 +61,7 @@ std::string on_edge(const Telling& t) {
 
 std::string heater(const Telling& t) {
   return listed(t, 0, " and ") + (t.has_subject(1) ? " stand" : " stands") +
-         " about on the road, and the plan names nothing as a hold: stow it cold behind a door or drawer "
-         "that "
-         "is latched, or name what holds it.";
+         " about on the road, and the plan names nothing that holds " + (t.has_subject(1) ? "them." : "it.");
 }
 
 std::string unchecked(const Telling&) {

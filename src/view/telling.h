@@ -69,6 +69,9 @@ struct Teller {
   std::string (*tell)(const Telling&);
 };
 
+/// One step of a cure, what is `then` to do left out.
+std::string told_cure(const Plan& plan, const Finding& finding, const Cure& cure);
+
 // One list for each subject.
 std::span<const Teller> room_tellers();
 std::span<const Teller> support_tellers();

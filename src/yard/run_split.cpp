@@ -122,8 +122,8 @@ bool choose(const SplitRequest& request, const Plan& plan, const std::vector<Pro
     chosen.push_back({&splits, number - 1, others});
   }
   if (request.choose.size() > bays.size()) {
-    err << "berthwright: --choose was given " << request.choose.size() << " times; the plan has "
-        << bays.size() << " bays\n";
+    err << "berthwright: give --choose at most once for each bay of the plan, which has " << bays.size()
+        << ", not " << request.choose.size() << (request.choose.size() == 1 ? " time\n" : " times\n");
     return false;
   }
   if (chosen.empty())

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <filesystem>
-#include <memory>
 #include <set>
 #include <tuple>
 #include <utility>
@@ -11,6 +10,7 @@
 #include <berthwright/exact/measure.h>
 #include <berthwright/plan/plan.h>
 #include <berthwright/solve/answer.h>
+#include <berthwright/solve/site/siting.h>
 #include <berthwright/view/words.h>
 
 #include "support/every_status.h"
@@ -55,6 +55,7 @@ Problems problems_of_files() {
   for (const std::string& name : names) keep(read_plan(repository_text(name)).problems());
   for (const std::string& text : texts_that_are_no_plan()) keep(read_plan(text).problems());
   for (const std::string& text : plans_that_do_not_stand()) keep(answered(plan_from(text)).problems());
+  keep(heater_places(plan_that_is_too_large_to_site().plan(), {}).problems());
   return each_once(all);
 }
 
@@ -67,11 +68,8 @@ std::vector<ToldFinding> told_findings() {
   std::set<std::tuple<std::string, Status, int>> kinds;
   std::set<std::pair<std::string, std::string>> said;
   std::vector<ToldFinding> all;
-  std::vector<std::unique_ptr<const Answered>> more;
-  for (const TrailerText& text : plans_that_say_more())
-    more.push_back(std::make_unique<const Answered>(text));
   std::vector<const Answered*> answers;
-  for (const auto* list : {&answers_of_every_status(), &std::as_const(more)})
+  for (const auto* list : {&answers_of_every_status(), &answers_that_say_more()})
     for (const auto& made : *list) answers.push_back(made.get());
   for (const Answered* made : answers)
     for (const Finding& finding : made->answer.findings) {
@@ -110,6 +108,14 @@ std::string fault_rows(const Problems& problems) {
   return text;
 }
 
+std::string saying_rows(const std::vector<YardSaying>& sayings) {
+  std::string text = "| command | ends with | what is said |\n|---|---|---|\n";
+  for (const YardSaying& one : sayings)
+    text += "|" + cell(one.command) + cell(std::to_string(one.code)) +
+            cell(one.said.substr(0, one.said.find_last_not_of('\n') + 1)) + "\n";
+  return text;
+}
+
 std::string asked_of(const Rule& rule) {
   if (!rule.limit) return rule.asked.empty() ? "Reports only." : "Asked: " + rule.asked + ".";
   return std::string("Asked: ") + (rule.at_least ? "at least " : "at most ") + both(*rule.limit, Unit::inch) +
@@ -123,26 +129,23 @@ std::span<const UntoldWords> untold_words() {
       "of findings made by hand in the tests Cures.*; no check makes such a cure";
   constexpr std::string_view by_program = "only of plans that a program makes";
   constexpr std::string_view every_status = "of findings turned to every status in the tests Sentences.*";
-  constexpr std::string_view not_yet = "no plan of the tests brings it about yet";
-  static constexpr std::array<UntoldWords, 11> words{{
+  static constexpr std::array<UntoldWords, 9> words{{
       {" larger by ", by_hand},
-      {" smaller by ", by_hand},
+      {"Write into the plan where ", by_program},
+      {" is kept (stowed).", by_program},
+      {" upright and square to the room.", by_program},
       {" has no cushion: all of it is stowed.", by_program},
       {" does not stand upright and square to the room, so it is not known whether its cord reaches ",
        by_program},
       {"shut out", "a word that chooses a sentence, and is not printed"},
       {"measured, and the plan does not say where it is kept.", every_status},
       {"once cleared", "a word that chooses a sentence, and is not printed"},
-      {"a wall, the roof or the floor", not_yet},
-      {"The head room over ", not_yet},
-      {" is not known: it is not in the room.", not_yet},
-      {" opens inward and meets nothing.", every_status},
   }};
   return words;
 }
 
 const MessageTable& message_table() {
-  static const MessageTable table{problems_of_files(), each_once(told_to_programs()),
+  static const MessageTable table{problems_of_files(), yard_sayings(), each_once(told_to_programs()),
                                   each_once(told_to_answers()), told_findings()};
   return table;
 }
@@ -152,6 +155,8 @@ bool is_told(const MessageTable& table, const std::string& words) {
   for (const Problems* problems : {&table.of_files, &table.of_programs, &table.of_answers})
     for (const Problem& p : *problems)
       if (holds(p.message) || holds(p.cure) || holds(p.found) || holds(p.allowed)) return true;
+  if (std::ranges::any_of(table.of_commands, [&](const YardSaying& one) { return holds(one.said); }))
+    return true;
   return std::ranges::any_of(table.findings,
                              [&](const ToldFinding& one) { return holds(one.words) || holds(one.cure); });
 }
@@ -167,6 +172,10 @@ std::string messages_page(const MessageTable& table) {
       "What mends it comes first. A test fails if a text in the sources is missing here.\n\n"
       "## Faults of a plan file\n\n" +
       fault_rows(table.of_files) + "\n## Faults of answers to `new`\n\n" + fault_rows(table.of_answers) +
+      "\n## What the command line says\n\nWhere a command ends before its work is done, or something is "
+      "wrong beside "
+      "it. Folders and ports of the run are left out.\n\n" +
+      saying_rows(table.of_commands) +
       "\n## Faults that only a program can make\n\nWhoever builds a plan, a length or an outline with the "
       "library "
       "may meet these; no file brings them about.\n\n" +

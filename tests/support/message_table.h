@@ -8,6 +8,8 @@
 #include <berthwright/exact/result.h>
 #include <berthwright/solve/finding.h>
 
+#include "support/yard_sayings.h"
+
 namespace berthwright {
 
 /// A finding as it is told.
@@ -27,10 +29,11 @@ std::span<const UntoldWords> untold_words();
 
 /// Everything that the project says of a plan, each thing once, as real plans bring it about.
 struct MessageTable {
-  Problems of_files;                  ///< plans/broken and texts that are no plan
-  Problems of_programs;               ///< to those who make a plan by themselves
-  Problems of_answers;                ///< of `new`
-  std::vector<ToldFinding> findings;  ///< by rule, then status; of alike ones the first
+  Problems of_files;                    ///< plans/broken, texts that are no plan, plans that are too large
+  std::vector<YardSaying> of_commands;  ///< of the command line, files and ports
+  Problems of_programs;                 ///< to those who make a plan by themselves
+  Problems of_answers;                  ///< of `new`
+  std::vector<ToldFinding> findings;    ///< by rule, then status; of alike ones the first
 };
 
 /// Made once in a process.

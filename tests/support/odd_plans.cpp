@@ -10,6 +10,7 @@
 #include <berthwright/write/interview.h>
 
 #include "solve/room/laying_order.h"
+#include "support/odd_cures.h"
 #include "support/plan_builder.h"
 #include "support/small_trailers.h"
 
@@ -133,6 +134,12 @@ std::vector<std::string> plans_that_do_not_stand() {
           posed(R"("at": {"front": 50, "left": 0})", R"("at": {"front": 60, "left": 0}, "on": "floor")")};
 }
 
+TrailerText plan_that_is_too_large_to_site() {
+  TrailerText text = two_benches("0", "14");
+  text.interior = R"({"length": "12 m", "width": "8 m", "height": 76})";
+  return text;
+}
+
 std::vector<TrailerText> plans_that_say_more() {
   std::vector<TrailerText> all;
   // Bedding of no size, and a place of no size.
@@ -170,7 +177,18 @@ std::vector<TrailerText> plans_that_say_more() {
   shut.pieces = {R"({"id": "A", "kind": "cushion", "length": 40, "width": 20, "thickness": 4})"};
   shut.day = {R"({"piece": "A", "at": {"front": 0, "left": 0}, "on": "bench"})"};
   all.push_back(shut);
+  for (TrailerText& text : plans_with_odd_cures()) all.push_back(std::move(text));
   return all;
+}
+
+const std::vector<std::unique_ptr<const Answered>>& answers_that_say_more() {
+  static const auto answers = [] {
+    std::vector<std::unique_ptr<const Answered>> made;
+    for (const TrailerText& text : plans_that_say_more())
+      made.push_back(std::make_unique<const Answered>(text));
+    return made;
+  }();
+  return answers;
 }
 
 Problems told_to_programs() {

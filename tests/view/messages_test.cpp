@@ -52,8 +52,8 @@ TEST(Messages, EveryTextOfAFaultIsTold) {
   add(phrases_in("src/exact"));
   add(phrases_in("src/geometry"));
   add(phrases_in("src/plan", {"panel.cpp", "laminate.cpp"}));
-  for (const std::string file :
-       {"src/solve/room/arrangement.cpp", "src/solve/room/laying_order.cpp", "src/write/interview.cpp"})
+  for (const std::string file : {"src/solve/room/arrangement.cpp", "src/solve/room/laying_order.cpp",
+                                 "src/solve/site/siting.cpp", "src/write/interview.cpp"})
     add(phrases_of(file, repository_text(file)));
   EXPECT_GT(phrases.size(), 400U);
   constexpr std::array no_faults{
@@ -61,6 +61,33 @@ TEST(Messages, EveryTextOfAFaultIsTold) {
       UntoldWords{"# Answers for: berthwright new. One a line; what is missing is asked.\n",
                   "head of a file"}};
   EXPECT_EQ(missing_from_the_table(phrases, no_faults), "");
+}
+
+TEST(Messages, EveryTextOfTheYardIsTold) {
+  std::vector<SourcePhrase> phrases;
+  for (const std::string file : {"commands", "files", "font", "loopback_microhttpd", "pdf_of", "plan_file",
+                                 "run_compare", "run_packet", "run_split", "run_watch", "saved_file"}) {
+    const std::string name = "src/yard/" + file + ".cpp";
+    for (const SourcePhrase& phrase : phrases_of(name, repository_text(name))) phrases.push_back(phrase);
+  }
+  EXPECT_GT(phrases.size(), 40U);
+  constexpr std::array elsewhere{
+      UntoldWords{"; the rules are:\n", "the beginning of a list that the table cuts short"},
+      UntoldWords{"Make room on the disk; the old file is untouched.", "wants a full disk"},
+      UntoldWords{"Check who may write into this folder.", "wants a folder that is shut between two writes"},
+      UntoldWords{"the font of the drawings is not there: ", "wants a machine without the font"},
+      UntoldWords{"Install DejaVu Sans (Debian: fonts-dejavu-core); without --pdf drawings need no font.",
+                  "wants a machine without the font"},
+      UntoldWords{" cannot be had: ", "wants a port that the system refuses"},
+      UntoldWords{
+          "Letters that DejaVu Sans lacks are empty boxes in the PDF; drawings as SVG and pages as HTML "
+          "show them.\n",
+          "a remark beside a PDF that was made"},
+      UntoldWords{"It makes no plan: ", "of a proposal, in the report"},
+      UntoldWords{"It does not stand: ", "of a proposal, in the report"},
+      UntoldWords{" is shown at http://127.0.0.1:", "no fault"},
+      UntoldWords{"/ and read again at every save. Ctrl-C ends it.\n", "no fault"}};
+  EXPECT_EQ(missing_from_the_table(phrases, elsewhere), "");
 }
 
 TEST(Messages, EveryRuleIsTold) {

@@ -220,7 +220,20 @@ bool names_a_length(Cure::Kind kind) {
     case Cure::Kind::bridge:
     case Cure::Kind::bring_nearer:
     case Cure::Kind::add_guard_rail:
+    case Cure::Kind::shift:
+    case Cure::Kind::keep_clear:
+    case Cure::Kind::lay_cushion:
+    case Cure::Kind::thicken:
+    case Cure::Kind::heighten:
+    case Cure::Kind::cut_down:
+    case Cure::Kind::raise_underside:
+    case Cure::Kind::repack:
       return true;
+    case Cure::Kind::carry_at:  // names a height
+    case Cure::Kind::set_aside:
+    case Cure::Kind::rehang:
+    case Cure::Kind::as_told:
+    case Cure::Kind::none:
     case Cure::Kind::stow_heater:
     case Cure::Kind::state_plate:
     case Cure::Kind::state_measure:
@@ -269,17 +282,28 @@ TEST(Cures, EachKindHasASentenceOfItsOwn) {
   text.pieces.back() = R"({"id": "H", "name": "Box heater", "kind": "heater", "length": 8, "width": 10,
                            "height": 15, "faces": "rear"})";
   const Answered made(text);
+  // Of one and the same finding, but for the kinds that each rule has words of its own for.
+  const auto rule_of = [](Cure::Kind kind) {
+    return kind == Cure::Kind::state_measure ? "cord.reach"
+           : kind == Cure::Kind::none        ? "seat.head-room"
+           : kind == Cure::Kind::as_told     ? "seat.knee-depth"
+                                             : "room.inside";
+  };
   Finding finding = made.of("room.inside").front();
   std::set<std::string> told;
-  const int kinds = static_cast<int>(Cure::Kind::add_guard_rail) + 1;
-  for (int kind = 0; kind < kinds; ++kind) {
+  const int kinds = static_cast<int>(Cure::Kind::none) + 1;
+  for (int number = 0; number < kinds; ++number) {
+    const auto kind = static_cast<Cure::Kind>(number);
     // 3/8 in and one tick: a cure is rounded up, or it would not cure.
-    finding.cure = Cure{static_cast<Cure::Kind>(kind), "H", Length::inches(3, 8) + one_tick};
+    finding.rule = RuleId(rule_of(kind));
+    finding.cure = Cure{kind, "H", Length::inches(3, 8) + one_tick};
+    finding.cure->to = 14_in;
+    if (kind == Cure::Kind::shift || kind == Cure::Kind::rehang) finding.cure->side = Wall::rear;
     const std::string cure = cure_sentence(made.plan, finding);
     expect_plain_sentence(cure);
     told.insert(cure);
-    if (names_a_length(finding.cure->kind)) expect_holds(cure, "7/16\" (9.6 mm)");
-    if (finding.cure->kind != Cure::Kind::add_guard_rail) expect_holds(cure, "Box heater");
+    if (names_a_length(kind)) expect_holds(cure, "7/16\" (9.6 mm)");
+    if (kind != Cure::Kind::add_guard_rail) expect_holds(cure, "Box heater");
   }
   EXPECT_EQ(told.size(), static_cast<std::size_t>(kinds));
 }

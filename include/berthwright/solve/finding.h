@@ -54,28 +54,41 @@ using Quantity = std::variant<Length, Area, Sides, Shares, Mass, Portion, Count,
 /// What would mend a fault, as data; the sentence is made on the view floor.
 struct Cure {
   enum class Kind {
-    raise,           ///< raise `subject` (ledge, filler, cushion) by `by`
-    lower,           ///< lower `subject` by `by`
-    move_apart,      ///< move `subject` away by `by`
-    widen,           ///< make `subject` larger by `by` on its `side`
-    lengthen,        ///< make `subject` longer by `by`
-    broaden,         ///< make `subject` wider by `by`
-    shorten,         ///< make `subject` smaller by `by` on its `side`
-    pad,             ///< lay a filler of `by` under `subject`, or make it of foam that much thicker
-    bridge,          ///< carry `subject` at the place by a board, or by slats at most `by` apart
-    bring_nearer,    ///< bring `subject` nearer by `by`
-    stow_heater,     ///< switch `subject` off, unplug and stow it before the bed is made
-    state_plate,     ///< write the maker's distances for `subject` into the plan
-    state_measure,   ///< write the missing figure into the plan
-    state_cord,      ///< write the length of the cord of `subject` into the plan
-    state_faces,     ///< write which way the outlet `subject` faces
-    state_panel,     ///< write which panel the board `subject` is cut from
-    state_grain,     ///< write which way the face grain of `subject` runs
-    state_foam,      ///< write the grades of the cushions of the bed `subject`
-    real_thickness,  ///< give `subject` the thickness `by` that its panel really has
-    turn_grain,      ///< cut `subject` so that its face grain runs along the span
-    bear_between,    ///< carry `subject` so that no free span is longer than `by`, or make it of `panel`
-    add_guard_rail   ///< `by`: least height of the rail above the mattress
+    raise,            ///< raise `subject` (ledge, filler, cushion) by `by`
+    lower,            ///< lower `subject` by `by`
+    move_apart,       ///< move `subject` away by `by`
+    widen,            ///< make `subject` larger by `by` on its `side`
+    lengthen,         ///< make `subject` longer by `by`
+    broaden,          ///< make `subject` wider by `by`
+    shorten,          ///< make `subject` smaller by `by` on its `side`
+    pad,              ///< lay a filler of `by` under `subject`, or make it of foam that much thicker
+    bridge,           ///< carry `subject` at the place by a board, or by slats at most `by` apart
+    bring_nearer,     ///< bring `subject` nearer by `by`
+    stow_heater,      ///< switch `subject` off, unplug and stow it before the bed is made
+    state_plate,      ///< write the maker's distances for `subject` into the plan
+    state_measure,    ///< write into the plan what the rule lacks, of `subject` and `alike`
+    state_cord,       ///< write the length of the cord of `subject` into the plan
+    state_faces,      ///< write which way the outlet `subject` faces
+    state_panel,      ///< write which panel the board `subject` is cut from
+    state_grain,      ///< write which way the face grain of `subject` runs
+    state_foam,       ///< write the grades of the cushions of the bed `subject`
+    real_thickness,   ///< give `subject` the thickness `by` that its panel really has
+    turn_grain,       ///< cut `subject` so that its face grain runs along the span
+    bear_between,     ///< carry `subject` so that no free span is longer than `by`, or make it of `panel`
+    add_guard_rail,   ///< `by`: least height of the rail above the mattress
+    shift,            ///< move `subject` by `by` toward the wall `side`
+    set_aside,        ///< take `subject` out of the way while the configuration lasts
+    keep_clear,       ///< keep `by` free where the rule looks: what stands there is `subject` and `alike`
+    carry_at,         ///< carry `subject` by something whose top is `to` above the floor
+    lay_cushion,      ///< lay a cushion on `subject`, `by` wide, long or thick as the rule asks
+    thicken,          ///< make `subject` thicker by `by`
+    heighten,         ///< make `subject` higher by `by`, its underside staying
+    cut_down,         ///< make `subject` less high by `by`, its underside staying
+    raise_underside,  ///< raise the underside of `subject` by `by`
+    rehang,           ///< hang `subject` on its `side`
+    repack,   ///< make the bundle of bedding of `subject` smaller by `by`, or keep it in one of `alike`
+    as_told,  ///< what to do stands with the rule; no figure but the finding's own
+    none      ///< nothing mends it: why, and what it means, stands with the rule
   };
   Kind kind = Kind::raise;
   std::string subject;  ///< id of the thing

@@ -186,7 +186,7 @@ class ConversionSearch {
       if (is_joined(start_[piece], goal_[piece])) continue;
       for (const std::size_t spot : {start_[piece], goal_[piece]}) {
         Stuck stuck{plan_->pieces[piece].id.text(), spot == goal_[piece], {}, {}};
-        for (const ShutBy& shut : made_.shut[spot]) stuck.by.push_back(shut.thing);
+        add_shut(stuck, spot);
         if (!stuck.by.empty()) conversion.stuck.push_back(std::move(stuck));
       }
     }
@@ -208,13 +208,18 @@ class ConversionSearch {
     return std::ranges::find(reached, to) != reached.end();
   }
 
+  void add_shut(Stuck& stuck, std::size_t spot) const {
+    for (const ShutBy& shut : made_.shut[spot]) {
+      stuck.by.push_back(shut.thing);
+      stuck.by_places = plan_.piece(shut.thing) != nullptr;
+    }
+  }
+
   void add_bars(Stuck& stuck, std::size_t spot) const {
     const SpotRow& row = made_.table.spots[spot];
     if (row.ways.empty()) {
-      for (const ShutBy& shut : made_.shut[spot]) {
-        stuck.by.push_back(shut.thing);
-        stuck.depth = std::max(stuck.depth, shut.depth);
-      }
+      add_shut(stuck, spot);
+      for (const ShutBy& shut : made_.shut[spot]) stuck.depth = std::max(stuck.depth, shut.depth);
       return;
     }
     std::set<std::size_t> others;

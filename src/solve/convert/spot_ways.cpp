@@ -1,6 +1,8 @@
 #include "solve/convert/spot_ways.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 #include "plan/box_sides.h"
 #include "solve/convert/motion_room.h"
@@ -140,6 +142,7 @@ class WaysOfSpot {
   void lift() {
     const Rect bounds = spot_.pose.outline.bounds();
     const bool quarter = spot_.pose.placement.turn.is_quarter();
+    std::vector<std::set<std::size_t>> taken;  // at each height where it cannot be carried off
     for (std::size_t level = 0; level < carrying_.heights().size(); ++level) {
       const Length height = carrying_.heights()[level];
       if (height < spot_.base) continue;
@@ -150,11 +153,47 @@ class WaysOfSpot {
         const auto side = carrying_.sides(held.hold);
         held.low = bounds.low + Vector{half(bounds.width() - side[0]), half(bounds.height() - side[1])};
         const Rect needed = hull(turning_room(carrying_.box(held)).needed, bounds);
-        if (!carrying_.is_clear_at(level, needed, spot_.pose.height)) continue;
+        if (!carrying_.is_clear_at(level, needed, spot_.pose.height)) {
+          taken.push_back(places_met(needed, height));
+          continue;
+        }
       }
-      if (const auto realm = carrying_.realm(level, held)) add({level, held, {}, {}}, *realm, barred_by);
+      if (const auto realm = carrying_.realm(level, held))
+        add({level, held, {}, {}}, *realm, barred_by);
+      else
+        taken.push_back(places_met(carrying_.box(held), height));
     }
-    if (ways_.ways.empty() && ways_.shut.empty()) shut("room", {});
+    if (ways_.ways.empty() && ways_.shut.empty()) shut_by_places(taken);
+  }
+
+  // Pieces of which some place takes a part of the box at that height.
+  std::set<std::size_t> places_met(const Rect& box, Length height) const {
+    std::set<std::size_t> met;
+    for (std::size_t other = 0; other < entries_.size(); ++other) {
+      const StandingThing& thing = overlaps_.standing(other);
+      if (entries_[other].piece == entries_[at_].piece ||
+          entries_[other].spot.kind != PiecePlace::Kind::posed || thing.outline == nullptr)
+        continue;
+      if (thing.base < height + spot_.pose.height && height < thing.top &&
+          berthwright::overlaps(Region(box), *thing.outline))
+        met.insert(entries_[other].piece);
+    }
+    return met;
+  }
+
+  // The way up is open, and at no height is there room to be carried off: of the pieces whose places take it
+  // those that take it at most heights, till every height is told. Else the room.
+  void shut_by_places(std::vector<std::set<std::size_t>> taken) {
+    if (taken.empty() || std::ranges::any_of(taken, &std::set<std::size_t>::empty)) return shut("room", {});
+    while (!taken.empty()) {
+      std::map<std::size_t, std::size_t> times;
+      for (const std::set<std::size_t>& at_height : taken)
+        for (const std::size_t piece : at_height) ++times[piece];
+      const auto most = std::ranges::max_element(times, {}, [](const auto& entry) { return entry.second; });
+      shut(plan_->pieces[most->first].id.text(), {});
+      std::erase_if(taken,
+                    [&](const std::set<std::size_t>& at_height) { return at_height.contains(most->first); });
+    }
   }
 
   // Past what bars the way straight up, a board that lies square goes to the next level where it can be.

@@ -13,7 +13,6 @@ namespace {
 
 constexpr Length touches_roof = Length::inches(1, 4);
 constexpr Length touches_wall = Length::inches(1, 2);
-constexpr Length looked_before = 12_in;
 
 bool is_alarm(const Fixture& fixture) {
   return fixture.kind == Fixture::Kind::smoke_alarm || fixture.kind == Fixture::Kind::co_alarm ||
@@ -80,12 +79,12 @@ std::vector<Solid> before(const AlarmPlace& place) {
   const Rect box = alarm.outline().bounds();
   std::vector<Solid> spaces{alarm};
   if (place.mount == AlarmPlace::Mount::ceiling) {
-    spaces.emplace_back(alarm.outline(), alarm.base() - looked_before, alarm.base());
+    spaces.emplace_back(alarm.outline(), alarm.base() - before_an_alarm, alarm.base());
     return spaces;
   }
   for (const Wall side : all_sides)
     if (!place.faces || *place.faces == side)
-      spaces.emplace_back(Region(beyond_side(box, side, looked_before)), alarm.base(), alarm.top());
+      spaces.emplace_back(Region(beyond_side(box, side, before_an_alarm)), alarm.base(), alarm.top());
   return spaces;
 }
 

@@ -8,8 +8,6 @@
 namespace berthwright {
 namespace {
 
-constexpr Length looked_into = 17_in;
-
 /// x along the wall, y the height above the floor.
 Rect seen(const Opening& opening) {
   return {{opening.from, opening.sill}, {opening.from + opening.width, opening.sill + opening.height}};
@@ -90,7 +88,7 @@ bool ClearOpening::holds_dwelling_opening() const { return holds_dwelling(for_dw
 ClearOpening clear_opening(const Plan& plan, const Arrangement& arrangement, const Opening& opening) {
   ClearOpening result;
   result.opening = &opening;
-  const Rect strip = before_opening(plan->interior, opening, Length{}, looked_into);
+  const Rect strip = before_opening(plan->interior, opening, Length{}, before_an_opening);
   std::vector<Rect> boxes;
   for (const Placed& thing : arrangement.things) {
     if (thing.is_curtain()) continue;

@@ -135,6 +135,31 @@ TEST(Steps, ATableTooWideForItsPlaceIsStuckOnTheBenches) {
                std::ranges::none_of(found[1].stuck, [](const Stuck& s) { return !s.at_goal; }));
 }
 
+// A leg 27 1/4 in high under the table of Whinchat. The way up is free, but the places of the table, by night
+// at 13 in and by day over it, and of the bunk over both leave no height at which it could be carried off.
+// Neither walls nor roof are in the way.
+TEST(Steps, ALooseLegUnderTheTableIsStuckByPlacesNotByTheRoom) {
+  std::string text = repository_text("plans/whinchat.json");
+  const auto put_before = [&](const std::string& mark, const std::string& more) {
+    const std::size_t at = text.find(mark);
+    ASSERT_NE(at, std::string::npos);
+    text.insert(at, more);
+  };
+  put_before(R"({ "id": "heater")",
+             R"({ "id": "leg", "kind": "leg", "length": 2, "width": 2, "thickness": "27 1/4" },)");
+  put_before(R"({ "piece": "table")", R"({ "piece": "leg", "at": { "rear": 22, "left": 38 } },)");
+  put_before(R"({ "piece": "table", "at": { "rear": "1/8", "left": "22 1/8" }, "on")",
+             R"({ "piece": "leg", "stowed": "front locker" },)");
+  const Plan plan = plan_from(text);
+  const std::vector<Conversion> found = conversions_of(plan);
+  ASSERT_EQ(found[0].verdict, Decided::none);
+  const auto leg = std::ranges::find(found[0].stuck, "leg", &Stuck::piece);
+  ASSERT_NE(leg, found[0].stuck.end());
+  EXPECT_TRUE(leg->by_places);
+  EXPECT_EQ(std::ranges::count(leg->by, "room"), 0);
+  EXPECT_EQ(std::ranges::count(leg->by, "table"), 1);
+}
+
 // A room 7 in longer at the front, and all that stands in it 7 in farther from there: the same steps, each 7
 // in farther along.
 TEST(Steps, AreShiftedWithTheirTrailer) {

@@ -60,6 +60,9 @@ struct Stuck {
   /// Ids of what bars every way, the room as "room"; empty: nothing alone, but all together.
   std::vector<std::string> by;
   Length depth;  ///< how far it reaches into the first of them where it stands; zero: not at all
+  /// Not where they are: places that these pieces may have take it at every height at which it could be
+  /// carried.
+  bool by_places = false;
 };
 
 /// The way from one configuration of the plan to another. Every figure holds within the moves, places and
@@ -83,16 +86,16 @@ struct Conversion {
 ///
 /// Moves: a piece is lifted straight up, carried level, slid along x and y, turned by quarters, tipped over a
 /// lower edge, and lowered straight down; while it is carried it counts as its box, and keeps clear of every
-/// place where another piece may be at any stage. A board or table that lies square and does not come straight
-/// up is tilted, by the least of 4, 8, ... 88 degrees, and laid level again above what barred it. What is
-/// hinged to a fixture goes from one place to another by a fold about its hinge, or not at all. A portable
-/// heater is never tipped. Nothing moves while it
-/// carries something, or is laid down before all that carries it is there. Foam gives up to 1/2 in; a soft
-/// piece that no straight way takes is bent past what is near, but never out from under what it carries. A
-/// locker is opened whole: whatever stands in the sweep of its lid, door or drawer must be moved first.
-/// Places: those of both configurations, tops of benches, cabinets, counters, cushions and boards that carry
-/// two thirds of the piece each way (own choice) and give no heat, the floor, another piece put aside,
-/// outside of a door. Bounds: those of SearchBounds, in stages, not in time.
+/// place where another piece may be at any stage. A board or table that lies square and does not come
+/// straight up is tilted, by the least of 4, 8, ... 88 degrees, and laid level again above what barred it.
+/// What is hinged to a fixture goes from one place to another by a fold about its hinge, or not at all. A
+/// portable heater is never tipped. Nothing moves while it carries something, or is laid down before all that
+/// carries it is there. Foam gives up to 1/2 in; a soft piece that no straight way takes is bent past what is
+/// near, but never out from under what it carries. A locker is opened whole: whatever stands in the sweep of
+/// its lid, door or drawer must be moved first. Places: those of both configurations, tops of benches,
+/// cabinets, counters, cushions and boards that carry two thirds of the piece each way (own choice) and give
+/// no heat, the floor, another piece put aside, outside of a door. Bounds: those of SearchBounds, in stages,
+/// not in time.
 ///
 /// Problems as of `arranged`. Points into `plan`.
 Result<std::vector<Conversion>> conversions(const Plan& plan);

@@ -8,6 +8,9 @@
 
 namespace berthwright {
 
+/// Nothing soft belongs this near before an alarm (our own choice).
+inline constexpr Length before_an_alarm = 12_in;
+
 /// Where a smoke, CO or gas alarm hangs.
 struct AlarmPlace {
   enum class Mount { ceiling, outside_wall, inside, unknown };

@@ -10,6 +10,8 @@ namespace berthwright {
 
 /// What two published tests ask of an opening through which a person gets out.
 inline constexpr Sides vehicle_opening{24_in, 17_in};  ///< NFPA 1192: across and high, a body lying level
+/// What stands this near inside of an opening takes of it (our own choice: the height a body needs).
+inline constexpr Length before_an_opening = 17_in;
 inline constexpr Length dwelling_side = 22_in;         ///< 24 CFR 3280.404: smallest side, and area
 inline constexpr Area dwelling_area = Area::rectangle(60_in, 12_in);
 
