@@ -30,7 +30,7 @@ struct TextPages {
   std::string id;       ///< of the file's stem
   std::string suffix;
 };
-void add_text_pages(std::vector<Draft>& drafts, const Plan& plan, const TextPages& pages, std::vector<Note> notes);
+void add_text_pages(std::vector<Draft>& drafts, const Plan& plan, const TextPages& pages, std::vector<Note> rest);
 
 /// The drafts numbered in order, with file names and title blocks. std::logic_error where lettering meets
 /// lettering.

@@ -25,7 +25,7 @@ constexpr PaperLength least_bar_mark = paper_mm(8, 10);
 
 /// A part of a load in ten-thousandths, a hundred times it at most: no axis shows more.
 std::optional<std::int64_t> bar_part(const std::optional<Mass>& load, Mass whole, Rounding rounding) {
-  constexpr Int128 farthest_shown = 100 * bar_whole;
+  constexpr Int128 farthest_shown = Int128{100} * bar_whole;
   if (!load) return std::nullopt;
   const Int128 part = rounded(Int128{load->units()} * bar_whole, whole.units(), rounding);
   return static_cast<std::int64_t>(std::clamp(part, -farthest_shown, farthest_shown));

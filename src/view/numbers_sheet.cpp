@@ -62,15 +62,21 @@ std::string load_label(const std::string& what, const std::optional<LoadSpan>& l
   return what;
 }
 
-void lay_label(const DrawnConfiguration& of, const PlanView& view, Point at, PaperPoint target,
-               const std::string& words, bool in_room, Laid& laid) {
-  LabelWish wish = place_wish(of, view, at);
-  if (!in_room) wish.within.clear();
-  add_wordings(wish, words, lettering::label);
-  wish.target = target;
+/// What is told at a place, within the room where it lies in it.
+struct ToldAt {
+  Point place;
+  std::string words;
+  bool in_room = true;
+};
+
+void lay_label(const DrawnConfiguration& of, const PlanView& view, const ToldAt& told, Laid& laid) {
+  LabelWish wish = place_wish(of, view, told.place);
+  if (!told.in_room) wish.within.clear();
+  add_wordings(wish, told.words, lettering::label);
+  wish.target = view(told.place);
   wish.weight = weight_of_figures;
   wish.may_touch = true;
-  wish.key = words;
+  wish.key = told.words;
   laid.wishes.push_back(std::move(wish));
 }
 
@@ -92,8 +98,7 @@ void lay_chassis(const Weighing& of, const PlanView& view, Laid& laid) {
         laid.signs.push_back(wheel_box(view(wheel)));
       }
     const Point told{*chassis.axle, middle + half(half(reach))};
-    lay_label(of.of, view, told, view(told), load_label("axle", balance.axle, std::nullopt, plan->unit), true,
-              laid);
+    lay_label(of.of, view, {told, load_label("axle", balance.axle, std::nullopt, plan->unit)}, laid);
   }
   if (chassis.coupling) {
     const Point ball{-*chassis.coupling, middle};
@@ -101,10 +106,9 @@ void lay_chassis(const Weighing& of, const PlanView& view, Laid& laid) {
     drawn.marks.emplace_back(straight(Ink::chassis, at, view({Length{}, middle})));
     add(drawn.marks, coupling_sign(at));
     laid.signs.push_back(sign_box(at, paper_mm(2)));
-    lay_label(of.of, view, ball, at,
-              load_label(balance.coupling ? std::string(coupling_load(plan->english)) : "coupling",
-                         balance.coupling, balance.coupling_change, plan->unit),
-              false, laid);
+    const std::string what = balance.coupling ? std::string(coupling_load(plan->english)) : "coupling";
+    lay_label(of.of, view,
+              {ball, load_label(what, balance.coupling, balance.coupling_change, plan->unit), false}, laid);
   }
   laid.above.push_back(std::move(drawn));
 }
@@ -132,7 +136,7 @@ void lay_middle(const Weighing& of, const PlanView& view, Laid& laid) {
                             Diagonal::rising});
   }
   laid.above.push_back(std::move(drawn));
-  lay_label(of.of, view, centre, view(centre), middle_label(of), true, laid);
+  lay_label(of.of, view, {centre, middle_label(of)}, laid);
 }
 
 /// The things that move the load on the coupling most have their names; of water the tank.

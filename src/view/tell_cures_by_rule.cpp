@@ -220,13 +220,11 @@ std::string nothing_far_from_cooking(const ToldCure& told) {
 
 std::string nothing_of_a_heater(const ToldCure& told) {
   return "Keep to the data plate of " + told.thing() +
-         "; nothing asks more of it: this figure is one of portable heaters.";
+         ": this figure is one of portable heaters, told to compare.";
 }
 std::string nothing_below_a_bunk(const ToldCure& told) {
-  return "Leave " + told.thing() + " beside " + names_with_and(told.plan, told.cure.alike) +
-         ", which lies higher than that figure: a lower sill would serve nobody there. Tell the buyer that "
-         "one "
-         "climbs out.";
+  return "Leave " + told.thing() + " where it is: a lower sill would serve nobody in " +
+         names_with_and(told.plan, told.cure.alike) + ". Tell the buyer that one climbs out there.";
 }
 
 constexpr std::array nothing{
