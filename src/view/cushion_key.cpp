@@ -34,12 +34,12 @@ constexpr std::int64_t smallest_readable = 100;
 /// All that the key shows.
 struct CushionKey {
   const Plan& plan;
-  const std::vector<Cover>& covers;
+  std::span<const Cover> covers;
   std::vector<Arrangement> stood;  ///< off the road
   std::vector<std::string> letters;
 };
 
-CushionKey key_of(const Plan& plan, const std::vector<Cover>& covers) {
+CushionKey key_of(const Plan& plan, std::span<const Cover> covers) {
   CushionKey key{plan, covers, {}, cover_letters(plan, covers)};
   for (const Configuration& configuration : plan->configurations)
     if (!is_on_the_road(configuration)) key.stood.push_back(arranged(plan, configuration).value());
@@ -280,7 +280,7 @@ void add_cushion(const CushionKey& key, const KeyLayout& layout, KeyRow row, She
 
 }  // namespace
 
-std::vector<Draft> key_drafts(const Plan& plan, const std::vector<Cover>& covers) {
+std::vector<Draft> key_drafts(const Plan& plan, std::span<const Cover> covers) {
   if (covers.empty()) return {};
   const CushionKey key = key_of(plan, covers);
   KeyLayout layout = key_layout(key);

@@ -81,7 +81,7 @@ std::vector<Mark> label_marks(const Plan& plan, const CushionLabel& label, const
 
 }  // namespace
 
-std::vector<Draft> label_drafts(const Plan& plan, const std::vector<Cover>& covers) {
+std::vector<Draft> label_drafts(const Plan& plan, std::span<const Cover> covers) {
   const std::vector<std::string> letters = cover_letters(plan, covers);
   std::vector<CushionLabel> labels;
   for (std::size_t i = 0; i < covers.size(); ++i) {

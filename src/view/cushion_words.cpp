@@ -45,7 +45,7 @@ std::vector<std::string> cushion_letters(const Plan& plan) {
   return letters;
 }
 
-std::vector<std::string> cover_letters(const Plan& plan, const std::vector<Cover>& covers) {
+std::vector<std::string> cover_letters(const Plan& plan, std::span<const Cover> covers) {
   const std::vector<std::string> all = cushion_letters(plan);
   std::vector<std::string> letters;
   for (const Cover& cover : covers)

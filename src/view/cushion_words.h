@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -12,7 +13,7 @@ namespace berthwright {
 std::vector<std::string> cushion_letters(const Plan& plan);
 
 /// Those of the covers' pieces, in their order.
-std::vector<std::string> cover_letters(const Plan& plan, const std::vector<Cover>& covers);
+std::vector<std::string> cover_letters(const Plan& plan, std::span<const Cover> covers);
 
 /// "A, Front seat": the letter before the name; the name alone where it is the letter.
 std::string lettered_name(const std::string& letter, const Piece& piece);

@@ -152,6 +152,21 @@ std::vector<Note> certain_notes(const DrawnConfiguration& of) {
   return notes;
 }
 
+namespace {
+
+// Grain and dots keep clear of lettering.
+Group painted(const std::string& title, const std::vector<PlanThing>& things,
+              const std::vector<PaperBox>& lettering) {
+  Group group{title, {}, 0};
+  for (const PlanThing& thing : things) {
+    add(group.marks, thing.paths);
+    add(group.marks, grain_of(thing, lettering));
+  }
+  return group;
+}
+
+}  // namespace
+
 PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, const Surroundings& around,
                          const PaperBox& area) {
   const std::vector<PlanThing> things = plan_things(view, *of.plan, of.answer->arrangement);
@@ -193,12 +208,7 @@ PlanDrawing plan_drawing(const DrawnConfiguration& of, const PlanView& view, con
     wishes.insert(wishes.end(), more.begin(), more.end());
   const std::vector<PlacedLabel> labels = placed_labels(field, wishes);
   const std::vector<PaperBox> lettering = lettering_among(labels, others.back().marks);
-  Group painted{solid.title, {}, 0};
-  for (const PlanThing& thing : things) {
-    add(painted.marks, thing.paths);
-    add(painted.marks, grain_of(thing, lettering));
-  }
-  groups.push_back(std::move(painted));
+  groups.push_back(painted(solid.title, things, lettering));
   others.insert(others.begin(), off_level_group(of, view, lettering));
   for (const Group& group : others)
     if (!group.marks.empty()) groups.push_back(group);

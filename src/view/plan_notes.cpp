@@ -88,6 +88,58 @@ bool is_about(const Finding& finding, std::span<const std::string_view> rules) {
                              [&](std::string_view rule) { return finding.rule.text().starts_with(rule); });
 }
 
+struct LegendSign {
+  Ink ink;
+  std::string_view words;
+};
+constexpr std::array legend_signs{LegendSign{Ink::fixture, "fixed"},
+                                  LegendSign{Ink::cushion, "cushion"},
+                                  LegendSign{Ink::foam_dots, "cushion"},
+                                  LegendSign{Ink::board, "board"},
+                                  LegendSign{Ink::table, "table top"},
+                                  LegendSign{Ink::appliance, "gives heat"},
+                                  LegendSign{Ink::overhead, "hangs above"},
+                                  LegendSign{Ink::alarm, "alarm"},
+                                  LegendSign{Ink::bed_outline, "bed"},
+                                  LegendSign{Ink::made_up, "bedding made up, hanging over"},
+                                  LegendSign{Ink::sleeping_rectangle, "largest rectangle, drawn just inside"},
+                                  LegendSign{Ink::off_level, "no mattress: off the bed's level"},
+                                  LegendSign{Ink::heat_line, "distance to heat"},
+                                  LegendSign{Ink::gap, "gap"},
+                                  LegendSign{Ink::ridge, "ridge"},
+                                  LegendSign{Ink::clash, "clash: space that two things need"},
+                                  LegendSign{Ink::section_cut, "a section is cut here"},
+                                  LegendSign{Ink::cut_foam, "cushion, cut"},
+                                  LegendSign{Ink::cut_box, "hollow box, cut"},
+                                  LegendSign{Ink::cut_board, "timber, board, cut"},
+                                  LegendSign{Ink::cut_thin, "thin board, cut"},
+                                  LegendSign{Ink::seen_behind, "stands behind"},
+                                  LegendSign{Ink::person, "person, for scale"},
+                                  LegendSign{Ink::hidden_person, "the same, hidden"},
+                                  LegendSign{Ink::before_plane, "stands before the plane"},
+                                  LegendSign{Ink::no_room, "person who does not fit"},
+                                  LegendSign{Ink::quiet, "stands there"},
+                                  LegendSign{Ink::quiet_overhead, "hangs above"},
+                                  LegendSign{Ink::alert, "warning: gives heat"},
+                                  LegendSign{Ink::zone_published, "nearer than the published distance"},
+                                  LegendSign{Ink::zone_plate, "nearer than the data plate asks"},
+                                  LegendSign{Ink::cord, "cord, over the floor"},
+                                  LegendSign{Ink::sign_outlet, "outlet"},
+                                  LegendSign{Ink::site_region, "the heater's corner may stand here"},
+                                  LegendSign{Ink::site_taken, "the rule takes these places"},
+                                  LegendSign{Ink::site_place, "the heater there, arrow at its front"},
+                                  LegendSign{Ink::balance, "centre of gravity"},
+                                  LegendSign{Ink::balance_area, "it lies anywhere in this"},
+                                  LegendSign{Ink::chassis, "axle and drawbar, a mere line"},
+                                  LegendSign{Ink::wheel, "wheel, not to scale"},
+                                  LegendSign{Ink::asked_range, "of a bar: what is asked"},
+                                  LegendSign{Ink::figure_span, "of a bar: the figure, from end to end"},
+                                  LegendSign{Ink::way_band, "widest way out, as wide as it is"},
+                                  LegendSign{Ink::pinch, "where it is narrowest"},
+                                  LegendSign{Ink::sign_exit, "opening to get out by"},
+                                  LegendSign{Ink::sign_shut, "does not serve from here"},
+                                  LegendSign{Ink::sign_alarm, "alarm"}};
+
 }  // namespace
 
 std::vector<Note> alert_notes(const DrawnConfiguration& of, std::span<const std::string_view> rules) {
@@ -236,63 +288,12 @@ std::vector<Note> absent_notes(const DrawnConfiguration& of, const std::vector<s
 }
 
 std::vector<Note> legend_notes(const std::vector<Group>& groups) {
-  struct Sign {
-    Ink ink;
-    std::string_view words;
-  };
-  constexpr std::array signs{Sign{Ink::fixture, "fixed"},
-                             Sign{Ink::cushion, "cushion"},
-                             Sign{Ink::foam_dots, "cushion"},
-                             Sign{Ink::board, "board"},
-                             Sign{Ink::table, "table top"},
-                             Sign{Ink::appliance, "gives heat"},
-                             Sign{Ink::overhead, "hangs above"},
-                             Sign{Ink::alarm, "alarm"},
-                             Sign{Ink::bed_outline, "bed"},
-                             Sign{Ink::made_up, "bedding made up, hanging over"},
-                             Sign{Ink::sleeping_rectangle, "largest rectangle, drawn just inside"},
-                             Sign{Ink::off_level, "no mattress: off the bed's level"},
-                             Sign{Ink::heat_line, "distance to heat"},
-                             Sign{Ink::gap, "gap"},
-                             Sign{Ink::ridge, "ridge"},
-                             Sign{Ink::clash, "clash: space that two things need"},
-                             Sign{Ink::section_cut, "a section is cut here"},
-                             Sign{Ink::cut_foam, "cushion, cut"},
-                             Sign{Ink::cut_box, "hollow box, cut"},
-                             Sign{Ink::cut_board, "timber, board, cut"},
-                             Sign{Ink::cut_thin, "thin board, cut"},
-                             Sign{Ink::seen_behind, "stands behind"},
-                             Sign{Ink::person, "person, for scale"},
-                             Sign{Ink::hidden_person, "the same, hidden"},
-                             Sign{Ink::before_plane, "stands before the plane"},
-                             Sign{Ink::no_room, "person who does not fit"},
-                             Sign{Ink::quiet, "stands there"},
-                             Sign{Ink::quiet_overhead, "hangs above"},
-                             Sign{Ink::alert, "warning: gives heat"},
-                             Sign{Ink::zone_published, "nearer than the published distance"},
-                             Sign{Ink::zone_plate, "nearer than the data plate asks"},
-                             Sign{Ink::cord, "cord, over the floor"},
-                             Sign{Ink::sign_outlet, "outlet"},
-                             Sign{Ink::site_region, "the heater's corner may stand here"},
-                             Sign{Ink::site_taken, "the rule takes these places"},
-                             Sign{Ink::site_place, "the heater there, arrow at its front"},
-                             Sign{Ink::balance, "centre of gravity"},
-                             Sign{Ink::balance_area, "it lies anywhere in this"},
-                             Sign{Ink::chassis, "axle and drawbar, a mere line"},
-                             Sign{Ink::wheel, "wheel, not to scale"},
-                             Sign{Ink::asked_range, "of a bar: what is asked"},
-                             Sign{Ink::figure_span, "of a bar: the figure, from end to end"},
-                             Sign{Ink::way_band, "widest way out, as wide as it is"},
-                             Sign{Ink::pinch, "where it is narrowest"},
-                             Sign{Ink::sign_exit, "opening to get out by"},
-                             Sign{Ink::sign_shut, "does not serve from here"},
-                             Sign{Ink::sign_alarm, "alarm"}};
   std::set<Ink> used;
   for (const Group& group : groups)
     for (const Mark& mark : group.marks)
       if (const Path* path = std::get_if<Path>(&mark)) used.insert(path->ink);
   std::vector<Note> notes;
-  for (const Sign& sign : signs) {
+  for (const LegendSign& sign : legend_signs) {
     if (!used.contains(sign.ink) || (sign.ink == Ink::cushion && used.contains(Ink::foam_dots))) continue;
     if (notes.empty()) add_heading(notes, "Signs");
     notes.push_back({Note::Kind::text, std::string(sign.words), 0, false, sign.ink});

@@ -50,11 +50,17 @@ void draw_as_sign(PlanThing& thing, const PlanView& view, const Rect& room) {
                   {thing.bounds.low.x, thing.bounds.high.y}}};
 }
 
-// Stretches of a level (or upright) line that lie inside the rings and outside the boxes, less `short_of` at
-// both ends.
-void add_line(std::vector<Path>& out, const std::vector<PaperRing>& rings,
-              const std::vector<PaperBox>& lettering, bool level, PaperLength across, Ink ink = Ink::grain,
+/// Where lines are drawn: inside the rings and outside the boxes, all level or all upright.
+struct LinedFace {
+  const std::vector<PaperRing>& rings;
+  const std::vector<PaperBox>& lettering;
+  bool level;
+};
+
+// The stretches of one line there, less `short_of` at both ends.
+void add_line(std::vector<Path>& out, const LinedFace& face, PaperLength across, Ink ink = Ink::grain,
               PaperLength short_of = {}) {
+  const auto& [rings, lettering, level] = face;
   using Micrometres = std::int64_t;
   const auto u = [&](PaperPoint p) { return (level ? p.x : p.y).micrometres(); };
   const auto v = [&](PaperPoint p) { return (level ? p.y : p.x).micrometres(); };
@@ -169,8 +175,8 @@ std::vector<Path> grain_of(const PlanThing& thing, const std::vector<PaperBox>& 
   const PaperLength high = level ? thing.bounds.high.y : thing.bounds.high.x;
   const PaperLength pitch = pairs ? paper_mm(4) : paper_mm(25, 10);
   for (PaperLength at = low + pitch / 2; at < high; at = at + pitch) {
-    add_line(out, thing.rings, lettering, level, at);
-    if (pairs) add_line(out, thing.rings, lettering, level, at + paper_mm(9, 10));
+    add_line(out, {thing.rings, lettering, level}, at);
+    if (pairs) add_line(out, {thing.rings, lettering, level}, at + paper_mm(9, 10));
   }
   return out;
 }
@@ -186,11 +192,11 @@ std::vector<Path> lines_on(const std::vector<PaperRing>& rings, Ink ink,
   bool odd = false;
   for (PaperLength y = box.low.y + pitch / 2; y < box.high.y; y = y + pitch, odd = !odd) {
     if (dots) {
-      add_line(out, rings, lettering, true, y, Ink::foam_dots, odd ? paper_mm(24, 10) : paper_mm(9, 10));
+      add_line(out, {rings, lettering, true}, y, Ink::foam_dots, odd ? paper_mm(24, 10) : paper_mm(9, 10));
       continue;
     }
-    add_line(out, rings, lettering, true, y);
-    if (ink == Ink::table) add_line(out, rings, lettering, true, y + paper_mm(9, 10));
+    add_line(out, {rings, lettering, true}, y);
+    if (ink == Ink::table) add_line(out, {rings, lettering, true}, y + paper_mm(9, 10));
   }
   return out;
 }

@@ -26,9 +26,7 @@ void add_all(std::vector<Draft>& drafts, std::vector<Draft> more) {
 
 }  // namespace
 
-std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters,
-                          std::span<const Conversion> conversions, const std::vector<Cover>& covers,
-                          std::span<const Loads> loads) {
+std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, const WorkedOut& worked_out) {
   std::vector<Draft> drafts;
   std::vector<DrawnConfiguration> drawn;
   for (const ConfigurationAnswer& configuration : answer.configurations)
@@ -40,23 +38,23 @@ std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<cons
   for (const DrawnConfiguration& one : drawn) add_all(drafts, height_drafts(one));
   for (const DrawnConfiguration& one : drawn)
     if (const std::optional<QuietSheet> sheet = heat_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
-  for (const SitedScope& of : sited_scopes(drawn, heaters)) {
+  for (const SitedScope& of : sited_scopes(drawn, worked_out.heaters)) {
     add_all(drafts, quiet_drafts(*of.in.front(), site_sheet(of)));
     add_all(drafts, rule_drafts(of));
   }
   for (const DrawnConfiguration& one : drawn)
     if (const std::optional<QuietSheet> sheet = way_sheet(one)) add_all(drafts, quiet_drafts(one, *sheet));
-  for (const Conversion& conversion : conversions) add_all(drafts, story_drafts(plan, conversion));
-  add_all(drafts, key_drafts(plan, covers));
-  add_all(drafts, label_drafts(plan, covers));
-  for (const Loads& one : loads)
+  for (const Conversion& conversion : worked_out.conversions) add_all(drafts, story_drafts(plan, conversion));
+  add_all(drafts, key_drafts(plan, worked_out.covers));
+  add_all(drafts, label_drafts(plan, worked_out.covers));
+  for (const Loads& one : worked_out.loads)
     for (const DrawnConfiguration& of : drawn)
       if (of.answer->configuration == one.configuration) add_all(drafts, numbers_drafts(of, one));
   for (const DrawnConfiguration& one : drawn) add_all(drafts, raised_drafts(one));
   return finished(plan, std::move(drafts));
 }
 
-std::vector<Sheet> cover_sheets(const Plan& plan, const std::vector<Cover>& covers) {
+std::vector<Sheet> cover_sheets(const Plan& plan, std::span<const Cover> covers) {
   std::vector<Draft> drafts = key_drafts(plan, covers);
   add_all(drafts, label_drafts(plan, covers));
   return finished(plan, std::move(drafts));

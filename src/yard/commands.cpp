@@ -41,7 +41,7 @@ int run_draw(const DrawRequest& request, std::ostream& out, std::ostream& err) {
   const std::string stem = plan_stem(request.plan);
   const std::string folder = request.folder.empty() ? "out/" + stem : request.folder;
   const std::vector<Loads> loads = loads_of(*stood.plan);
-  const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, *heaters, *steps, *cut, loads);
+  const std::vector<Sheet> drawn = sheets(*stood.plan, *stood.answer, {*heaters, *steps, *cut, loads});
   FileMap files;
   if (request.pdf) {
     std::optional<std::string> bytes = pdf_of(drawn, *stood.plan, stem, err);

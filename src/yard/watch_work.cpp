@@ -160,7 +160,7 @@ void WatchWork::draw_rest(std::size_t number, const Stood& stood) {
   if (!cut) return refuse(cut.problems());
   if (!is_newest(number)) return;
   const std::vector<Loads> loads = loads_of(plan);
-  std::vector<Sheet> all = sheets(plan, *stood.answer, *heaters, *found, *cut, loads);
+  std::vector<Sheet> all = sheets(plan, *stood.answer, {*heaters, *found, *cut, loads});
   // The plans come first, in the same order; now they know how many sheets there are.
   const std::shared_ptr<const WatchBoard> board = this->board();
   if (board->plans.save != number) return;

@@ -12,7 +12,7 @@ namespace berthwright {
 SitedPlan::SitedPlan(Plan plan)
     : made(std::move(plan)),
       heaters(heater_places(made.plan, {}).value()),
-      drawn(sheets(made.plan, made.answer, heaters)) {}
+      drawn(sheets(made.plan, made.answer, {.heaters = heaters})) {}
 
 const SitedPlan& SitedPlan::demo(const std::string& name) {
   static MadeOfDemos<SitedPlan> made;

@@ -255,7 +255,7 @@ TEST(CushionKey, SmallPlansEndAtTheWalls) {
 TEST(CushionKey, ComesLastAmongAllSheets) {
   const Keyed keyed(dinette_with_cushions().plan());
   const Answer answer = answered(keyed.plan).value();
-  const std::vector<Sheet> all = sheets(keyed.plan, answer, {}, {}, keyed.cut);
+  const std::vector<Sheet> all = sheets(keyed.plan, answer, {.covers = keyed.cut});
   const std::vector<Sheet> without = sheets(keyed.plan, answer);
   ASSERT_EQ(all.size(), without.size() + keyed.drawn.size());
   EXPECT_TRUE(

@@ -33,7 +33,7 @@ constexpr auto wheels_weighed =
 
 struct NumbersOf {
   explicit NumbersOf(const std::string& sections) : made(small_plan(sections)), loads(loads_of(made.plan)) {
-    for (Sheet& sheet : sheets(made.plan, made.answer, {}, {}, {}, loads))
+    for (Sheet& sheet : sheets(made.plan, made.answer, {.loads = loads}))
       if (sheet.file.find("-numbers") != std::string::npos) drawn.push_back(std::move(sheet));
   }
   Answered made;

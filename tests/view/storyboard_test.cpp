@@ -26,7 +26,7 @@ struct Told {
   Told& operator=(const Told&) = delete;
 
   std::vector<Sheet> sheets_of(const Conversion& conversion) const {
-    std::vector<Sheet> all = sheets(plan, answer, {}, std::span(&conversion, 1));
+    std::vector<Sheet> all = sheets(plan, answer, {.conversions = std::span(&conversion, 1)});
     std::erase_if(all, [](const Sheet& sheet) { return !sheet.file.ends_with("-steps"); });
     return all;
   }

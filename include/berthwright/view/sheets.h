@@ -13,21 +13,27 @@
 
 namespace berthwright {
 
+/// What was worked out of a plan beside its answer, to be drawn with it.
+struct WorkedOut {
+  std::span<const HeaterPlaces> heaters{};
+  std::span<const Conversion> conversions{};
+  std::span<const Cover> covers{};
+  std::span<const Loads> loads{};
+};
+
 /// Every sheet of a plan, numbered in order: a plan of each configuration, then the sections of those that
 /// have a bed or a seat, then the clear heights over each bed where something hangs within 36 in, then over
 /// thin grey plans what gives heat with its distances, where each of `heaters` may stand and what each rule
 /// takes, in every configuration and in all at once that a place is sought for, the ways out, and of each of
 /// `conversions` what is done step by step; of one without an order a page that says so; then those of
-/// `cover_sheets`; of each of `loads` weight, circuits and warming, where the plan states enough of it; last a
-/// raised view of each configuration. Each is followed by pages for those of its notes that found no room
-/// beside it. `heaters`, `covers` and `loads` are of the plan.
-std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, std::span<const HeaterPlaces> heaters = {},
-                          std::span<const Conversion> conversions = {}, const std::vector<Cover>& covers = {},
-                          std::span<const Loads> loads = {});
+/// `cover_sheets`; of each of `loads` weight, circuits and warming, where the plan states enough of it; last
+/// a raised view of each configuration. Each is followed by pages for those of its notes that found no room
+/// beside it. All of `worked_out` is of the plan.
+std::vector<Sheet> sheets(const Plan& plan, const Answer& answer, const WorkedOut& worked_out = {});
 
 /// The key to the cushions, with every measure and where each lies, and labels to cut out; none where
 /// `covers` is empty. Pages are numbered among themselves.
-std::vector<Sheet> cover_sheets(const Plan& plan, const std::vector<Cover>& covers);
+std::vector<Sheet> cover_sheets(const Plan& plan, std::span<const Cover> covers);
 
 /// The proposals for each bay side by side: by day at the left, by night at the right, one row a proposal. A
 /// bay without a proposal has none. Of splits of the plan; pages are numbered among themselves.
