@@ -55,12 +55,17 @@ int order_of(Status status) {
   throw std::logic_error("Status out of range");
 }
 
+constexpr Judgement of_other_limits{Verdict::differs, Because::other_limits};
+
 Judgement judged(const Finding& first, const Finding& second) {
-  if (first.status == Status::unknown || second.status == Status::unknown) return {Verdict::unknown, {}};
-  // Two plans with numbers of their own in the rule's place are held against different things.
-  if (first.override_reason != second.override_reason && first.compared != second.compared) return {};
+  const bool is_own = !first.override_reason.empty() || !second.override_reason.empty();
+  const bool limits_differ = first.compared && second.compared && first.compared != second.compared;
+  // A plan's own number in the rule's place measures with another rule.
+  if (limits_differ && is_own) return of_other_limits;
   if (first.status != second.status)
     return better_if(order_of(first.status) < order_of(second.status), Because::keeps);
+  // What each is asked by its own plate, cord or span it keeps or not; by how much says nothing of the other.
+  if (limits_differ) return of_other_limits;
   if (!first.margin || !second.margin || *first.margin == *second.margin) return {};
   const bool more = *first.margin > *second.margin;
   if (first.status == Status::not_met) return better_if(more, Because::less_short);
@@ -68,8 +73,7 @@ Judgement judged(const Finding& first, const Finding& second) {
 }
 
 Judgement judged(const LoadFigure& first, const LoadFigure& second) {
-  const auto is_open = [](const LoadFigure& one) { return !one.is_known() || one.status == Status::unknown; };
-  if (is_open(first) || is_open(second)) return {Verdict::unknown, {}};
+  if (first.range != second.range) return of_other_limits;
   if (!first.status || !second.status || first.status == second.status) return {};
   return better_if(order_of(*first.status) < order_of(*second.status), Because::keeps);
 }
@@ -79,7 +83,7 @@ bool are_alike(const Finding& a, const Finding& b) {
          a.besides == b.besides;
 }
 bool are_alike(const LoadFigure& a, const LoadFigure& b) {
-  return a.value == b.value && a.status == b.status;
+  return a.value == b.value && a.status == b.status && a.range == b.range;
 }
 
 /// By name, so that figures of one thing meet.
@@ -128,11 +132,8 @@ class PairOf {
           std::ranges::find_if(second, [&](const LoadFigure& other) { return other.is_named_like(one); });
       if (like == second.end())
         add_single({.finding = nullptr, .load = one}, Verdict::only_first);
-      else if (are_alike(one, *like))
-        ++pair_.alike;
       else
-        add_judged({.finding = nullptr, .load = one}, {.finding = nullptr, .load = *like},
-                   judged(one, *like));
+        add_both({.finding = nullptr, .load = one}, {.finding = nullptr, .load = *like}, one, *like);
     }
     for (const LoadFigure& one : second)
       if (std::ranges::none_of(first, [&](const LoadFigure& other) { return other.is_named_like(one); }))
@@ -157,10 +158,18 @@ class PairOf {
 
  private:
   void add(const Finding& first, const Finding& second) {
-    if (are_alike(first, second))
+    add_both({.finding = &first}, {.finding = &second}, first, second);
+  }
+
+  /// Two of a name. What is unknown of both need not be alike.
+  template <class Figure>
+  void add_both(FigureSide first, FigureSide second, const Figure& one, const Figure& other) {
+    if (!first.is_known() || !second.is_known())
+      add_judged(std::move(first), std::move(second), {Verdict::unknown, {}});
+    else if (are_alike(one, other))
       ++pair_.alike;
     else
-      add_judged({.finding = &first}, {.finding = &second}, judged(first, second));
+      add_judged(std::move(first), std::move(second), judged(one, other));
   }
 
   /// What other plans call otherwise: worst with worst among those of one variant.
@@ -247,6 +256,11 @@ ComparedPair pair_of(const ComparedPlan& first, const Configuration* in_first, c
 }
 
 }  // namespace
+
+bool FigureSide::is_known() const {
+  if (finding != nullptr) return finding->status != Status::unknown;
+  return !load || load->is_known();
+}
 
 bool has_one_way(const Rule& rule) {
   return rule.limit.has_value() &&

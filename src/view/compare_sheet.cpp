@@ -160,8 +160,7 @@ class TablePages {
 
   void add_row(const TableCells& cells, Note::Kind kind = Note::Kind::text) {
     std::vector<Mark> marks;
-    PaperBox rest = rest_of_page({});
-    if (!set_row(cells, kind, rest, marks)) {
+    if (!has_room({}) || !set_row(cells, kind, rest_of_page({}), marks)) {
       new_page();
       add_heads();
       marks.clear();
@@ -170,6 +169,18 @@ class TablePages {
     std::string told;
     for (const std::string& cell : cells) told += cell + (cell.ends_with('.') ? " " : "; ");
     place(std::move(marks), kind == Note::Kind::text ? told : "");
+  }
+
+  void leave_space() { top_ = top_ + between_rows; }
+
+  void add_words(const std::string& words) {
+    const std::vector<Note> note{{Note::Kind::text, words, 0, false, std::nullopt}};
+    SetNotes set = set_notes(note, {rest_of_page({})});
+    if (!set.rest.empty()) {
+      new_page();
+      set = set_notes(note, {rest_of_page({})});
+    }
+    place(std::move(set.marks), words);
   }
 
   std::vector<Sheet> sheets() && { return finished(*of_.first->plan, std::move(drafts_)); }
@@ -193,8 +204,10 @@ class TablePages {
     return true;
   }
 
+  bool has_room(PaperLength least) const { return !drafts_.empty() && page_.high.y - top_ >= least; }
+
   PaperBox rest_of_page(PaperLength least) {
-    if (drafts_.empty() || page_.high.y - top_ < least) new_page();
+    if (!has_room(least)) new_page();
     return {{page_.low.x, top_}, page_.high};
   }
 
@@ -206,7 +219,7 @@ class TablePages {
     draft.id = "what";
     draft.suffix = "-differs";
     draft.sheet.scale = 0;
-    draft.sheet.description = "Every figure that differs between A and B.";
+    draft.sheet.description = "Every figure that differs between A and B, or is unknown.";
     drafts_.push_back(std::move(draft));
     top_ = page_.low.y;
   }
@@ -242,6 +255,9 @@ std::vector<Sheet> table_sheets(const Comparison& of) {
                      compared_verdict(of, figure)});
     }
   }
+  pages.leave_space();
+  for (const std::string& sentence : lacking_configurations(of)) pages.add_words(sentence);
+  pages.add_words(std::string(compared_caution()));
   return std::move(pages).sheets();
 }
 

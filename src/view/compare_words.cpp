@@ -1,5 +1,6 @@
 #include "view/compare_words.h"
 
+#include <algorithm>
 #include <stdexcept>
 
 #include <berthwright/exact/measure.h>
@@ -7,6 +8,7 @@
 
 #include "view/called.h"
 #include "view/load_words.h"
+#include "view/telling.h"
 
 namespace berthwright {
 namespace {
@@ -57,12 +59,6 @@ std::string circuit_name(const Plan& plan, const std::string& id) {
   return id;
 }
 
-std::string length_span_text(const LengthSpan& span, Unit own) {
-  if (span.high - span.low <= one_tick) return both(span.low, own);
-  return both(span.low, own, {.rounding = Rounding::down}) + " to " +
-         both(span.high, own, {.rounding = Rounding::up});
-}
-
 std::string count_text(const LoadFigure& figure, const CountSpan& span, const Plan& plan) {
   constexpr std::int64_t hundred = 100;
   switch (figure.kind) {
@@ -82,15 +78,21 @@ bool is_change(LoadFigure::Kind kind) {
   return kind == LoadFigure::Kind::coupling_change || kind == LoadFigure::Kind::sides;
 }
 
+std::string load_words(LoadFigure::Kind kind, const LoadSpan& load, Unit own) {
+  if (!load.low && !load.high) return "unknown";
+  if (kind == LoadFigure::Kind::added) return load_text(MassSpan{*load.low, load.high}, own);
+  return is_change(kind) ? change_text(load, own) : load_text(load, own);
+}
+
 std::string load_figure_text(const LoadFigure& figure, const Plan& plan) {
   std::string text = "unknown";
   if (figure.value) {
     if (const auto* load = std::get_if<LoadSpan>(&*figure.value))
-      text = is_change(figure.kind) ? change_text(*load, plan->unit) : load_text(*load, plan->unit);
-    if (const auto* length = std::get_if<LengthSpan>(&*figure.value))
-      text = length_span_text(*length, plan->unit);
+      text = load_words(figure.kind, *load, plan->unit);
+    if (const auto* length = std::get_if<LengthSpan>(&*figure.value)) text = where_text(*length, plan->unit);
     if (const auto* share = std::get_if<ShareSpan>(&*figure.value)) text = share_text(*share);
     if (const auto* count = std::get_if<CountSpan>(&*figure.value)) text = count_text(figure, *count, plan);
+    if (std::holds_alternative<Never>(*figure.value)) text = "never, by these figures";
   }
   if (figure.status && (figure.value || *figure.status != Status::unknown))
     text += ", " + std::string(word(term_of(*figure.status), plan->english));
@@ -103,9 +105,11 @@ std::string finding_text(const Finding& finding, const Plan& plan) {
   if (finding.measured)
     text = quantity_text(*finding.measured, plan->unit, at_least ? Rounding::down : Rounding::up) + ", ";
   text += word(term_of(finding.status), plan->english);
-  if (finding.status == Status::not_met && finding.compared)
+  const bool is_own = !finding.override_reason.empty();
+  if (finding.compared && (finding.status == Status::not_met || is_own))
     text += " (asked " +
-            quantity_text(*finding.compared, plan->unit, at_least ? Rounding::up : Rounding::down) + ")";
+            quantity_text(*finding.compared, plan->unit, at_least ? Rounding::up : Rounding::down) +
+            (is_own ? ", the plan's own figure: " + finding.override_reason : "") + ")";
   std::vector<std::string> about;
   if (!finding.bed.text().empty()) about.push_back(name_of(plan, finding.bed.text()));
   for (const std::string& id : finding.subjects) about.push_back(name_of(plan, id));
@@ -118,16 +122,16 @@ std::string finding_text(const Finding& finding, const Plan& plan) {
 /// Whose number the rule holds, where one is better by it.
 std::string source_of(const Comparison& of, const ComparedFigure& figure) {
   const FigureSide& side = figure.either();
-  if (side.finding != nullptr) return source_text(side.finding->source);
+  if (side.finding != nullptr) {
+    const std::string first = Telling(*of.first->plan, *figure.first->finding).whose();
+    const std::string second = Telling(*of.second->plan, *figure.second->finding).whose();
+    return first == second ? first : "A: " + first + "; B: " + second;
+  }
   const std::optional<LoadVerdict::Kind> kind = rule_of(side.load->kind);
   if (!kind) throw std::logic_error("better by no rule");
   switch (*kind) {
-    case LoadVerdict::Kind::share: {
-      const Source& first = share_range((*of.first->plan)->chassis->range).source;
-      const Source& second = share_range((*of.second->plan)->chassis->range).source;
-      return first == second ? source_text(first)
-                             : "A: " + source_text(first) + "; B: " + source_text(second);
-    }
+    case LoadVerdict::Kind::share:
+      return source_text(share_range(*side.load->range).source);
     case LoadVerdict::Kind::sides:
       return std::to_string(most_aside_percent) + " % of the axle, common practice, no source";
     case LoadVerdict::Kind::supply:
@@ -151,9 +155,28 @@ std::string better_words(const Comparison& of, const ComparedFigure& figure, con
     case Because::more_to_spare:
       return lead + "both keep it, " + better + " with more to spare.";
     case Because::nothing:
+    case Because::other_limits:
       break;
   }
   throw std::logic_error("better for no reason");
+}
+
+/// The number that a side was compared with, where the two were compared with different ones.
+std::string limit_words(const ComparedPlan& plan, const FigureSide& side) {
+  return side.finding != nullptr ? Telling(*plan.plan, *side.finding).demand()
+                                 : share_range_text(*side.load->range);
+}
+
+std::string differs_words(const Comparison& of, const ComparedFigure& figure) {
+  if (figure.because != Because::other_limits) return "They differ; no rule says which is better.";
+  return "They were compared with different numbers, so neither is better: A with " +
+         limit_words(*of.first, *figure.first) + "; B with " + limit_words(*of.second, *figure.second) + ".";
+}
+
+std::string unknown_words(const ComparedFigure& figure) {
+  if (!figure.first->is_known() && !figure.second->is_known())
+    return "Neither is fully known, so neither is better.";
+  return std::string(figure.first->is_known() ? "B" : "A") + " is not fully known, so neither is better.";
 }
 
 }  // namespace
@@ -193,9 +216,9 @@ std::string compared_verdict(const Comparison& of, const ComparedFigure& figure)
     case Verdict::second_better:
       return better_words(of, figure, "B");
     case Verdict::differs:
-      return "They differ; no rule says which is better.";
+      return differs_words(of, figure);
     case Verdict::unknown:
-      return "One of them is unknown, so neither is better.";
+      return unknown_words(figure);
     case Verdict::only_first:
       return "Only A has it.";
     case Verdict::only_second:
@@ -217,12 +240,17 @@ std::string pair_sum(const ComparedPair& pair) {
     for (const ComparedFigure& figure : pair.figures) some += figure.verdict == verdict ? 1 : 0;
     return std::to_string(some);
   };
-  if (pair.figures.empty()) return "Nothing differs; " + std::to_string(pair.alike) + " figures are alike.";
-  return "Of the figures that differ A is better in " + count(Verdict::first_better) + " and B in " +
-         count(Verdict::second_better) + ", each by the rule that is named; in " + count(Verdict::differs) +
-         " no rule says which, " + count(Verdict::unknown) + " are unknown, " + count(Verdict::only_first) +
-         " only A has and " + count(Verdict::only_second) + " only B. Alike are " +
-         std::to_string(pair.alike) + ".";
+  const std::string alike = std::to_string(pair.alike);
+  if (pair.figures.empty()) return "Nothing differs; " + alike + " figures are alike.";
+  if (std::ranges::all_of(pair.figures,
+                          [](const ComparedFigure& figure) { return figure.verdict == Verdict::unknown; }))
+    return "Nothing that is known differs; " + alike + " figures are alike, " + count(Verdict::unknown) +
+           " unknown.";
+  return "Of the figures that differ or are unknown A is better in " + count(Verdict::first_better) +
+         " and B in " + count(Verdict::second_better) + ", each by the rule that is named; in " +
+         count(Verdict::differs) + " no rule says which, " + count(Verdict::unknown) + " are unknown, " +
+         count(Verdict::only_first) + " only A has and " + count(Verdict::only_second) +
+         " only B. Alike are " + alike + ".";
 }
 
 std::vector<std::string> lacking_configurations(const Comparison& of) {
@@ -241,9 +269,12 @@ std::vector<std::string> lacking_configurations(const Comparison& of) {
 }
 
 std::string_view compared_caution() {
-  return "Better is said of one figure by one rule, never of a whole layout. What has no number of its own "
-         "in "
-         "the rule, or is limited from two sides, only differs.";
+  return "Better is said of one figure by one rule, never of a whole layout: of the one that keeps the rule "
+         "where the other does not or only closely, or that falls short of it by less. Of two that keep it "
+         "one is better only where the rule has a number and no other rule limits the same from the other "
+         "side. Where the plans put different numbers or ranges in a rule's place they only differ, and what "
+         "is "
+         "not fully known is never better.";
 }
 
 std::string_view word(Verdict verdict) {
@@ -274,6 +305,8 @@ std::string_view word(Because because) {
       return "less short";
     case Because::more_to_spare:
       return "more to spare";
+    case Because::other_limits:
+      return "other limits";
   }
   throw std::logic_error("Because out of range");
 }

@@ -128,6 +128,7 @@ class BarsOf {
   }
 
   std::string own_change(const LoadSpan& change) const {
+    if (!change.low && !change.high) return "unknown";
     const std::string words = change_text(change, plan_->unit);
     std::string own;
     for (std::size_t at = 0; at < words.size();) {

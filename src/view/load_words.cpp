@@ -13,12 +13,6 @@ namespace {
 
 constexpr std::size_t movers_told = 5;
 
-std::string where_text(const LengthSpan& span, Unit own) {
-  if (span.high - span.low <= one_tick) return both(span.low, own);
-  return both(span.low, own, {.rounding = Rounding::down}) + " to " +
-         both(span.high, own, {.rounding = Rounding::up});
-}
-
 std::vector<std::string> names_unknown(const Balance& balance) {
   std::vector<std::string> names;
   for (const WeighedThing& thing : balance.things)
@@ -31,9 +25,10 @@ std::string trailer(const Plan& plan) { return std::string(word(Term::trailer, p
 
 std::string added_sentence(const Plan& plan, const Balance& balance) {
   const bool weighed = plan->chassis && plan->chassis->weighed;
+  const std::string weight = load_text(balance.added, plan->unit);
   std::string text = std::string("What the plan holds") +
-                     (weighed ? " beside what stood on the scales weighs " : " weighs ") +
-                     load_text(balance.added, plan->unit);
+                     (weighed ? " beside what stood on the scales " : " ") +
+                     (weight == "unknown" ? "is of unknown weight" : "weighs " + weight);
   const std::vector<std::string> unknown = names_unknown(balance);
   if (!unknown.empty())
     text += ": the plan does not say what " + listed_with_and(unknown) +
@@ -61,8 +56,7 @@ std::string tanks_lead(TankState tanks) {
 
 std::string share_sentence(const Plan& plan, const Balance& balance) {
   const ShareRange& range = share_range(plan->chassis->range);
-  const std::string asked = std::to_string(range.least) + " to " + std::to_string(range.most) + " % (" +
-                            source_text(range.source) + ")";
+  const std::string asked = share_range_text(range.range);
   if (!balance.share)
     return "Its share is unknown" +
            std::string(range.of_plate && !plan->chassis->whole_limit ? ", as the plan does not give the plate"
@@ -110,7 +104,8 @@ std::string verdict_word(const Plan& plan, const Loads& loads, LoadVerdict::Kind
                          TankState tanks = TankState::as_told) {
   for (const LoadVerdict& verdict : verdicts_on(plan, loads))
     if (verdict.kind == kind && verdict.tanks == tanks)
-      return std::string(word(term_of(verdict.status), plan->english));
+      return verdict.status == Status::unknown ? "kept or not, by what is not known"
+                                               : std::string(word(term_of(verdict.status), plan->english));
   throw std::logic_error("a verdict that was not asked for");
 }
 
@@ -164,10 +159,13 @@ std::string sides_text(const LoadSpan& side, Unit own) {
   const LoadSpan mirrored{side.high ? std::optional(Mass{} - *side.high) : std::nullopt,
                           side.low ? std::optional(Mass{} - *side.low) : std::nullopt};
   if (side.low == Mass{} && side.high == Mass{}) return "Left and right wheels carry the same";
-  if (side.low && *side.low >= Mass{})
-    return "The right wheels carry " + load_text(side, own) + " more than the left ones";
-  if (side.high && *side.high <= Mass{})
-    return "The left wheels carry " + load_text(mirrored, own) + " more than the right ones";
+  const auto heavier = [&](const char* these, const LoadSpan& by, const char* those) {
+    const bool by_unknown = by.low == Mass{} && !by.high;
+    return std::string("The ") + these + " wheels carry " +
+           (by_unknown ? "an unknown amount" : load_text(by, own)) + " more than the " + those + " ones";
+  };
+  if (side.low && *side.low >= Mass{}) return heavier("right", side, "left");
+  if (side.high && *side.high <= Mass{}) return heavier("left", mirrored, "right");
   return "Which wheels carry more is open: the right ones less the left ones, " + change_text(side, own);
 }
 
@@ -227,6 +225,8 @@ std::string load_text(const LoadSpan& load, Unit own) {
 }
 
 std::string load_text(const MassSpan& weight, Unit own) {
+  // Everything weighs at least nothing.
+  if (weight.least == Mass{} && !weight.most) return "unknown";
   return load_text(LoadSpan{weight.least, weight.most}, own);
 }
 
@@ -237,9 +237,23 @@ std::string change_text(const LoadSpan& change, Unit own) {
   if (change.is_known()) return with_sign(*change.high, Rounding::nearest);
   if (change.low && change.high)
     return with_sign(*change.low, Rounding::down) + " to " + with_sign(*change.high, Rounding::up);
+  if (change.low == Mass{}) return "an unknown amount more";
+  if (change.high == Mass{}) return "an unknown amount less";
   if (change.low) return "at least " + with_sign(*change.low, Rounding::down);
   if (change.high) return "at most " + with_sign(*change.high, Rounding::up);
   return "an unknown amount";
+}
+
+std::string where_text(const LengthSpan& span, Unit own) {
+  if (span.high - span.low <= one_tick) return both(span.low, own);
+  return both(span.low, own, {.rounding = Rounding::down}) + " to " +
+         both(span.high, own, {.rounding = Rounding::up});
+}
+
+std::string share_range_text(TowingRange of) {
+  const ShareRange& range = share_range(of);
+  return std::to_string(range.least) + " to " + std::to_string(range.most) + " % (" +
+         source_text(range.source) + ")";
 }
 
 std::string share_text(const ShareSpan& share) {
@@ -252,22 +266,6 @@ std::string share_text(const ShareSpan& share) {
   const bool is_beside_whole = share.low != share.high && (share.low % 100 == 0 || share.high % 100 == 0);
   if (share.high - share.low <= 1 && !is_beside_whole) return percent(share.high) + " %";
   return percent(share.low) + " to " + percent(share.high) + " %";
-}
-
-std::string amperes_text(std::int64_t tenths) {
-  return std::to_string(tenths / 10) + (tenths % 10 != 0 ? "." + std::to_string(tenths % 10) : "") + " A";
-}
-
-std::string current_text(std::int64_t watts, int volts) {
-  return amperes_text(tenths_of_ampere(watts, volts)) + " (" + std::to_string(watts) + " W)";
-}
-
-std::string duration_text(std::int64_t seconds, Rounding rounding) {
-  constexpr std::int64_t minute = 60;
-  constexpr std::int64_t hour = 60;
-  const std::int64_t minutes = (seconds + (rounding == Rounding::up ? minute - 1 : 0)) / minute;
-  if (minutes < hour) return std::to_string(minutes) + " min";
-  return std::to_string(minutes / hour) + " h " + std::to_string(minutes % hour) + " min";
 }
 
 std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) {

@@ -56,7 +56,9 @@ Length middle_line(const Plan& plan) { return half(plan->interior.width); }
 std::string load_label(const std::string& what, const std::optional<LoadSpan>& load,
                        const std::optional<LoadSpan>& change, Unit own) {
   if (load) return what + " " + load_text(*load, own);
-  if (change) return what + ": change " + change_text(*change, own);
+  if (change)
+    return what +
+           (change->low || change->high ? ": change " + change_text(*change, own) : ": change unknown");
   return what;
 }
 
@@ -202,8 +204,8 @@ Surroundings room_for_numbers(const Weighing& of, std::int64_t ratio) {
     lanes[Wall::front].depth = lanes[Wall::front].depth + more / 2;
     lanes[Wall::rear].depth = lanes[Wall::rear].depth + (more - more / 2);
   }
-  lanes[Wall::left].depth =
-      lanes[Wall::left].depth + blocks_of(of, std::max(width, least_block_width)).height;
+  // However wide the room, and at their widest a table of long names finds room too.
+  lanes[Wall::left].depth = lanes[Wall::left].depth + blocks_of(of, widest_block).height;
   return around;
 }
 

@@ -30,7 +30,7 @@ std::string all_on(const BreakerFigures& figures, int volts, bool may_carry_more
   std::string text = "all on, " + current_text(watts, volts);
   if (figures.continuous > 0) text += ", of which " + current_text(figures.continuous, volts) + " continuous";
   if (figures.counted <= figures.allowed)
-    return text + (may_carry_more ? ": within or not, by what is not known" : ": within");
+    return text + ": within" + (may_carry_more ? " as far as the loads are known" : "");
   return text + ": over by " + excess(figures, volts) +
          (figures.continuous > 0 ? ", continuous loads by " + std::to_string(continuous_percent) + " %" : "");
 }
@@ -102,7 +102,7 @@ std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
                                     : " (insulation unknown, so for shells of 1.2 W/m²K, EN 1646-1 grade 3 "
                                       "from memory, to 3.4, our own "
                                       "choice, with half a change of air an hour and a whole one)";
-  if (warm_up.watts == 0) return text + ".";
+  if (warm_up.watts == 0 || !warm_up.no_figure.empty()) return text + ".";
   if (warm_up.watts < hold.low) return text + ": more than the heater gives.";
   return text +
          (warm_up.watts < hold.high ? ": the heater may give enough, or not." : ": the heater gives more.");
@@ -110,11 +110,33 @@ std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
 
 }  // namespace
 
+std::string amperes_text(std::int64_t tenths) {
+  return std::to_string(tenths / 10) + (tenths % 10 != 0 ? "." + std::to_string(tenths % 10) : "") + " A";
+}
+
+std::string current_text(std::int64_t watts, int volts) {
+  return amperes_text(tenths_of_ampere(watts, volts)) + " (" + std::to_string(watts) + " W)";
+}
+
+std::string duration_text(std::int64_t seconds, Rounding rounding) {
+  constexpr std::int64_t minute = 60;
+  constexpr std::int64_t hour = 60;
+  const std::int64_t minutes = (seconds + (rounding == Rounding::up ? minute - 1 : 0)) / minute;
+  if (minutes < hour) return std::to_string(minutes) + " min";
+  return std::to_string(minutes / hour) + " h " + std::to_string(minutes % hour) + " min";
+}
+
 std::string together_sentence(const Plan& plan, const SupplyFigures& supply) {
   const bool all_known = supply.no_figure.empty() && supply.unconnected.empty();
-  if (supply.together.empty())
-    return all_known ? "Nothing that hangs on a circuit may run."
-                     : "Nothing whose watts and circuit are known may run.";
+  if (supply.together.empty()) {
+    const bool any =
+        std::ranges::any_of(supply.loads, [](const CircuitLoad& one) { return one.circuit.has_value(); });
+    if (any)
+      return all_known ? "Nothing that hangs on a circuit may run."
+                       : "Nothing whose watts and circuit are known may run.";
+    return all_known ? "Nothing that draws hangs on a circuit."
+                     : "What may run together is unknown: of nothing that draws are watts and circuit known.";
+  }
   std::vector<std::string> names;
   std::int64_t watts = 0;
   for (const std::size_t i : supply.together) {

@@ -64,10 +64,13 @@ std::string Telling::demand() const {
   const Rounding against = rule_->at_least ? Rounding::up : Rounding::down;
   std::string text = rule_->at_least ? "at least " : "at most ";
   text += quantity_text(*finding_.compared, plan_->unit, against);
-  if (!finding_.override_reason.empty())
-    return text + ", the plan's own figure (" + finding_.override_reason + ") in place of " +
-           source_text(finding_.source);
-  return text + " (" + source_text(finding_.source) + ")";
+  return finding_.override_reason.empty() ? text + " (" + whose() + ")" : text + ", " + whose();
+}
+
+std::string Telling::whose() const {
+  const std::string source = source_text(finding_.source);
+  if (finding_.override_reason.empty()) return source;
+  return "the plan's own figure (" + finding_.override_reason + ") in place of " + source;
 }
 
 std::string Telling::shortfall() const {

@@ -38,6 +38,8 @@ class Telling {
   std::string magnitude() const;
   /// "at least 3' 0\" (914.4 mm) (CPSC …)", with the plan's own number and reason where it has one.
   std::string demand() const;
+  /// Whose that number is: the rule's source, or that it is the plan's own in place of it, and why.
+  std::string whose() const;
   /// "; short by 2 in", "; over by …", or nothing when it is met.
   std::string shortfall() const;
   std::string compared() const { return "asked: " + demand() + shortfall(); }

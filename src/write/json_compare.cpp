@@ -28,14 +28,21 @@ Json finding_side(const ComparedPlan& plan, const Finding& finding) {
           {"bed", finding.bed.text()},
           {"subjects", finding.subjects},
           {"variant", finding.variant},
-          {"source", source_in<Json>(finding.source)}};
+          {"source", source_in<Json>(finding.source)},
+          {"override_reason", finding.override_reason}};
 }
 
+struct LoadFigureIn {
+  Json operator()(Never) const { return {{"never", true}}; }
+  template <class Span>
+  Json operator()(const Span& span) const {
+    return span_in<Json>(span);
+  }
+};
+
 Json load_side(const LoadFigure& load) {
-  Json figure = load.value ? std::visit([](const auto& value) { return span_in<Json>(value); }, *load.value)
-                           : Json(nullptr);
   return {{"status", load.status ? Json(compared_status(*load.status)) : Json(nullptr)},
-          {"figure", std::move(figure)}};
+          {"figure", load.value ? std::visit(LoadFigureIn{}, *load.value) : Json(nullptr)}};
 }
 
 Json side_json(const ComparedPlan& plan, const std::optional<FigureSide>& side) {

@@ -195,8 +195,8 @@ CLI::App* define_compare(CLI::App& app, CompareRequest& compare) {
   verb->footer(
       "Example:\n  berthwright compare plans/dunnock.json plans/sanderling.json\n"
       "  berthwright compare plans/sanderling.json day night --out drawings\n\n"
-      "Exit code: 0 no figure differs; 1 one does; 2 none that is known, but one is unknown; 64 no such\n"
-      "configuration; 65 a plan is wrong; 66 it cannot be read; 73, 74 the drawings cannot be made.");
+      "Exit code: 0 no figure differs; 1 one does; 2 none that is known, but one is unknown, be it of both; 64 no\n"
+      "such configuration; 65 a plan is wrong; 66 it cannot be read; 73, 74 the drawings cannot be made.");
   return verb;
 }
 

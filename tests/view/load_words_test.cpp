@@ -137,11 +137,87 @@ TEST(LoadWords, DoNotCallACircuitWithinWhileItsHeaterIsUnknown) {
   const std::vector<std::string> dark = told_of("");
   EXPECT_EQ(dark.at(0),
             "Galley, breaker of 15 A, for hours 12 A: Fan 0.9 A (100 W); Heater, watts not given. All on, "
-            "0.9 A (100 W): within or not, by what is not known.");
+            "0.9 A (100 W): within as far as the loads are known.");
   EXPECT_EQ(dark.at(1),
-            "The whole supply, 20 A, for hours 16 A: all on, 0.9 A (100 W): within or not, by what is not "
+            "The whole supply, 20 A, for hours 16 A: all on, 0.9 A (100 W): within as far as the loads are "
             "known.");
   EXPECT_EQ(dark.at(2), "Most that may run together, of what is known: Fan, 0.9 A (100 W).");
+}
+
+/// A trailer of 800 lb, its wheels even, with a cabinet that nobody weighed.
+std::vector<std::string> told_of_unweighed(const std::string& at, const std::string& limits = "") {
+  const Plan plan = small_plan(
+      R"("interior": {"length": 200, "width": 76, "height": 76}, "configurations": {"day": []},
+         "fixtures": [{"id": "a", "kind": "cabinet", "length": 20, "width": 20, "top": 30, "at": {)" +
+      at + R"(}}], "chassis": {"coupling": 40, "axle": 70, "track": 60, "limits": {)" + limits +
+      R"(}, "weighed": {"coupling": "100 lb", "axle": "700 lb", "left": "350 lb", "right": "350 lb"}})");
+  return weight_sentences(plan, loads_of(plan).front());
+}
+
+// It weighs at least nothing, and so it adds at least nothing to one side: neither is a figure.
+TEST(LoadWords, TellNoFigureOfWhatMayBeNothing) {
+  const std::vector<std::string> ahead = told_of_unweighed(R"("front": 10, "left": 50)");
+  EXPECT_TRUE(is_told(ahead,
+                      "What the plan holds beside what stood on the scales is of unknown weight: the "
+                      "plan does not say what a weighs."));
+  EXPECT_TRUE(is_told(ahead, "What moves the load on the coupling most: a an unknown amount more."));
+  EXPECT_TRUE(is_told(ahead,
+                      "The right wheels carry an unknown amount more than the left ones; compared with 5 % "
+                      "of the axle (common practice, no source): kept or not, by what is not known."));
+  const std::vector<std::string> behind = told_of_unweighed(R"("front": 100, "left": 5)");
+  EXPECT_TRUE(is_told(behind, "What moves the load on the coupling most: a an unknown amount less."));
+  EXPECT_TRUE(is_told(behind,
+                      "The left wheels carry an unknown amount more than the right ones; compared with 5 % "
+                      "of the axle (common practice, no source): kept or not, by what is not known."));
+}
+
+// What the plate allows is known; whether it is kept is not.
+TEST(LoadWords, DoNotCallAPlateUnknown) {
+  const std::vector<std::string> told =
+      told_of_unweighed(R"("front": 10, "left": 28)", R"("whole": "1000 lb", "axle": "690 lb")");
+  EXPECT_TRUE(is_told(told,
+                      "The plate of the whole allows 1000 lb (453.5 kg): kept or not, by what is not known; "
+                      "left for cargo under it at most 200 lb (90.8 kg)."));
+  for (const std::string& one : told) EXPECT_EQ(one.find(": unknown"), std::string::npos) << one;
+}
+
+TEST(LoadWords, TellWhyNothingMayRunTogether) {
+  const auto together = [](const std::string& circuit, const std::string& heater = "") {
+    const Plan plan = small_plan(
+        R"("pieces": [)" + heater + R"(], "configurations": {"day": [)" +
+        (heater.empty() ? "" : R"({"piece": "H", "at": {"front": 50, "left": 30}})") +
+        R"(]}, "supply": {"volts": 120, "circuits": [{"id": "c", "breaker": 15)" + circuit + "}]}");
+    return together_sentence(plan, *loads_of(plan).front().supply);
+  };
+  const std::string heater =
+      R"({"id": "H", "kind": "heater", "length": 8, "width": 8, "height": 14, "faces": "right")";
+  EXPECT_EQ(together(""), "Nothing that draws hangs on a circuit.");
+  EXPECT_EQ(together(R"(, "loads": [{"name": "Kettle", "watts": 1900}])"),
+            "Nothing that hangs on a circuit may run.");
+  const std::string unknown =
+      "What may run together is unknown: of nothing that draws are watts and circuit known.";
+  EXPECT_EQ(together("", heater + "}"), unknown);
+  EXPECT_EQ(together("", heater + R"(, "watts": 500})"), unknown);
+  EXPECT_EQ(together(R"(, "loads": [{"name": "Kettle", "watts": 1900}])", heater + "}"),
+            "Nothing whose watts and circuit are known may run.");
+}
+
+// 100 W are less than holding takes, but nobody says what the other heater gives.
+TEST(LoadWords, DoNotCallHeatTooLittleOfWhichSomeIsUnknown) {
+  const auto last_of = [](const std::string& other) {
+    const auto heater = [](const char* id, const std::string& more) {
+      return std::string(R"({"id": ")") + id +
+             R"(", "kind": "heater", "length": 8, "width": 8, "height": 14, "faces": "right")" + more + "}";
+    };
+    const Plan plan = small_plan(
+        R"("pieces": [)" + heater("H", R"(, "watts": 100)") + "," + heater("I", other) +
+        R"(], "configurations": {"day": [{"piece": "H", "at": {"front": 50, "left": 30}, "state": "running"},
+                                         {"piece": "I", "at": {"front": 80, "left": 30}, "state": "running"}]},
+           "warming": {"from": "40 F", "to": "68 F", "outside": "10 F", "insulation": "R-3"})");
+    return warm_up_sentences(plan, loads_of(plan).front()).back();
+  };
+  EXPECT_TRUE(last_of(R"(, "watts": 100)").ends_with(": more than the heater gives."));
+  EXPECT_TRUE(last_of("").ends_with("and a whole change: our own choice).")) << last_of("");
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include "support/plan_builder.h"
 #include "support/sited_plan.h"
 #include "support/trailer_text.h"
+#include "view/lettering.h"
 #include "view/load_bars.h"
 #include "view/paper.h"
 #include "view/scale.h"
@@ -134,6 +135,15 @@ TEST(NumbersSheet, AnUnknownEndIsAnArrow) {
   EXPECT_FALSE(bars[1].lines.front().high);
 }
 
+// One on each side of the middle, neither weighed: either wheel may carry more, by anything.
+TEST(NumbersSheet, ABarWithoutAnEndHasNoFigure) {
+  std::string right = stated_box("b", 10, "");
+  right.replace(right.find("\"left\": 0"), 9, "\"left\": 50");
+  const NumbersOf of(weighed_room(stated_box("a", 10, "") + ", " + right, wheels_weighed));
+  const std::vector<LoadBar> bars = load_bars(of.made.plan, of.loads.front());
+  EXPECT_EQ(bars.back().figures, "unknown; at most 5 % of the axle");
+}
+
 TEST(NumbersSheet, FullTanksHaveALineOfTheirOwn) {
   const Plan plan = plan_from(repository_text("tests/plan/loads.json"));
   const std::vector<Loads> loads = loads_of(plan);
@@ -221,6 +231,57 @@ TEST(NumbersSheet, HasRoomForWhatLiesOutsideTheBody) {
     EXPECT_GT(reach_of(wheel).low.y, paper_mm(13));
     EXPECT_LT(reach_of(wheel).high.x, sheet.width - paper_mm(13));
   }
+}
+
+/// All bars and the table lie under the plan, and in the page.
+void expect_under_plan(const Sheet& sheet, std::size_t bars) {
+  const PaperBox floor = reach_of(laid_paths(sheet, Ink::floor).at(0));
+  const std::vector<Path> asked = laid_paths(sheet, Ink::asked_range);
+  EXPECT_EQ(asked.size(), bars);
+  for (const Path& bar : asked) {
+    EXPECT_GT(reach_of(bar).low.y, floor.high.y);
+    EXPECT_LT(reach_of(bar).high.y, sheet.height);
+  }
+}
+
+// On paper the room is wider than three bars, 234 mm, of which no more than two stand beside each other: five
+// take three rows, three take two.
+TEST(NumbersSheet, OfAWideRoomHasRoomForItsBars) {
+  const auto wide = [](const std::string& limits) {
+    return R"("interior": {"length": "20 ft", "width": 60, "height": 76}, "configurations": {"day": []},
+              "chassis": {"coupling": 40, "axle": 130, "track": 72, "limits": {)" +
+           limits +
+           R"(}, "weighed": {"coupling": "130 lb", "axle": "880 lb", "left": "440 lb", "right": "440 lb"}})";
+  };
+  const NumbersOf five(wide(R"("whole": "1500 lb", "axle": "1200 lb", "coupling": "200 lb")"));
+  expect_under_plan(five.drawn.at(0), 5);
+  const NumbersOf three(wide(R"("whole": "1500 lb")"));
+  expect_under_plan(three.drawn.at(0), 3);
+}
+
+// A name that a table of the least width, 154 mm, has no column for, but one as wide as the page has.
+TEST(NumbersSheet, HasRoomForATableThatTheLeastWidthDoesNotHold) {
+  std::string name;
+  while (text_width(name, lettering::note) < paper_mm(70)) name += 'm';
+  std::string list;
+  for (int i = 0; i < 9; ++i)
+    list += (list.empty() ? R"({"id": "c)" : R"(, {"id": "c)") + std::to_string(i) +
+            R"(", "breaker": 15, "name": ")" + name + R"("})";
+  const NumbersOf of(R"("interior": {"length": 120, "width": 72, "height": 76}, "configurations": {"day": []},
+                        "supply": {"volts": 120, "circuits": [)" +
+                     list + "]}");
+  const Sheet& sheet = of.drawn.at(0);
+  const PaperBox floor = reach_of(laid_paths(sheet, Ink::floor).at(0));
+  std::size_t rows = 0;
+  for (const Group& group : sheet.groups) {
+    if (group.title != "Circuits") continue;
+    for (const Mark& mark : group.marks)
+      if (const Text* text = std::get_if<Text>(&mark)) {
+        EXPECT_GT(text->at.y, floor.high.y);
+        ++rows;
+      }
+  }
+  EXPECT_GT(rows, 0U);
 }
 
 }  // namespace

@@ -21,24 +21,27 @@ struct FigureSide {
   const Finding* finding = nullptr;
   std::optional<LoadFigure> load{};
   std::optional<Length> length{};
+
+  bool is_known() const;
 };
 
-/// A figure that the two sides do not have alike.
+/// A figure that the two sides do not have alike, or that is unknown, be it on both sides.
 struct ComparedFigure {
   enum class Verdict {
     first_better,
     second_better,
     differs,     ///< no rule says which is better
-    unknown,     ///< one of them is not known: neither is better
+    unknown,     ///< one of them, or both, are not known: neither is better
     only_first,  ///< the other has no such figure
     only_second
   };
-  /// Why one is better.
+  /// Why one is better, or neither.
   enum class Because {
     nothing,
-    keeps,         ///< it keeps the rule, or by more than closely; the other does not
-    less_short,    ///< neither keeps it, this one is nearer to it
-    more_to_spare  ///< both keep it, and the rule has no counterpart on the other side
+    keeps,          ///< it keeps the rule, or by more than closely; the other does not
+    less_short,     ///< neither keeps it, this one is nearer to it
+    more_to_spare,  ///< both keep it, and the rule has no counterpart on the other side
+    other_limits    ///< neither is better: they were compared with different numbers
   };
   enum class Size { no_size, length, width, height };
   Size size = Size::no_size;  ///< of the room, where `length` is compared
@@ -55,8 +58,8 @@ struct ComparedFigure {
 struct ComparedPair {
   const Configuration* first = nullptr;
   const Configuration* second = nullptr;
-  std::vector<ComparedFigure> figures;  ///< by weight and rule, then loads; those that differ
-  std::size_t alike = 0;                ///< how many figures both have alike
+  std::vector<ComparedFigure> figures;  ///< by weight and rule, then loads; all but those that are alike
+  std::size_t alike = 0;                ///< how many figures both have alike, and known
 };
 
 /// Everything that differs. Turned round, sides and verdicts change places and nothing else does.

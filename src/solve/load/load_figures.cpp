@@ -31,6 +31,7 @@ class FiguresOf {
     add(FigureKind::whole_along, balance.whole_along);
     add(FigureKind::whole_across, balance.whole_across);
     add(FigureKind::share, balance.share, Asked::share);
+    figures_.back().range = plan_->chassis->range;
     add(FigureKind::sides, balance.side, Asked::sides);
     if (plan_->chassis->whole_limit) add(FigureKind::cargo_left, balance.cargo_left);
   }
@@ -55,7 +56,12 @@ class FiguresOf {
   }
 
   void add(const WarmUp& warm_up) {
-    if (warm_up.watts > 0 || !warm_up.no_figure.empty()) add(FigureKind::warm_up, warm_up.seconds);
+    // A heater of which nothing is said may warm the room sooner, and where the others never would.
+    const bool all_known = warm_up.no_figure.empty();
+    if (warm_up.is_never_reached && all_known)
+      add(FigureKind::warm_up, std::optional(Never{}));
+    else if (warm_up.watts > 0 || !all_known)
+      add(FigureKind::warm_up, all_known ? warm_up.seconds : std::nullopt);
     add(FigureKind::hold, std::optional(warm_up.hold));
   }
 
@@ -82,7 +88,7 @@ class FiguresOf {
 }  // namespace
 
 bool LoadFigure::is_known() const {
-  if (!value) return false;
+  if (!value || status == Status::unknown) return false;
   const LoadSpan* load = std::get_if<LoadSpan>(&*value);
   return load == nullptr || (load->low && load->high);
 }

@@ -9,6 +9,11 @@
 
 namespace berthwright {
 
+/// What does not come about however long one waits, by the figures that the plan gives.
+struct Never {
+  friend bool operator==(Never, Never) = default;
+};
+
 /// One figure of weight, supply or warmth, such as another configuration or plan has too.
 struct LoadFigure {
   enum class Kind {
@@ -27,17 +32,18 @@ struct LoadFigure {
     circuit,     ///< hundredths of a watt that count on `circuit`
     supply,      ///< watts of everything that draws
     together,    ///< watts of the most that may run together
-    warm_up,     ///< seconds
+    warm_up,     ///< seconds, or never
     hold         ///< watts
   };
-  using Value = std::variant<LoadSpan, LengthSpan, ShareSpan, CountSpan>;
+  using Value = std::variant<LoadSpan, LengthSpan, ShareSpan, CountSpan, Never>;
   Kind kind = Kind::added;
   TankState tanks = TankState::as_told;
-  std::string circuit{};         ///< id
-  std::optional<Value> value;    ///< none: unknown
-  std::optional<Status> status;  ///< of what is compared with a published figure or a plate
+  std::string circuit{};               ///< id
+  std::optional<Value> value;          ///< none: unknown
+  std::optional<Status> status;        ///< of what is compared with a published figure or a plate
+  std::optional<TowingRange> range{};  ///< that a share is compared with
 
-  /// Both ends of it are known.
+  /// Both ends of it are known, and whether it keeps what it is compared with.
   bool is_known() const;
   bool is_named_like(const LoadFigure& other) const {
     return kind == other.kind && tanks == other.tanks && circuit == other.circuit;
