@@ -110,6 +110,22 @@ std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
 
 }  // namespace
 
+std::string amperes_text(std::int64_t tenths) {
+  return std::to_string(tenths / 10) + (tenths % 10 != 0 ? "." + std::to_string(tenths % 10) : "") + " A";
+}
+
+std::string current_text(std::int64_t watts, int volts) {
+  return amperes_text(tenths_of_ampere(watts, volts)) + " (" + std::to_string(watts) + " W)";
+}
+
+std::string duration_text(std::int64_t seconds, Rounding rounding) {
+  constexpr std::int64_t minute = 60;
+  constexpr std::int64_t hour = 60;
+  const std::int64_t minutes = (seconds + (rounding == Rounding::up ? minute - 1 : 0)) / minute;
+  if (minutes < hour) return std::to_string(minutes) + " min";
+  return std::to_string(minutes / hour) + " h " + std::to_string(minutes % hour) + " min";
+}
+
 std::string together_sentence(const Plan& plan, const SupplyFigures& supply) {
   const bool all_known = supply.no_figure.empty() && supply.unconnected.empty();
   if (supply.together.empty()) {

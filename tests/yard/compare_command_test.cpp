@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 #include <filesystem>
+#include <regex>
 #include <set>
 
 #include <nlohmann/json.hpp>
@@ -20,7 +21,7 @@ using support::told;
 
 std::string demo(const char* name) { return repository_path(std::string("plans/") + name + ".json"); }
 
-/// "A is better, B not" as "B is better, A not".
+/// "A is better, B not" as "B is better, A not"; where both are told one after the other, A first again.
 std::string with_letters_exchanged(std::string sentence) {
   const auto is_word = [&](std::size_t at) {
     const auto is_letter = [&](std::size_t i) {
@@ -31,7 +32,7 @@ std::string with_letters_exchanged(std::string sentence) {
   for (std::size_t at = 0; at < sentence.size(); ++at)
     if ((sentence[at] == 'A' || sentence[at] == 'B') && is_word(at))
       sentence[at] = sentence[at] == 'A' ? 'B' : 'A';
-  return sentence;
+  return std::regex_replace(sentence, std::regex("B with (.*); A with (.*)[.]$"), "A with $2; B with $1.");
 }
 
 /// The answer of `compare`, its sides, verdicts and the letters of its sentences exchanged.
@@ -68,10 +69,22 @@ TEST(CompareCommand, TurnedRoundAnswersTheMirrorImage) {
   EXPECT_EQ(back.code, 1);
   EXPECT_EQ(there.err, "");
   const ComparedJson answer = ComparedJson::parse(there.out);
-  EXPECT_EQ(turned_round(answer), ComparedJson::parse(back.out));
+  ComparedJson turned = turned_round(answer);
+  ComparedJson returned = ComparedJson::parse(back.out);
+  ASSERT_EQ(turned["pairs"].size(), returned["pairs"].size());
   std::set<std::string> verdicts;
-  for (const ComparedJson& pair : answer["pairs"])
-    for (const ComparedJson& figure : pair["figures"]) verdicts.insert(figure["verdict"]);
+  for (std::size_t i = 0; i < turned["pairs"].size(); ++i) {
+    ComparedJson& there_figures = turned["pairs"][i]["figures"];
+    ComparedJson& back_figures = returned["pairs"][i]["figures"];
+    ASSERT_EQ(there_figures.size(), back_figures.size());
+    for (std::size_t k = 0; k < there_figures.size(); ++k) {
+      EXPECT_EQ(there_figures[k], back_figures[k]);
+      verdicts.insert(there_figures[k]["verdict"]);
+    }
+    there_figures.clear();
+    back_figures.clear();
+  }
+  EXPECT_EQ(turned, returned);
   for (const char* verdict : {"first better", "second better", "differs", "only first", "only second"})
     EXPECT_TRUE(verdicts.contains(verdict)) << verdict;
 }
