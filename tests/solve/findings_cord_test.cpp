@@ -129,7 +129,7 @@ TEST(CordFindings, RoomForThePlugAndTheWayItFaces) {
   EXPECT_EQ(tight.status, Status::not_met);
   EXPECT_EQ(tight.measured, Quantity(Length::inches(3, 2)));
   EXPECT_EQ(tight.subjects, (std::vector<std::string>{"outlet", "bed"}));
-  EXPECT_FALSE(tight.cure.has_value());
+  EXPECT_EQ(tight.cure, (Cure{Cure::Kind::stow_heater, "H", {}}));
   EXPECT_EQ(Answered(outlet_at("85", "")).one_in("night", "cord.plug-room").status, Status::unknown);
   const Finding looks_at_it = Answered(outlet_at("60", "rear")).one("cord.outlet-faces");
   EXPECT_EQ(looks_at_it.status, Status::not_met);  // 27 in to the bedding at 88

@@ -255,5 +255,17 @@ TEST(WayFindings, AreTheSameInTheMirror) {
   }
 }
 
+// The stove's top is 38 in up, the alarm begins at 70: 32 in apart in height, so of 10 ft sqrt(120^2 - 32^2)
+// = 115.655 in must lie in plan. There the alarm, 108 to 110 in from the front and 24 to 29 from the left, is
+// 35 in from the stove, 108 to 120 and 64 to 76: 80.655 in are wanting, marked out as 80 3/4.
+TEST(WayFindings, AnAlarmAboveAStoveMovesAsFarAsItsHeightDoesNotHelp) {
+  TrailerText text = way_trailer();
+  text.fixtures.push_back(R"({"id": "stove", "kind": "cooktop", "length": 12, "width": 12, "faces": "left",
+                              "at": {"rear": 0, "right": 0}, "base": 36, "top": 38})");
+  text.fixtures.push_back(smoke_alarm("70", "74"));
+  EXPECT_EQ(Answered(text).one("alarm.cooking").cure,
+            (Cure{Cure::Kind::move_apart, "smoke", Length::inches(323, 4)}));
+}
+
 }  // namespace
 }  // namespace berthwright
