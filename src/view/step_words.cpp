@@ -266,8 +266,8 @@ std::string stuck_sentence(const Plan& plan, const Conversion& conversion, const
   std::string text = name_of(plan, stuck.piece) + (stuck.at_goal ? " cannot come to" : " cannot leave") +
                      " its place of " + when + ": ";
   if (stuck.by_places)
-    return text + "at every height at which it could be carried off, a place that " + by +
-           (names.size() == 1 ? " has" : " have") + " in one of the two is in the way.";
+    return text + "at every height at which it could be carried off there is a place of " + by + ", of " +
+           conversion.from->name + " or of " + conversion.to->name + ", which it keeps clear of.";
   if (stuck.depth == Length{}) return text + by + (names.size() == 1 ? " is" : " are") + " in the way.";
   text += "it reaches " + both(stuck.depth, plan->unit, {.rounding = Rounding::up}) + " into " + by +
           ". Take that off it, or move " + (names.size() == 1 ? "that" : "those") + " by as much";

@@ -182,14 +182,17 @@ class WaysOfSpot {
   }
 
   // The way up is open, and at no height is there room to be carried off: of the pieces whose places take it
-  // those that take it at most heights, till every height is told. Else the room.
+  // those that take it at most heights, boards rather than cushions, till every height is told. Else the
+  // room.
   void shut_by_places(std::vector<std::set<std::size_t>> taken) {
     if (taken.empty() || std::ranges::any_of(taken, &std::set<std::size_t>::empty)) return shut("room", {});
     while (!taken.empty()) {
       std::map<std::size_t, std::size_t> times;
       for (const std::set<std::size_t>& at_height : taken)
         for (const std::size_t piece : at_height) ++times[piece];
-      const auto most = std::ranges::max_element(times, {}, [](const auto& entry) { return entry.second; });
+      const auto most = std::ranges::max_element(times, {}, [&](const auto& entry) {
+        return std::pair(entry.second, !plan_->pieces[entry.first].is_soft());
+      });
       shut(plan_->pieces[most->first].id.text(), {});
       std::erase_if(taken,
                     [&](const std::set<std::size_t>& at_height) { return at_height.contains(most->first); });
