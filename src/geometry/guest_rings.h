@@ -12,7 +12,7 @@ namespace berthwright {
 /// The nearest tick of a fraction of GMP's, half toward plus infinity. Whole numbers only, no doubles.
 template <class Fraction>
 Length nearest_tick(const Fraction& value) {
-  const auto below = value.get_den();
+  const auto& below = value.get_den();
   auto doubled = value.get_num();
   doubled = 2 * doubled + below;
   auto ticks = doubled;

@@ -25,7 +25,7 @@ GuestFace guest_face(const Face& face, const Rect& tool) {
     if (!fits(tool, hole.bounds())) continue;
     GuestRing ring = guest_ring<GuestRing>(hole.vertices());
     ring.reverse_orientation();
-    result.add_hole(std::move(ring));
+    result.add_hole(ring);
   }
   return result;
 }

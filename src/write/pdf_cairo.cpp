@@ -81,7 +81,7 @@ PdfFontFace font_face(std::unique_ptr<PdfFont> font) {
   const auto forget = [](void* held) { delete static_cast<PdfFont*>(held); };
   if (cairo_font_face_set_user_data(face.get(), &key, font.get(), forget) != CAIRO_STATUS_SUCCESS)
     throw std::runtime_error("no memory for a font");
-  font.release();
+  static_cast<void>(font.release());  // the drawing library holds it now
   return face;
 }
 
