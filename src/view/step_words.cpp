@@ -88,7 +88,8 @@ std::string folded_sentence(const Plan& plan, const Step& step, const Motion& fo
   const std::string carriers = carriers_text(plan, step.to);
   return "Fold " + name_of(plan, step.piece.text()) + way + " at its hinge on " +
          name_of(plan, plan.piece(step.piece.text())->hinged_to) +
-         (step.to.pose.manner == Pose::Manner::flat ? ", till it lies flat" : ", till it hangs or stands upright") +
+         (step.to.pose.manner == Pose::Manner::flat ? ", till it lies flat"
+                                                    : ", till it hangs or stands upright") +
          (carriers.empty() ? "" : " on " + carriers) + ".";
 }
 
@@ -129,7 +130,8 @@ std::string held_by_what(Hold hold) {
 
 std::string undone(const Plan& plan, const Step& step) {
   const std::optional<Hold> hold = fastened_at(plan, step.from);
-  return hold ? "Undo what holds " + name_of(plan, step.piece.text()) + ", " + held_by_what(*hold) + ". " : "";
+  return hold ? "Undo what holds " + name_of(plan, step.piece.text()) + ", " + held_by_what(*hold) + ". "
+              : "";
 }
 
 std::string fastened(const Plan& plan, const Step& step) {
@@ -202,7 +204,8 @@ std::string step_sentence(const Plan& plan, const Step& step) {
       step.from.pose.state == Pose::State::running && step.to.pose.state != Pose::State::running;
   const std::string name = name_of(plan, step.piece.text());
   return (goes_off ? "Switch " + name + " off, unplug it and let it cool. " : "") + opened(plan, step) +
-         undone(plan, step) + taken_up(plan, step) + (step.flipped ? ", turn it over" : "") + " and " + let_go(plan, step) + "." +
+         undone(plan, step) + taken_up(plan, step) + (step.flipped ? ", turn it over" : "") + " and " +
+         let_go(plan, step) + "." +
          (step.bent ? " It must be bent or pressed past what is near: no straight way is free." : "") +
          tilts_told(plan, step) + fastened(plan, step);
 }
@@ -215,8 +218,9 @@ std::vector<std::string> bedding_sentences(const Plan& plan, const Conversion& c
       const bool made = bed.configuration == (at_end ? conversion.to : conversion.from)->id;
       if (!made || !bed.linen) continue;
       const std::string place = name_of(plan, bed.linen->kept_in);
-      sentences.push_back(at_end ? "After the last step take the bedding out of " + place + " and make " + bed.name + "."
-                                 : "Before the first step put the bedding of " + bed.name + " into " + place + ".");
+      sentences.push_back(
+          at_end ? "After the last step take the bedding out of " + place + " and make " + bed.name + "."
+                 : "Before the first step put the bedding of " + bed.name + " into " + place + ".");
     }
   return sentences;
 }
@@ -255,9 +259,11 @@ std::string stuck_sentence(const Plan& plan, const Conversion& conversion, const
   const std::string when = (stuck.at_goal ? conversion.to : conversion.from)->name;
   const std::string& hinge = plan.piece(stuck.piece)->hinged_to;
   if (!hinge.empty() && stuck.by == std::vector{hinge})
-    return name_of(plan, stuck.piece) + ": its hinge on " + name_of(plan, hinge) + " does not lead from its place of " +
-           conversion.from->name + " to that of " + conversion.to->name +
-           ". A hinge takes a board by a quarter or half a turn about one of its ends; look at both places and "
+    return name_of(plan, stuck.piece) + ": its hinge on " + name_of(plan, hinge) +
+           " does not lead from its place of " + conversion.from->name + " to that of " +
+           conversion.to->name +
+           ". A hinge takes a board by a quarter or half a turn about one of its ends; look at both places "
+           "and "
            "heights (base).";
   std::vector<std::string> names;
   for (const std::string& id : stuck.by)
@@ -323,7 +329,8 @@ std::string held_sentence(const Plan& plan, const DropIn& board) {
 
 std::string_view moves_tried() {
   return "Moves tried: lifted straight up, carried level along and across, turned by quarters, tipped over a "
-         "lower edge, lowered straight down; boards that do not pass so tilted by steps of 4 degrees; what is hinged "
+         "lower edge, lowered straight down; boards that do not pass so tilted by steps of 4 degrees; what "
+         "is hinged "
          "only folded at its hinge. While it is carried a piece counts as its box and keeps clear "
          "of "
          "every place that others may have at that height. Cushions give 1/2 in. Places tried: those of both "
