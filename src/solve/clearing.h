@@ -9,7 +9,7 @@ namespace berthwright {
 
 /// Whether the thing, moved by `by` toward a wall, stands in the room and in the space of no other thing, and
 /// carries nothing that would have to come along. Curtains give way.
-bool has_room_to_move(const Plan& plan, const Arrangement& arrangement, const Placed& thing, Wall toward,
+bool has_room_to_move(const Plan& plan, const Arrangement& arrangement, const Placed& thing, Wall wall,
                       Length by);
 
 /// What brings the thing out of a place in plan where it stands too: of the four ways the shortest in which

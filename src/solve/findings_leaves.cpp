@@ -27,7 +27,7 @@ bool is_nearly_full(const LeafReach& reach) {
 // Everything that stops the leaf leaves its sweep. Against the room itself nothing but the leaf can give.
 Cure cure_of_stops(const Plan& plan, const Arrangement& arrangement, const LeafReach& reach) {
   const Leaf& leaf = *reach.leaf;
-  const Cure by_the_room{Cure::Kind::as_told, leaf.id.text(), {}};
+  Cure by_the_room{Cure::Kind::as_told, leaf.id.text(), {}};
   std::optional<Cure> cure;
   for (const LeafStop& stop : reach.stops) {
     const Placed* thing = arrangement.find(stop.thing);
