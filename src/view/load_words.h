@@ -35,7 +35,7 @@ std::vector<std::string> warm_up_sentences(const Plan& plan, const Loads& loads)
 /// The most that may run together.
 std::string together_sentence(const Plan& plan, const SupplyFigures& supply);
 /// "10 to 15 % (NHTSA …)".
-std::string share_range_text(TowingRange range);
+std::string share_range_text(TowingRange of);
 /// What all of them suppose, with their sources, as far as it was used; and who comes before these figures.
 std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>& all);
 

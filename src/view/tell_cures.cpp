@@ -142,6 +142,54 @@ std::string stated(const ToldCure& told) {
   }
 }
 
+std::string moved_there(const ToldCure& told) {
+  switch (told.cure.kind) {
+    case Cure::Kind::raise:
+      return raised_or_lowered(told, "Raise ");
+    case Cure::Kind::lower:
+      return raised_or_lowered(told, "Lower ");
+    case Cure::Kind::move_apart:
+      return "Move " + told.thing() + to_where(told) + " by " + told.by() + ".";
+    case Cure::Kind::shift:
+      return "Move " + told.thing() + " by " + told.by() + toward(told) + ".";
+    default:
+      throw std::logic_error("a cure that moves nothing");
+  }
+}
+
+// What makes a thing smaller, or leaves more room under it.
+std::string reduced(const ToldCure& told) {
+  switch (told.cure.kind) {
+    case Cure::Kind::shorten:
+      return told.cure.side ? "Take " + told.by() + " off " + told.things() + at_side(told) + "."
+                            : "Make " + told.things() + " smaller by " + told.by() + ".";
+    case Cure::Kind::cut_down:
+      return "Make " + told.things() + " less high by " + told.by() + ".";
+    case Cure::Kind::raise_underside:
+      return "Raise the underside of " + told.thing() + " by " + told.by() + ".";
+    default:
+      throw std::logic_error("a cure that makes nothing smaller");
+  }
+}
+
+// What a board is cut from, and what carries it.
+std::string boarded(const ToldCure& told) {
+  const Cure& cure = told.cure;
+  switch (cure.kind) {
+    case Cure::Kind::real_thickness:
+      return "Write what the panel really measures, " + exact_text(cure.by, told.plan->unit) +
+             ", as the thickness of " + told.thing() + ", or the panel it is really cut from.";
+    case Cure::Kind::turn_grain:
+      return "Cut " + told.thing() + " so that its face grain runs along the free span.";
+    case Cure::Kind::bear_between:
+      return "Carry " + told.thing() + " by a leg, rib or ledge so that no free span is longer than " +
+             both(cure.by, told.plan->unit, {.rounding = Rounding::down}) +
+             (cure.panel.empty() ? "." : ", or cut it from " + cure.panel + " with the grain the same way.");
+    default:
+      throw std::logic_error("a cure of no board");
+  }
+}
+
 }  // namespace
 
 std::string ToldCure::thing() const { return name_of(plan, cure.subject); }
@@ -160,13 +208,10 @@ std::string told_cure(const Plan& plan, const Finding& finding, const Cure& cure
   const std::string by = told.by();
   switch (cure.kind) {
     case Cure::Kind::raise:
-      return raised_or_lowered(told, "Raise ");
     case Cure::Kind::lower:
-      return raised_or_lowered(told, "Lower ");
     case Cure::Kind::move_apart:
-      return "Move " + thing + to_where(told) + " by " + by + ".";
     case Cure::Kind::shift:
-      return "Move " + thing + " by " + by + toward(told) + ".";
+      return moved_there(told);
     case Cure::Kind::widen:
     case Cure::Kind::lengthen:
     case Cure::Kind::broaden:
@@ -174,12 +219,9 @@ std::string told_cure(const Plan& plan, const Finding& finding, const Cure& cure
     case Cure::Kind::thicken:
       return enlarged(told);
     case Cure::Kind::shorten:
-      return cure.side ? "Take " + by + " off " + told.things() + at_side(told) + "."
-                       : "Make " + told.things() + " smaller by " + by + ".";
     case Cure::Kind::cut_down:
-      return "Make " + told.things() + " less high by " + by + ".";
     case Cure::Kind::raise_underside:
-      return "Raise the underside of " + thing + " by " + by + ".";
+      return reduced(told);
     case Cure::Kind::pad:
       return "Lay a filler of " + by + " under " + thing + ", or make it of foam that much thicker.";
     case Cure::Kind::lay_cushion:
@@ -205,14 +247,9 @@ std::string told_cure(const Plan& plan, const Finding& finding, const Cure& cure
     case Cure::Kind::state_foam:
       return stated(told);
     case Cure::Kind::real_thickness:
-      return "Write what the panel really measures, " + exact_text(cure.by, plan->unit) +
-             ", as the thickness of " + thing + ", or the panel it is really cut from.";
     case Cure::Kind::turn_grain:
-      return "Cut " + thing + " so that its face grain runs along the free span.";
     case Cure::Kind::bear_between:
-      return "Carry " + thing + " by a leg, rib or ledge so that no free span is longer than " +
-             both(cure.by, plan->unit, {.rounding = Rounding::down}) +
-             (cure.panel.empty() ? "." : ", or cut it from " + cure.panel + " with the grain the same way.");
+      return boarded(told);
     case Cure::Kind::add_guard_rail:
       return "Fit a guard rail whose top stands at least " + by + " above the mattress.";
     case Cure::Kind::rehang:

@@ -68,7 +68,7 @@ std::string Telling::demand() const {
 }
 
 std::string Telling::whose() const {
-  const std::string source = source_text(finding_.source);
+  std::string source = source_text(finding_.source);
   if (finding_.override_reason.empty()) return source;
   return "the plan's own figure (" + finding_.override_reason + ") in place of " + source;
 }
