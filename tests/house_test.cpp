@@ -19,7 +19,7 @@ const std::vector<std::string_view> floors{"exact", "geometry", "plan", "solve",
 // The rooms of `solve` from the ground up; finding.h, comparing.h and body.h lie under all of them, answer.h
 // above.
 const std::vector<std::string_view> solve_rooms{"room", "open",    "bed",   "seat",  "heat", "way",
-                                                "site", "convert", "cover", "split", "load"};
+                                                "site", "convert", "cover", "split", "load", "place"};
 const std::vector<std::string_view> solve_ground{"finding", "comparing", "body"};
 
 // Guests by their first folder or file, and the only files that may ask them in.
