@@ -189,9 +189,9 @@ void NestPair::lay_grid() {
         least = std::min(least, distances[e] = squared_distance(border_[e], x, y));
       const double nearest = std::sqrt(least);
       if (nearest > reach && !clash({static_cast<std::int64_t>(x), static_cast<std::int64_t>(y)})) continue;
-      const double farthest = (nearest + 2 * reach) * (nearest + 2 * reach);
+      const double within = (nearest + 2 * reach) * (nearest + 2 * reach);
       for (std::size_t e = 0; e < border_.size(); ++e)
-        if (distances[e] <= farthest) near_.push_back(static_cast<std::uint16_t>(e));
+        if (distances[e] <= within) near_.push_back(static_cast<std::uint16_t>(e));
     }
   first_.push_back(static_cast<std::uint32_t>(near_.size()));
 }
