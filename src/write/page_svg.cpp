@@ -10,6 +10,7 @@
 
 #include "write/escaped.h"
 #include "write/html.h"
+#include "write/shared_runs.h"
 #include "write/style.h"
 #include "write/svg_units.h"
 
@@ -102,6 +103,26 @@ PageDrawings::PageDrawings(std::span<const Sheet* const> sheets) {
         if (++drawn[shape] == 2) order.push_back(std::move(shape));
       }
   for (const std::string& shape : order) shared_.emplace(shape, shared_.size());
+  join_runs(sheets);
+}
+
+void PageDrawings::join_runs(std::span<const Sheet* const> sheets) {
+  std::vector<std::vector<std::size_t>> drawn;
+  for (const Sheet* sheet : sheets) {
+    drawn.emplace_back();
+    for (const Group& group : sheet->groups)
+      for (const Mark& mark : group.marks) {
+        const Path* path = std::get_if<Path>(&mark);
+        const auto shared = path == nullptr ? shared_.end() : shared_.find(shape_of(*path));
+        if (shared == shared_.end())
+          drawn.emplace_back();
+        else
+          drawn.back().push_back(shared->second);
+      }
+  }
+  runs_ = shared_runs(drawn, shared_.size());
+  begins_run_.assign(shared_.size(), false);
+  for (const std::vector<std::size_t>& run : runs_) begins_run_[run.front()] = true;
 }
 
 std::string PageDrawings::style() const {
@@ -119,11 +140,19 @@ std::string PageDrawings::style() const {
 }
 
 std::string PageDrawings::shapes() const {
-  std::vector<std::string> shapes(shared_.size());
-  for (const auto& [shape, number] : shared_)
-    shapes[number] = "<path id=\"s" + std::to_string(number) + "\"" + shape + "/>\n";
+  std::vector<std::string_view> shapes(shared_.size());
+  for (const auto& [shape, number] : shared_) shapes[number] = shape;
   std::string out = "<svg class=\"shapes\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>\n";
-  for (const std::string& shape : shapes) out += shape;
+  for (const std::vector<std::size_t>& run : runs_) {
+    const std::string id = " id=\"s" + std::to_string(run.front()) + "\"";
+    if (run.size() == 1) {
+      out.append("<path").append(id).append(shapes[run.front()]).append("/>\n");
+      continue;
+    }
+    out.append("<g").append(id).append(">");
+    for (const std::size_t number : run) out.append("<path").append(shapes[number]).append("/>");
+    out.append("</g>\n");
+  }
   return out + "</defs></svg>\n";
 }
 
@@ -137,8 +166,10 @@ std::string PageDrawings::marks(const Sheet& sheet) const {
       if (path == nullptr) continue;
       const std::string shape = shape_of(*path);
       const auto shared = shared_.find(shape);
-      out += shared == shared_.end() ? "<path" + shape + "/>"
-                                     : "<use href=\"#s" + std::to_string(shared->second) + "\"/>";
+      if (shared == shared_.end())
+        out.append("<path").append(shape).append("/>");
+      else if (begins_run_[shared->second])
+        out.append("<use href=\"#s").append(std::to_string(shared->second)).append("\"/>");
     }
   return out;
 }

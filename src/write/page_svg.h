@@ -4,6 +4,7 @@
 #include <set>
 #include <span>
 #include <string>
+#include <vector>
 
 #include <berthwright/view/scene.h>
 
@@ -24,8 +25,12 @@ class PageDrawings {
 
  private:
   std::string marks(const Sheet& sheet) const;
+  void join_runs(std::span<const Sheet* const> sheets);
   std::set<Ink> inks_;
   std::map<std::string, std::size_t> shared_;  ///< element without its id → number
+  std::vector<std::vector<std::size_t>>
+      runs_;                      ///< of these numbers: drawn always together, so referred to as one
+  std::vector<bool> begins_run_;  ///< of each number
 };
 
 }  // namespace berthwright

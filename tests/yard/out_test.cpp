@@ -66,6 +66,12 @@ TEST(Out, HoldsWhatIsMadeOfEveryPlanByteForByte) {
   }
 }
 
+// As much as a telephone loads without complaint (our own choice).
+TEST(Out, HoldsNoPacketOfSixHundredKilobytes) {
+  for (const std::string& name : demo_names())
+    EXPECT_LT(files_in(repository_path("out/" + name)).at("packet.html").size(), 600'000U) << name;
+}
+
 TEST(Out, HoldsNothingElse) {
   const std::vector<std::string> names = demo_names();
   std::set<std::string> kept;
