@@ -7,8 +7,7 @@ namespace berthwright {
 namespace {
 
 constexpr std::string_view icon =
-    "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 16 16\"><path fill=\"#fffdf8\" "
-    "stroke=\"#24211c\" "
+    "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 16 16\"><path fill=\"#fffdf8\" stroke=\"#24211c\" "
     "d=\"M1.5 12.5v-6q0-4 4-4h5q4 0 4 4v6z\"/><path fill=\"#005b8f\" d=\"M4 8h8v2.5H4z\"/></svg>\n";
 
 // A sheet is a picture to the page, and a document of its own when it is opened by itself.
@@ -17,15 +16,16 @@ constexpr std::string_view policy =
     "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
 PageResponse with_policy(PageResponse response, bool lasting = false) {
-  response.headers.insert(response.headers.end(),
-                          {{"Content-Security-Policy", std::string(policy)},
-                           {"X-Content-Type-Options", "nosniff"},
-                           {"X-Frame-Options", "DENY"},
-                           {"Referrer-Policy", "no-referrer"},
-                           {"Cross-Origin-Resource-Policy", "same-origin"},
-                           {"Cross-Origin-Opener-Policy", "same-origin"},
-                           // The name of a picture is that of its bytes.
-                           {"Cache-Control", lasting ? "private, max-age=86400, immutable" : "no-store"}});
+  response.headers.insert(
+      response.headers.end(),
+      {{"Content-Security-Policy", std::string(policy)},
+       {"X-Content-Type-Options", "nosniff"},
+       {"X-Frame-Options", "DENY"},
+       {"Referrer-Policy", "no-referrer"},
+       {"Cross-Origin-Resource-Policy", "same-origin"},
+       {"Cross-Origin-Opener-Policy", "same-origin"},
+       // The name of a picture is that of its bytes.
+       {"Cache-Control", lasting ? "private, max-age=86400, immutable" : "no-store"}});
   return response;
 }
 
