@@ -197,8 +197,28 @@ Placing placed_by(const PlacingTask& task, const PlacingEffort& effort, const Sh
   return placing;
 }
 
+std::size_t count_of(const std::vector<UnplacedPart>& unplaced) {
+  std::size_t count = 0;
+  for (const UnplacedPart& part : unplaced) count += part.count;
+  return count;
+}
+
+// Whatever through-cuts do, a knife does too; bounds of through-cuts do not hold for it.
+Placing placed_freely(const PlacingTask& task, const PlacingEffort& effort) {
+  Placing best = placed_by(task, effort, free_maker(task), search_free);
+  if (best.proven()) return best;
+  Placing sawn = placed_by(task, effort, through_maker(task), search_through);
+  const auto worth = [](const Placing& of) { return std::pair(count_of(of.unplaced), of.cost); };
+  if (worth(sawn) >= worth(best)) return best;
+  for (StockCut& cut : sawn.cuts) cut.cuts.clear();
+  // Fewer parts without a place are a bound for other parts.
+  sawn.bound = count_of(sawn.unplaced) == count_of(best.unplaced) ? best.bound : 0;
+  sawn.bound_kind = best.bound_kind;
+  return sawn;
+}
+
 Placing placed_on_sheets(const PlacingTask& task, const PlacingEffort& effort) {
-  if (task.manner == CutManner::free) return placed_by(task, effort, free_maker(task), search_free);
+  if (task.manner == CutManner::free) return placed_freely(task, effort);
   return placed_by(task, effort, through_maker(task), search_through);
 }
 
