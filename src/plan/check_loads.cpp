@@ -33,7 +33,7 @@ void check_weighed(const PlanParts& parts, const Weighed& weighed, Reading& faul
                 .found = "nothing",
                 .allowed = "the id of a configuration",
                 .cure = "write the configuration in which the trailer was weighed"});
-  if (!weighed.left || !weighed.right) return;
+  if (!weighed.left || !weighed.right || weighed.axle <= Mass{}) return;
   const Mass wheels = *weighed.left + *weighed.right;
   // Scales read to a few pounds; a hundredth of the axle load, at least 5 lb, is theirs.
   const Mass apart = std::max(wheels, weighed.axle) - std::min(wheels, weighed.axle);

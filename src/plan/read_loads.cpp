@@ -90,12 +90,17 @@ std::optional<int> as_percent(const Node& node, Reading& reading) {
   return std::nullopt;
 }
 
+void refuse_of_a_van(Fields& fields, std::string_view name) {
+  fields.refuse(name, "a van that is not towed has no coupling", "take it away, or write \"towed\": true");
+}
+
 void read_limits(const Node* node, Chassis& chassis, Reading& reading) {
   if (node == nullptr) return;
   Fields fields(node, reading, "the limits of a chassis");
   chassis.whole_limit = fields.optional("whole", as_mass);
   chassis.axle_limit = fields.optional("axle", as_mass);
   chassis.coupling_limit = fields.optional("coupling", as_mass);
+  if (!chassis.towed) refuse_of_a_van(fields, "coupling");
   fields.finish();
 }
 
@@ -115,7 +120,6 @@ Weighed read_weighed(const Node& node, Reading& reading) {
     if (!weighed.with_fixtures) weighed.with = as_references(*with, reading).value_or(weighed.with);
   }
   weighed.configuration = fields.optional("configuration", as_reference).value_or("");
-  if (weighed.with_everything) fields.require("configuration");
   fields.finish();
   return weighed;
 }
@@ -201,14 +205,23 @@ std::optional<Chassis> read_chassis(const Node* node, Reading& reading) {
   Fields fields(node, reading, "a chassis");
   Chassis chassis;
   chassis.origin = node->origin();
+  chassis.towed = fields.optional("towed", as_flag).value_or(true);
   chassis.coupling = fields.optional("coupling", as_length);
   chassis.axle = fields.optional("axle", as_length);
   chassis.track = fields.optional("track", as_size);
-  chassis.range =
-      fields.with_default("range", one_of(towing_ranges), reading.british ? TowingRange::uk : TowingRange::us,
-                          reading.british ? "uk" : "us", "the range that goes with the English");
+  if (chassis.towed)
+    chassis.range = fields.with_default(
+        "range", one_of(towing_ranges), reading.british ? TowingRange::uk : TowingRange::us,
+        reading.british ? "uk" : "us", "the range that goes with the English");
+  else
+    for (const std::string_view name : {"coupling", "axle", "range", "weighed"})
+      if (fields.has(name)) {
+        fields.find(name);
+        refuse_of_a_van(fields, name);
+      }
   read_limits(fields.find("limits"), chassis, reading);
-  if (const Node* weighed = fields.find("weighed")) chassis.weighed = read_weighed(*weighed, reading);
+  const Node* weighed = fields.find("weighed");
+  if (weighed != nullptr && chassis.towed) chassis.weighed = read_weighed(*weighed, reading);
   fields.finish();
   return chassis;
 }

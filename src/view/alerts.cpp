@@ -14,8 +14,8 @@ bool is_of(const DrawnConfiguration& of, const Finding& finding) {
   return finding.configuration == of.answer->configuration->id || finding.configuration.empty();
 }
 
-bool is_outdone(const DrawnConfiguration& of, const Finding& finding) {
-  return finding.margin && std::ranges::any_of(of.findings, [&](const Finding& other) {
+bool is_outdone(std::span<const Finding> all, const Finding& finding) {
+  return finding.margin && std::ranges::any_of(all, [&](const Finding& other) {
            return other.rule == finding.rule && other.configuration == finding.configuration &&
                   other.subjects == finding.subjects && other.margin && *other.margin < *finding.margin;
          });
@@ -28,6 +28,18 @@ const Finding* finding_of(const DrawnConfiguration& of, const Collision& collisi
         std::ranges::equal(finding.subjects, things))
       return &finding;
   return nullptr;
+}
+
+/// The alerts of all configurations, in their order: so each is numbered, whatever drawing shows it.
+std::vector<const Finding*> alerts_among(std::span<const Finding> all) {
+  std::vector<const Finding*> alerts;
+  for (const Finding& finding : all) {
+    const Rule* rule = find_rule(finding.rule.text());
+    const bool open = finding.status == Status::not_met || finding.status == Status::unknown;
+    if (rule != nullptr && rule->weight == Weight::alert && open && !is_outdone(all, finding))
+      alerts.push_back(&finding);
+  }
+  return alerts;
 }
 
 std::string tagged(const std::string& tag, const std::string& words) {
@@ -61,22 +73,16 @@ LabelWish wish_of(const DrawnConfiguration& of, const PlanView& view, Point wher
 }  // namespace
 
 std::vector<const Finding*> alerts_of(const DrawnConfiguration& of) {
-  std::vector<const Finding*> alerts;
-  for (const Finding& finding : of.findings) {
-    const Rule* rule = find_rule(finding.rule.text());
-    const bool open = finding.status == Status::not_met || finding.status == Status::unknown;
-    if (rule != nullptr && rule->weight == Weight::alert && open && is_of(of, finding) &&
-        !is_outdone(of, finding))
-      alerts.push_back(&finding);
-  }
+  std::vector<const Finding*> alerts = alerts_among(of.findings);
+  std::erase_if(alerts, [&](const Finding* alert) { return !is_of(of, *alert); });
   return alerts;
 }
 
 std::string tags_of(const DrawnConfiguration& of, std::span<const Finding* const> findings) {
-  const std::vector<const Finding*> alerts = alerts_of(of);
+  const std::vector<const Finding*> alerts = alerts_among(of.findings);
   std::string tags;
   for (std::size_t i = 0; i < alerts.size(); ++i)
-    if (std::ranges::find(findings, alerts[i]) != findings.end())
+    if (is_of(of, *alerts[i]) && std::ranges::find(findings, alerts[i]) != findings.end())
       tags += (tags.empty() ? "A" : ", A") + std::to_string(i + 1);
   return tags;
 }

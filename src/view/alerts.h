@@ -9,6 +9,7 @@ namespace berthwright {
 std::vector<const Finding*> alerts_of(const DrawnConfiguration& of);
 
 /// "A1", "A1, A3": how the margin calls those of `findings` that are alerts of this drawing; empty: none is.
+/// All drawings of a plan count on, so no two alerts have one number.
 std::string tags_of(const DrawnConfiguration& of, std::span<const Finding* const> findings);
 std::string tag_of(const DrawnConfiguration& of, const Finding& finding);
 

@@ -1,6 +1,7 @@
 #include "view/called.h"
 
 #include <berthwright/solve/open/road.h>
+#include <berthwright/view/words.h>
 
 namespace berthwright {
 
@@ -48,6 +49,10 @@ std::string when_of(const Configuration& configuration) {
   if (is_on_the_road(configuration)) return "On the road";
   const std::string& id = configuration.id.text();
   return (id == "day" || id == "night" ? "By " : "In ") + configuration.name;
+}
+
+std::string vehicle(const Plan& plan) {
+  return plan->chassis && !plan->chassis->towed ? "van" : std::string(word(Term::trailer, plan->english));
 }
 
 }  // namespace berthwright

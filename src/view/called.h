@@ -19,6 +19,9 @@ std::string names_with_and(const Plan& plan, const std::vector<std::string>& ids
 std::string capital_first(std::string_view words);
 std::string small_first(std::string_view words);
 
+/// "trailer", "caravan", and of what drives itself "van".
+std::string vehicle(const Plan& plan);
+
 /// "By day", "By night", "On the road", "In lounge".
 std::string when_of(const Configuration& configuration);
 

@@ -35,11 +35,12 @@ std::int64_t tenths_counted(std::int64_t hundredths_of_watts, int volts) {
 
 TableRow table_row(const Plan& plan, const std::string& name, const BreakerFigures& figures) {
   const int volts = plan->supply->volts;
+  const std::string least = figures.is_known() ? "" : "≥ ";
   return {false,
           name,
           {amperes_text(std::int64_t{10} * figures.breaker), amperes_text(std::int64_t{8} * figures.breaker),
-           amperes_text(tenths_of_ampere(figures.continuous + figures.others, volts)),
-           amperes_text(tenths_counted(figures.counted, volts))},
+           least + amperes_text(tenths_of_ampere(figures.watts(), volts)),
+           least + amperes_text(tenths_counted(figures.counted, volts))},
           std::string(word(term_of(figures.status), plan->english))};
 }
 

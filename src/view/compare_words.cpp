@@ -92,6 +92,8 @@ std::string load_figure_text(const LoadFigure& figure, const Plan& plan) {
     if (const auto* length = std::get_if<LengthSpan>(&*figure.value)) text = where_text(*length, plan->unit);
     if (const auto* share = std::get_if<ShareSpan>(&*figure.value)) text = share_text(*share);
     if (const auto* count = std::get_if<CountSpan>(&*figure.value)) text = count_text(figure, *count, plan);
+    if (const auto* least = std::get_if<AtLeast>(&*figure.value))
+      text = "at least " + count_text(figure, {least->low, least->low}, plan);
     if (std::holds_alternative<Never>(*figure.value)) text = "never, by these figures";
   }
   if (figure.status && (figure.value || *figure.status != Status::unknown))
@@ -228,8 +230,7 @@ std::string compared_verdict(const Comparison& of, const ComparedFigure& figure)
 }
 
 std::string pair_heading(const Comparison& of, const ComparedPair& pair) {
-  if (pair.first == nullptr)
-    return "The " + std::string(word(Term::trailer, (*of.first->plan)->english)) + " as such";
+  if (pair.first == nullptr) return "The " + vehicle(*of.first->plan) + " as such";
   if (pair.first->id == pair.second->id) return when_of(*pair.first);
   return "A " + small_first(when_of(*pair.first)) + ", B " + small_first(when_of(*pair.second));
 }
@@ -258,11 +259,18 @@ std::vector<std::string> lacking_configurations(const Comparison& of) {
   const auto tell = [&](const ComparedPlan& plan, const std::vector<ConfigurationId>& ids, const char* who) {
     for (const ConfigurationId& id : ids) {
       const Configuration& one = *plan.plan->configuration(id.text());
-      told.push_back("Only " + std::string(who) + " shows the " +
-                     std::string(word(Term::trailer, (*plan.plan)->english)) + " " +
+      told.push_back("Only " + std::string(who) + " shows the " + vehicle(*plan.plan) + " " +
                      small_first(when_of(one)) + ": not compared.");
     }
   };
+  const Plan& first = *of.first->plan;
+  const Plan& second = *of.second->plan;
+  const auto tracked = [](const Plan& plan) { return plan->chassis && plan->chassis->track; };
+  if (first->chassis && second->chassis && (!tracked(first) || !tracked(second)))
+    told.push_back(std::string(tracked(first)    ? "B does not say"
+                               : tracked(second) ? "A does not say"
+                                                 : "Neither plan says") +
+                   " how far apart the wheels are, so left and right are not compared.");
   tell(*of.first, of.only_first, "A");
   tell(*of.second, of.only_second, "B");
   return told;

@@ -105,6 +105,7 @@ bool is_heavy(Ink ink) {
     case Ink::sign_light:
     case Ink::sign_outlet:
     case Ink::wheel:
+    case Ink::coupling:
     case Ink::balance:
     case Ink::balance_area:
     case Ink::balance_hatch:

@@ -19,7 +19,8 @@ constexpr PaperLength between_bar_cells = paper_mm(6);
 constexpr PaperLength above_bar_lines = paper_mm(37, 10);
 constexpr PaperLength bar_line_pitch = paper_mm(34, 10);
 constexpr PaperLength bar_height = paper_mm(24, 10);
-constexpr PaperLength below_bar_lines = paper_mm(55, 10);
+constexpr PaperLength below_bar_lines = paper_mm(89, 10);
+constexpr PaperLength bar_words_pitch = paper_mm(34, 10);
 constexpr PaperLength bar_tag_width = paper_mm(14);
 constexpr PaperLength least_bar_mark = paper_mm(8, 10);
 
@@ -30,6 +31,8 @@ std::optional<std::int64_t> bar_part(const std::optional<Mass>& load, Mass whole
   const Int128 part = rounded(Int128{load->units()} * bar_whole, whole.units(), rounding);
   return static_cast<std::int64_t>(std::clamp(part, -farthest_shown, farthest_shown));
 }
+
+Mass aside_allowed(Mass axle) { return Mass::from_units(axle.units() * most_aside_percent / 100); }
 
 std::string in_bar_unit(const std::string& both_units) { return both_units.substr(0, both_units.find(" (")); }
 
@@ -42,7 +45,7 @@ std::string bar_load(const LoadSpan& load, Unit own) {
   if (!load.low && !load.high) return "unknown";
   if (!load.high) return "at least " + bar_mass(*load.low, own, Rounding::down);
   if (!load.low) return "at most " + bar_mass(*load.high, own, Rounding::up);
-  if (load.is_known()) return bar_mass(*load.high, own, Rounding::nearest);
+  if (load.is_known()) return bar_mass(*load.high, own, Rounding::up);
   const std::string low = bar_mass(*load.low, own, Rounding::down);
   return low.substr(0, low.find(' ')) + " to " + bar_mass(*load.high, own, Rounding::up);
 }
@@ -58,7 +61,7 @@ class BarsOf {
         chassis_(*plan->chassis) {}
 
   std::vector<LoadBar> bars() && {
-    add_share();
+    if (chassis_.towed) add_share();
     add_plate("Plate of the coupling", Kind::coupling_limit, chassis_.coupling_limit,
               [](const Balance& one) { return one.coupling; });
     add_plate("Plate of the axle", Kind::axle_limit, chassis_.axle_limit,
@@ -74,14 +77,15 @@ class BarsOf {
   void add_share() {
     const ShareRange& range = share_range(chassis_.range);
     const auto& told = balances_.front()->share;
-    LoadBar bar{
-        "Share on the coupling",
-        verdict(Kind::share),
-        (told ? share_text(*told) + (range.of_plate ? " of the plate" : " of the whole") : "unknown") +
-            "; asked " + std::to_string(range.least) + " to " + std::to_string(range.most) + " %",
-        range.least * std::int64_t{100},
-        range.most * std::int64_t{100},
-        {}};
+    LoadBar bar{"Share on the coupling",
+                verdict(Kind::share),
+                (told ? share_text(*told) + (range.of_plate ? " of the plate, " : " of the whole, ") +
+                            bar_load(balances_.front()->coupling.value_or(LoadSpan{}), plan_->unit)
+                      : "unknown"),
+                "asked " + std::to_string(range.least) + " to " + std::to_string(range.most) + " %",
+                range.least * std::int64_t{100},
+                range.most * std::int64_t{100},
+                {}};
     for (const Balance* one : balances_)
       bar.lines.push_back(line(*one, one->share ? std::optional(one->share->low) : std::nullopt,
                                one->share ? std::optional(one->share->high) : std::nullopt));
@@ -94,7 +98,8 @@ class BarsOf {
     const LoadSpan told = load_of(*balances_.front()).value_or(LoadSpan{});
     LoadBar bar{name,
                 verdict(kind),
-                bar_load(told, plan_->unit) + "; at most " + bar_mass(*limit, plan_->unit, Rounding::down),
+                bar_load(told, plan_->unit),
+                "allowed at most " + bar_mass(*limit, plan_->unit, Rounding::down),
                 0,
                 bar_whole,
                 {}};
@@ -112,7 +117,9 @@ class BarsOf {
     constexpr std::int64_t most = most_aside_percent * std::int64_t{100};
     LoadBar bar{"Right less left wheels",
                 verdict(Kind::sides),
-                own_change(*told.side) + "; at most " + std::to_string(most_aside_percent) + " % of the axle",
+                own_change(*told.side),
+                "allowed at most " + std::to_string(most_aside_percent) + " % of the axle, " +
+                    bar_mass(aside_allowed(*told.axle->low), plan_->unit, Rounding::down),
                 -most,
                 most,
                 {}};
@@ -146,12 +153,18 @@ class BarsOf {
 
   /// The worst of all balances: a plate that full tanks break is broken.
   std::string verdict(Kind kind) const {
-    Status worst = Status::met;
+    LoadVerdict worst{kind, Status::met};
     for (const LoadVerdict& one : verdicts_) {
       if (one.kind != kind) continue;
-      if (one.status == Status::not_met || worst == Status::met) worst = one.status;
+      const bool is_worse = one.status == Status::not_met
+                                ? worst.status != Status::not_met
+                                : worst.status == Status::met && one.status != Status::met;
+      if (is_worse) worst = one;
     }
-    return std::string(word(term_of(worst), plan_->english));
+    std::string words(word(term_of(worst.status), plan_->english));
+    if (worst.status != Status::met && balances_.size() > 1)
+      words += ", tanks " + std::string(word(worst.tanks));
+    return words;
   }
 
   const Plan& plan_;
@@ -225,7 +238,9 @@ std::vector<Mark> bar_cell_marks(const LoadBar& bar, PaperPoint corner, PaperLen
     add_bar_line(marks, bar, line, axis, top);
     top = top + bar_line_pitch;
   }
-  marks.emplace_back(bar_words({corner.x, top + paper_mm(21, 10)}, Anchor::start, bar.figures));
+  top = top + paper_mm(21, 10);
+  marks.emplace_back(bar_words({corner.x, top}, Anchor::start, bar.figures));
+  marks.emplace_back(bar_words({corner.x, top + bar_words_pitch}, Anchor::start, bar.asked));
   return marks;
 }
 

@@ -20,8 +20,9 @@ struct LoadBar {
     std::optional<std::int64_t> high;
   };
   std::string name;
-  std::string verdict;
-  std::string figures;     ///< in the plan's own unit, and what is asked
+  std::string verdict;     ///< of the worst line, and which that is
+  std::string figures;     ///< in the plan's own unit
+  std::string asked;       ///< "asked 10 to 15 %", "allowed at most 750 lb"
   std::int64_t least = 0;  ///< of what is asked
   std::int64_t most = 0;
   std::vector<Line> lines;

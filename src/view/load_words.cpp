@@ -13,15 +13,52 @@ namespace {
 
 constexpr std::size_t movers_told = 5;
 
+void add_once(std::vector<std::string>& names, const std::string& name) {
+  if (std::ranges::find(names, name) == names.end()) names.push_back(name);
+}
+
 std::vector<std::string> names_unknown(const Balance& balance) {
   std::vector<std::string> names;
   for (const WeighedThing& thing : balance.things)
-    if (!thing.weight.most && std::ranges::find(names, thing.name) == names.end())
-      names.push_back(thing.name);
+    if (!thing.weight.most) add_once(names, thing.name);
   return names;
 }
 
-std::string trailer(const Plan& plan) { return std::string(word(Term::trailer, plan->english)); }
+std::string thing_name(const WeighedThing& thing) {
+  return (thing.basis == WeighedThing::Basis::water ? "water in " : "") + thing.name;
+}
+
+/// "A, B and 3 others".
+std::string listed_up_to(std::vector<std::string> names, std::size_t most) {
+  if (names.size() > most + 1) {
+    const std::size_t others = names.size() - most;
+    names.resize(most);
+    names.push_back(std::to_string(others) + " others");
+  }
+  return listed_with_and(names);
+}
+
+/// What keeps the load on the coupling from being one figure, what does most first: ", as the plan does not
+/// say what A and B weigh or where C lies"; empty: nothing does.
+std::string why_spanned(const Balance& balance) {
+  std::vector<std::string> weights;
+  std::vector<std::string> places;
+  for (const std::size_t i : movers(balance)) {
+    const WeighedThing& thing = balance.things[i];
+    if (!thing.weight.is_known())
+      add_once(weights, thing_name(thing));
+    else if (!balance.on_coupling[i].is_known())
+      add_once(places, thing.name);
+  }
+  if (weights.empty() && places.empty()) return {};
+  std::string text = ", as the plan does not say exactly ";
+  if (!weights.empty())
+    text += "what " + listed_up_to(weights, movers_told) + (weights.size() == 1 ? " weighs" : " weigh");
+  if (!places.empty())
+    text += (weights.empty() ? "" : " or ") + std::string("where ") + listed_up_to(places, movers_told) +
+            (places.size() == 1 ? " lies" : " lie");
+  return text;
+}
 
 std::string added_sentence(const Plan& plan, const Balance& balance) {
   const bool weighed = plan->chassis && plan->chassis->weighed;
@@ -37,9 +74,44 @@ std::string added_sentence(const Plan& plan, const Balance& balance) {
 }
 
 std::string middle_sentence(const Plan& plan, const Balance& balance) {
-  if (!balance.along || !balance.across) return "Where its centre of gravity lies is unknown.";
+  if (!balance.along || !balance.across) return "Where its centre of gravity lies is unknown as well.";
   return "Its centre of gravity lies " + where_text(*balance.along, plan->unit) +
          " behind the front wall and " + where_text(*balance.across, plan->unit) + " from the left wall.";
+}
+
+std::string why_no_share(const Chassis& chassis, const Balance& balance) {
+  if (!chassis.weighed) return ", as the plan does not say what the scales found";
+  if (!chassis.coupling || !chassis.axle) return ", as the plan does not say where coupling and axle are";
+  if (share_range(chassis.range).of_plate && !chassis.whole_limit)
+    return ", as the plan does not give the plate";
+  return why_spanned(balance);
+}
+
+LoadSpan opposite(const LoadSpan& load) {
+  return {load.high ? std::optional(Mass{} - *load.high) : std::nullopt,
+          load.low ? std::optional(Mass{} - *load.low) : std::nullopt};
+}
+
+// "Right less left" is for tables; said, the heavier side is named.
+std::string sides_text(const LoadSpan& side, Unit own) {
+  if (side.low == Mass{} && side.high == Mass{}) return "Left and right wheels carry the same";
+  const auto heavier = [&](const char* these, const LoadSpan& by, const char* those) {
+    if (by.low == Mass{} && !by.high)
+      return std::string("The ") + these + " wheels carry as much as the " + those +
+             " ones or more, by how much is unknown";
+    return std::string("The ") + these + " wheels carry " + load_text(by, own) + " more than the " + those +
+           " ones";
+  };
+  if (side.low && *side.low >= Mass{}) return heavier("right", side, "left");
+  if (side.high && *side.high <= Mass{}) return heavier("left", opposite(side), "right");
+  return "Which wheels carry more is open: the right ones less the left ones, " + change_text(side, own);
+}
+
+}  // namespace
+
+std::string kept_text(const Plan& plan, Status status) {
+  return status == Status::unknown ? "kept or not, by what is not known"
+                                   : std::string(word(term_of(status), plan->english));
 }
 
 std::string tanks_lead(TankState tanks) {
@@ -54,32 +126,48 @@ std::string tanks_lead(TankState tanks) {
   throw std::logic_error("TankState out of range");
 }
 
-std::string share_sentence(const Plan& plan, const Balance& balance) {
+std::string share_verdict(const Plan& plan, const Balance& balance) {
   const ShareRange& range = share_range(plan->chassis->range);
   const std::string asked = share_range_text(range.range);
   if (!balance.share)
-    return "Its share is unknown" +
-           std::string(range.of_plate && !plan->chassis->whole_limit ? ", as the plan does not give the plate"
-                                                                     : "") +
-           "; compared would be " + asked + ".";
+    return "unknown" + why_no_share(*plan->chassis, balance) + "; compared would be " + asked;
   const auto verdict = [&]() -> std::string {
     if (balance.share->status == Status::met) return "within";
-    if (balance.share->status == Status::unknown) return "within or not, by what is not known";
+    if (balance.share->status == Status::unknown) return "within or not" + why_spanned(balance);
     // Rounded down: below the least it is below it, above the most it is not.
     return balance.share->low < range.least * std::int64_t{100} ? "too little" : "too much";
   };
-  return "That is " + share_text(*balance.share) + (range.of_plate ? " of the plate" : " of the whole") +
-         ", compared with " + asked + ": " + verdict() + ".";
+  return share_text(*balance.share) + (range.of_plate ? " of the plate" : " of the whole") +
+         ", compared with " + asked + ": " + verdict();
+}
+
+std::string room_under_plate(const LoadSpan& left, Unit own) {
+  if (!left.high || *left.high >= Mass{}) return "left for cargo under it " + left_text(left, own);
+  return "over it by " + load_text(opposite(left), own);
+}
+
+std::string sides_verdict(const Plan& plan, const Balance& balance) {
+  return sides_text(*balance.side, plan->unit) + "; compared with " + std::to_string(most_aside_percent) +
+         " % of the axle (common practice, no source): ";
+}
+
+namespace {
+
+std::string share_sentence(const Plan& plan, const Balance& balance) {
+  return (balance.share ? "That is " : "Its share is ") + share_verdict(plan, balance) + ".";
 }
 
 std::string whole_sentence(const Plan& plan, const Balance& balance) {
   const Unit own = plan->unit;
   std::string text =
-      tanks_lead(balance.tanks) + "the whole " + trailer(plan) + " weighs " + load_text(*balance.whole, own);
+      tanks_lead(balance.tanks) + "the whole " + vehicle(plan) + " weighs " + load_text(*balance.whole, own);
   const auto carried = [&](const LoadSpan& load) {
     return load.low || load.high ? load_text(load, own) : "an unknown load";
   };
-  if (balance.coupling)
+  if (balance.coupling && balance.coupling->high && *balance.coupling->high < Mass{})
+    text += ", its coupling is lifted by " + load_text(opposite(*balance.coupling), own) +
+            ", and the axle carries " + carried(*balance.axle);
+  else if (balance.coupling)
     text += ", of which the coupling carries " + carried(*balance.coupling) + " (" +
             std::string(coupling_load(plan->english)) + ") and the axle " + carried(*balance.axle);
   return capital_first(text) + ".";
@@ -94,26 +182,20 @@ std::string change_sentence(const Plan& plan, const Balance& balance) {
                        : !chassis.axle                    ? "axle is"
                                                           : "coupling is") +
            ".";
-  return capital_first(lead + "it changes the load on the coupling (" +
-                       std::string(coupling_load(plan->english)) + ") by " +
-                       change_text(*balance.coupling_change, plan->unit)) +
-         ".";
+  const LoadSpan& change = *balance.coupling_change;
+  const std::string load = " the load on the coupling (" + std::string(coupling_load(plan->english)) + ")";
+  if (change.low == Mass{} && !change.high)
+    return capital_first(lead + "it adds nobody knows how much to" + load) + ".";
+  if (change.high == Mass{} && !change.low)
+    return capital_first(lead + "it takes nobody knows how much off" + load) + ".";
+  return capital_first(lead + "it changes" + load + " by " + change_text(change, plan->unit)) + ".";
 }
 
 std::string verdict_word(const Plan& plan, const Loads& loads, LoadVerdict::Kind kind,
                          TankState tanks = TankState::as_told) {
   for (const LoadVerdict& verdict : verdicts_on(plan, loads))
-    if (verdict.kind == kind && verdict.tanks == tanks)
-      return verdict.status == Status::unknown ? "kept or not, by what is not known"
-                                               : std::string(word(term_of(verdict.status), plan->english));
+    if (verdict.kind == kind && verdict.tanks == tanks) return kept_text(plan, verdict.status);
   throw std::logic_error("a verdict that was not asked for");
-}
-
-std::string room_under_plate(const LoadSpan& left, Unit own) {
-  if (!left.high || *left.high >= Mass{}) return "left for cargo under it " + load_text(left, own);
-  LoadSpan over{Mass{} - *left.high, {}};
-  if (left.low) over.high = Mass{} - *left.low;
-  return "over it by " + load_text(over, own);
 }
 
 void add_plates(const Plan& plan, const Loads& loads, std::vector<std::string>& told) {
@@ -154,21 +236,6 @@ void add_plates_by_tanks(const Plan& plan, const Loads& loads, std::vector<std::
   }
 }
 
-// "Right less left" is for tables; said, the heavier side is named.
-std::string sides_text(const LoadSpan& side, Unit own) {
-  const LoadSpan mirrored{side.high ? std::optional(Mass{} - *side.high) : std::nullopt,
-                          side.low ? std::optional(Mass{} - *side.low) : std::nullopt};
-  if (side.low == Mass{} && side.high == Mass{}) return "Left and right wheels carry the same";
-  const auto heavier = [&](const char* these, const LoadSpan& by, const char* those) {
-    const bool by_unknown = by.low == Mass{} && !by.high;
-    return std::string("The ") + these + " wheels carry " +
-           (by_unknown ? "an unknown amount" : load_text(by, own)) + " more than the " + those + " ones";
-  };
-  if (side.low && *side.low >= Mass{}) return heavier("right", side, "left");
-  if (side.high && *side.high <= Mass{}) return heavier("left", mirrored, "right");
-  return "Which wheels carry more is open: the right ones less the left ones, " + change_text(side, own);
-}
-
 void add_sides(const Plan& plan, const Loads& loads, std::vector<std::string>& told) {
   const Balance& balance = loads.balance();
   if (!balance.side_change) return;
@@ -178,9 +245,7 @@ void add_sides(const Plan& plan, const Loads& loads, std::vector<std::string>& t
                    " (right less left); how even they are is unknown without the wheels weighed.");
     return;
   }
-  told.push_back(sides_text(*balance.side, plan->unit) + "; compared with " +
-                 std::to_string(most_aside_percent) + " % of the axle (common practice, no source): " +
-                 verdict_word(plan, loads, LoadVerdict::Kind::sides) + ".");
+  told.push_back(sides_verdict(plan, balance) + verdict_word(plan, loads, LoadVerdict::Kind::sides) + ".");
 }
 
 void add_movers(const Plan& plan, const Balance& balance, std::vector<std::string>& told) {
@@ -188,85 +253,19 @@ void add_movers(const Plan& plan, const Balance& balance, std::vector<std::strin
   std::size_t count = 0;
   for (const std::size_t i : movers(balance)) {
     if (count++ == movers_told) break;
-    const WeighedThing& thing = balance.things[i];
-    const bool is_water = thing.basis == WeighedThing::Basis::water;
-    text += (text.empty() ? "" : "; ") + (is_water ? "water in " + thing.name : thing.name) + " " +
-            change_text(balance.on_coupling[i], plan->unit);
+    const LoadSpan& change = balance.on_coupling[i];
+    text += (text.empty() ? "" : "; ") + thing_name(balance.things[i]);
+    if (change.low && change.high)
+      text += " " + change_text(change, plan->unit);
+    else
+      text += change.low == Mass{}    ? ", which adds nobody knows how much"
+              : change.high == Mass{} ? ", which takes off nobody knows how much"
+                                      : ", by " + change_text(change, plan->unit);
   }
   if (!text.empty()) told.push_back("What moves the load on the coupling most: " + text + ".");
 }
 
-void add_ground(const std::vector<Loads>& all, WeighedThing::Basis basis, const std::string& lead,
-                std::vector<std::string>& told) {
-  std::vector<std::string> names;
-  // What stood on the scales counts only in the configurations in which it lies elsewhere.
-  for (const Loads& loads : all)
-    for (const WeighedThing& thing : loads.balance().things)
-      if (thing.basis == basis && std::ranges::find(names, thing.name) == names.end())
-        names.push_back(thing.name);
-  if (!names.empty())
-    told.push_back(lead + " (" + listed_with_and(names) + "): " + source_text(weight_source(basis)) + ".");
-}
-
 }  // namespace
-
-std::string_view coupling_load(English english) {
-  return english == English::american ? "tongue weight" : "noseweight";
-}
-
-std::string load_text(const LoadSpan& load, Unit own) {
-  if (load.is_known()) return mass_text(*load.high, own);
-  if (load.low && load.high)
-    return "between " + mass_text(*load.low, own, Rounding::down) + " and " +
-           mass_text(*load.high, own, Rounding::up);
-  if (load.low) return "at least " + mass_text(*load.low, own, Rounding::down);
-  if (load.high) return "at most " + mass_text(*load.high, own, Rounding::up);
-  return "unknown";
-}
-
-std::string load_text(const MassSpan& weight, Unit own) {
-  // Everything weighs at least nothing.
-  if (weight.least == Mass{} && !weight.most) return "unknown";
-  return load_text(LoadSpan{weight.least, weight.most}, own);
-}
-
-std::string change_text(const LoadSpan& change, Unit own) {
-  const auto with_sign = [&](Mass mass, Rounding rounding) {
-    return (mass < Mass{} ? "" : "+") + mass_text(mass, own, rounding);
-  };
-  if (change.is_known()) return with_sign(*change.high, Rounding::nearest);
-  if (change.low && change.high)
-    return with_sign(*change.low, Rounding::down) + " to " + with_sign(*change.high, Rounding::up);
-  if (change.low == Mass{}) return "an unknown amount more";
-  if (change.high == Mass{}) return "an unknown amount less";
-  if (change.low) return "at least " + with_sign(*change.low, Rounding::down);
-  if (change.high) return "at most " + with_sign(*change.high, Rounding::up);
-  return "an unknown amount";
-}
-
-std::string where_text(const LengthSpan& span, Unit own) {
-  if (span.high - span.low <= one_tick) return both(span.low, own);
-  return both(span.low, own, {.rounding = Rounding::down}) + " to " +
-         both(span.high, own, {.rounding = Rounding::up});
-}
-
-std::string share_range_text(TowingRange of) {
-  const ShareRange& range = share_range(of);
-  return std::to_string(range.least) + " to " + std::to_string(range.most) + " % (" +
-         source_text(range.source) + ")";
-}
-
-std::string share_text(const ShareSpan& share) {
-  const auto percent = [](std::int64_t ten_thousandths) {
-    const std::int64_t size = ten_thousandths < 0 ? -ten_thousandths : ten_thousandths;
-    return (ten_thousandths < 0 ? "-" : "") + std::to_string(size / 100) + "." +
-           std::to_string(100 + size % 100).substr(1);
-  };
-  // Beside a whole percent both ends are told: it may be the end of a range.
-  const bool is_beside_whole = share.low != share.high && (share.low % 100 == 0 || share.high % 100 == 0);
-  if (share.high - share.low <= 1 && !is_beside_whole) return percent(share.high) + " %";
-  return percent(share.low) + " to " + percent(share.high) + " %";
-}
 
 std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) {
   const Balance& balance = loads.balance();
@@ -275,9 +274,19 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
       std::ranges::all_of(balance.things, [](const WeighedThing& one) { return one.on_scales.has_value(); }))
     told.push_back("Everything that the plan shows stood on the scales.");
   else
-    told = {added_sentence(plan, balance), middle_sentence(plan, balance)};
+    told.push_back(added_sentence(plan, balance));
+  // Nothing has no middle.
+  if (balance.added != MassSpan::of(Mass{})) told.push_back(middle_sentence(plan, balance));
   if (!plan->chassis) {
     told.push_back("The plan gives no chassis, so what coupling and axle carry is unknown.");
+    return told;
+  }
+  if (!plan->chassis->towed) {
+    told.push_back(
+        "A van that is not towed has no coupling, and what each of its axles carries is not reckoned: "
+        "weigh it.");
+    add_plates(plan, loads, told);
+    add_sides(plan, loads, told);
     return told;
   }
   for (const Balance* one : different_balances(loads)) {
@@ -289,7 +298,7 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
     }
   }
   if (!balance.whole)
-    told.push_back("Without the figures of a scale no share is told: weigh the " + trailer(plan) + ".");
+    told.push_back("Without the figures of a scale no share is told: weigh the " + vehicle(plan) + ".");
   else if (!balance.coupling)
     told.push_back(change_sentence(plan, balance));
   if (balance.whole_along)
@@ -298,99 +307,13 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
                    (balance.whole_across
                         ? " and " + where_text(*balance.whole_across, plan->unit) + " from the left wall."
                         : ". How far from the left wall is unknown without both wheels weighed."));
+  else if (balance.coupling)
+    told.push_back("Where the centre of gravity of the whole lies is unknown" + why_spanned(balance) + ".");
   add_plates(plan, loads, told);
   add_sides(plan, loads, told);
   add_plates_by_tanks(plan, loads, told);
   add_movers(plan, balance, told);
   return told;
-}
-
-std::vector<std::string> load_grounds(const Plan& plan, const std::vector<Loads>& all) {
-  std::vector<std::string> told;
-  using Basis = WeighedThing::Basis;
-  if (std::ranges::none_of(all, [&](const Loads& one) { return states_loads(plan, one); }))
-    told.push_back(
-        "No numbers are drawn: the plan states no chassis and no circuit, and not what everything weighs.");
-  add_ground(all, Basis::panel, "Weight by panel", told);
-  add_ground(all, Basis::plywood, "Weight of plywood", told);
-  add_ground(all, Basis::foam, "Weight of foam", told);
-  add_ground(all, Basis::water, "Weight of water", told);
-  told.push_back(
-      "The middle of a thing is taken to be that of its outline; what is stowed lies anywhere in what it is "
-      "kept "
-      "in. People, bedding and the covers of cushions are not counted. Coupling and axle are reckoned as "
-      "supports "
-      "of a beam that stands level, the wheels even about the middle of the room.");
-  if (plan->supply)
-    told.push_back(
-        "What has no watts in the plan is not counted. What may run three hours or more counts by " +
-        std::to_string(continuous_percent) +
-        " %, and what is plugged in by a cord takes at "
-        "most 80 % of its breaker: " +
-        source_text(continuous_source()) + ".");
-  if (plan->warming)
-    told.push_back(
-        "Warming: the whole room is air of 1.2 kg/m³ and 1005 J/kgK (from memory), stirred and of one "
-        "temperature; "
-        "the low end of a time warms air alone, the high end takes linings and furniture for twice what the "
-        "air "
-        "takes (our own choice; common practice, no source, is 15 to 20 minutes where air alone takes 11 to "
-        "12). "
-        "To warm boards and cushions through takes far longer.");
-  told.push_back(
-      "Weigh the " + trailer(plan) +
-      " loaded as it is towed, coupling and axle: no figure here replaces a scale. Wiring is for a " +
-      (plan->english == English::american ? "licensed" : "qualified") +
-      " person and the local code; the maker's instructions come first.");
-  return told;
-}
-
-std::string_view word(WeighedThing::Basis basis) {
-  switch (basis) {
-    case WeighedThing::Basis::stated:
-      return "stated";
-    case WeighedThing::Basis::panel:
-      return "panel";
-    case WeighedThing::Basis::plywood:
-      return "plywood";
-    case WeighedThing::Basis::foam:
-      return "foam";
-    case WeighedThing::Basis::water:
-      return "water";
-    case WeighedThing::Basis::unknown:
-      return "unknown";
-  }
-  throw std::logic_error("Basis out of range");
-}
-
-std::string_view word(TankState tanks) {
-  switch (tanks) {
-    case TankState::as_told:
-      return "as told";
-    case TankState::empty:
-      return "empty";
-    case TankState::full:
-      return "full";
-  }
-  throw std::logic_error("TankState out of range");
-}
-
-std::string_view word(LoadVerdict::Kind kind) {
-  switch (kind) {
-    case LoadVerdict::Kind::share:
-      return "share on the coupling";
-    case LoadVerdict::Kind::sides:
-      return "side to side";
-    case LoadVerdict::Kind::whole_limit:
-      return "plate of the whole";
-    case LoadVerdict::Kind::axle_limit:
-      return "plate of the axle";
-    case LoadVerdict::Kind::coupling_limit:
-      return "plate of the coupling";
-    case LoadVerdict::Kind::supply:
-      return "supply";
-  }
-  throw std::logic_error("LoadVerdict::Kind out of range");
 }
 
 }  // namespace berthwright

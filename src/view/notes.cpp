@@ -131,6 +131,9 @@ void add_swatch(std::vector<Mark>& marks, Ink ink, PaperPoint corner) {
     case Ink::wheel:
       add(marks, wheel_sign(box.centre()));
       return;
+    case Ink::coupling:
+      add(marks, coupling_sign(box.centre()));
+      return;
     case Ink::move_way: {
       marks.emplace_back(straight(ink, left, right));
       Path head = berthwright::arrow_head(right, left);

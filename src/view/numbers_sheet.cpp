@@ -11,6 +11,7 @@
 #include "view/lettering.h"
 #include "view/load_bars.h"
 #include "view/load_words.h"
+#include "view/packet_words.h"
 #include "view/page.h"
 #include "view/plan_notes.h"
 #include "view/quiet_sheet.h"
@@ -160,11 +161,18 @@ std::vector<Note> numbers_notes(const Weighing& of, bool has_table) {
   say("Weight and balance", weight_sentences(plan, of.loads));
   std::vector<std::string> supply = supply_sentences(plan, of.loads);
   // What the table shows is not told once more.
-  if (has_table) supply = {together_sentence(plan, *of.loads.supply)};
+  if (has_table) supply = supply_remarks(plan, *of.loads.supply);
   say("Supply", supply);
   say("Warming", warm_up_sentences(plan, of.loads));
-  notes.push_back({Note::Kind::text, "What these figures suppose, with every source: see the loads.", 0,
-                   false, std::nullopt});
+  if (!of.balance().on_coupling.empty() && !movers(of.balance()).empty())
+    notes.push_back({Note::Kind::text,
+                     "Named on the drawing is what moves the load on the coupling most, the first five.", 0,
+                     false, std::nullopt});
+  notes.push_back({Note::Kind::text,
+                   "What these figures suppose, with every source, is told where they are told in words: by "
+                   "the verb loads, and in a packet under “" +
+                       word(PacketWord::numbers, plan->english) + "”.",
+                   0, false, std::nullopt});
   return notes;
 }
 
@@ -239,10 +247,9 @@ PlanDrawing numbers_drawing(const Weighing& of, const Layout& layout) {
 }  // namespace
 
 std::vector<std::string> numbers_cautions(const Plan& plan) {
-  return {"Weigh the " + std::string(word(Term::trailer, plan->english)) +
-              " loaded as it is towed, coupling and axle: no figure here replaces a scale.",
-          std::string("Wiring is for a ") + (plan->english == English::american ? "licensed" : "qualified") +
-              " person and the local code."};
+  return {weighing_caution(plan), std::string("Wiring is for a ") +
+                                      (plan->english == English::american ? "licensed" : "qualified") +
+                                      " person and the local code."};
 }
 
 std::vector<Draft> numbers_drafts(const DrawnConfiguration& of, const Loads& loads) {
@@ -252,7 +259,7 @@ std::vector<Draft> numbers_drafts(const DrawnConfiguration& of, const Loads& loa
       layouts_of(of, [&](std::int64_t ratio) { return room_for_numbers(weighing, ratio); });
   std::string told = "Plan seen from above, front at the left, with centre of gravity, axle and coupling.";
   for (const LoadBar& bar : load_bars(*of.plan, loads))
-    told += " " + bar.name + ": " + bar.figures + ": " + bar.verdict + ".";
+    told += " " + bar.name + ": " + bar.figures + "; " + bar.asked + ": " + bar.verdict + ".";
   for (const std::string& sentence : supply_sentences(*of.plan, loads)) told += " " + sentence;
   return fitted_drafts(of, layouts,
                        {name_of(*of.answer->configuration) + ", numbers", "",

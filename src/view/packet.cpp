@@ -8,6 +8,7 @@
 #include "view/alerts.h"
 #include "view/called.h"
 #include "view/meanwhile_words.h"
+#include "view/open_loads.h"
 #include "view/packet_parts.h"
 #include "view/packet_words.h"
 #include "view/step_words.h"
@@ -27,31 +28,34 @@ std::string whose_work(const Plan& plan) {
   return text;
 }
 
-// "A1 by day, A2 by night: ", as the drawings call it; empty: none does.
-std::string tags_in(const DrawnAll& drawn, const Finding& finding) {
-  std::string tags;
+// "A1: ", as the drawings call it; empty: none does.
+std::string tag_in(const DrawnAll& drawn, const Finding& finding) {
   for (const DrawnConfiguration& one : drawn)
-    if (const std::string tag = tag_of(one, finding); !tag.empty())
-      tags += (tags.empty() ? "" : ", ") + tag + " " + small_first(when_of(*one.answer->configuration));
-  return tags.empty() ? tags : tags + ": ";
+    if (const std::string tag = tag_of(one, finding); !tag.empty()) return tag + ": ";
+  return {};
 }
 
-// The alerts that are not met, or not known, in one list before everything else.
+// The alerts and loads that are not met, or not known, in one list before everything else.
 void add_alerts(const PacketMatter& of, const DrawnAll& drawn, Packet& packet) {
   PacketList list;
+  bool any_drawn = false;
   for (const Finding& finding : of.answer.findings) {
     const bool asks = finding.status == Status::not_met || finding.status == Status::unknown;
     if (!asks || find_rule(finding.rule.text())->weight != Weight::alert) continue;
     const std::string cure = cure_sentence(of.plan, finding);
-    list.items.push_back(tags_in(drawn, finding) + (cure.empty() ? "" : cure + " ") +
-                         sentence(of.plan, finding));
+    const std::string tag = tag_in(drawn, finding);
+    any_drawn = any_drawn || !tag.empty();
+    list.items.push_back(tag + (cure.empty() ? "" : cure + " ") + sentence(of.plan, finding));
   }
+  for (std::string& sentence : open_load_sentences(of.plan, of.loads))
+    list.items.push_back(std::move(sentence));
   if (list.items.empty()) return;
-  packet.sections.push_back(
-      {"alerts",
-       word(PacketWord::alerts, packet.english),
-       {PacketText{word(PacketWord::alerts_lead, packet.english), PacketText::Tone::quiet},
-        std::move(list)}});
+  PacketSection section{"alerts", word(PacketWord::alerts, packet.english), {}};
+  if (any_drawn)
+    section.blocks.emplace_back(
+        PacketText{word(PacketWord::alerts_lead, packet.english), PacketText::Tone::quiet});
+  section.blocks.emplace_back(std::move(list));
+  packet.sections.push_back(std::move(section));
 }
 
 PacketSection handover_section(const PacketMatter& of) {
@@ -135,7 +139,7 @@ Packet buyer_packet(const PacketMatter& of) {
   for (const ConfigurationAnswer& one : of.answer.configurations)
     drawn.push_back({&of.plan, &one, of.answer.findings, {}});
   Packet packet = titled_packet(of);
-  packet.lead = {{word(PacketWord::lead, packet.english), PacketText::Tone::plain},
+  packet.lead = {{word(PacketWord::lead, of.plan), PacketText::Tone::plain},
                  {word(PacketWord::lead_plan, packet.english), PacketText::Tone::quiet},
                  {word(PacketWord::lead_file, packet.english), PacketText::Tone::quiet, true}};
   add_alerts(of, drawn, packet);

@@ -44,9 +44,10 @@ struct PacketViews {
   std::vector<Sheet> views;
   std::vector<PacketKey> keys;
 };
-/// A smaller heading within a section.
+/// A smaller heading within a section, or a minor one under such.
 struct PacketHeading {
   std::string words;
+  bool minor = false;
 };
 /// A conversion, to be gone through stage by stage.
 struct PacketStages {

@@ -81,7 +81,7 @@ bool has_stages(const Conversion& conversion, const DrawnAll& drawn) {
 }
 
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn) {
-  PacketSection section{"glance", word(PacketWord::glance, of.plan->english), {}};
+  PacketSection section{"glance", word(PacketWord::glance, of.plan), {}};
   const DrawnConfiguration& day = day_of(drawn);
   for (const DrawnConfiguration& one : drawn) {
     if (&one != &day && !is_by_day(one)) continue;

@@ -22,7 +22,10 @@ bool is_shown(const Conversion& conversion, const DrawnAll& drawn);
 /// Shown, and found, and with steps.
 bool has_stages(const Conversion& conversion, const DrawnAll& drawn);
 
-/// Weight and balance, supply and warming of every configuration of which the plan states enough.
+/// The day first, the road last, the others as the plan lists them.
+std::vector<const Loads*> loads_day_first(std::span<const Loads> all);
+/// Weight and balance, supply and warming of every configuration of which the plan states enough; what is the
+/// same in two is told once.
 PacketSection numbers_section(const PacketMatter& of);
 PacketSection glance_section(const PacketMatter& of, const DrawnAll& drawn);
 PacketSection night_section(const PacketMatter& of, const DrawnAll& drawn);

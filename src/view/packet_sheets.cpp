@@ -90,9 +90,9 @@ std::vector<Draft> sheets_about(const PacketMatter& of, const DrawnAll& drawn, c
   }
   if (section == "ways") drafts = dangers(drawn, way_sheet);
   if (section == "numbers")
-    for (const Loads& one : of.loads)
+    for (const Loads* one : loads_day_first(of.loads))
       for (const DrawnConfiguration& in : drawn)
-        if (in.answer->configuration == one.configuration) add_drafts(drafts, numbers_drafts(in, one));
+        if (in.answer->configuration == one->configuration) add_drafts(drafts, numbers_drafts(in, *one));
   return drafts;
 }
 

@@ -8,6 +8,7 @@
 #include "view/cover_lines.h"
 #include "view/cover_words.h"
 #include "view/cushion_words.h"
+#include "view/open_loads.h"
 #include "view/packet_parts.h"
 #include "view/packet_words.h"
 #include "view/shape_words.h"
@@ -33,11 +34,11 @@ std::string_view kind_of_part(Piece::Kind kind) {
   throw std::logic_error("Piece::Kind out of range");
 }
 
-// Foam grade, else panel with its plies, else what the shop wrote.
-std::string material_of(const Piece& piece, English english) {
+// Panel with its plies, else what the shop wrote, the foam's grade among it.
+std::string material_or(const Piece& piece, PacketWord none, English english) {
   if (!piece.panel.empty())
     return piece.panel + (piece.plies ? ", " + std::to_string(*piece.plies) + " plies" : std::string{});
-  return piece.material.empty() ? word(PacketWord::unknown_foam, english) : piece.material;
+  return piece.material.empty() ? word(none, english) : piece.material;
 }
 
 PacketSection parts_section(const PacketMatter& of) {
@@ -54,7 +55,8 @@ PacketSection parts_section(const PacketMatter& of) {
          : piece.name.empty() ? piece.id.text()
                               : piece.name,
          std::string(kind_of_part(piece.kind)),
-         cut_size({piece.length, piece.width, piece.thickness}, of.plan->unit), material_of(piece, english),
+         cut_size({piece.length, piece.width, piece.thickness}, of.plan->unit),
+         material_or(piece, PacketWord::unknown_foam, english),
          piece.weight ? mass_text(*piece.weight, of.plan->unit) : word(PacketWord::unknown_weight, english)});
   }
   PacketSection section{"parts", word(PacketWord::parts, english), {}};
@@ -136,7 +138,7 @@ void add_cushion_goods(const PacketMatter& of, PacketTable& table) {
     const bool weighed = cover.foam && cover.foam->weight;
     all = all && weighed ? std::optional(*all + *cover.foam->weight) : std::nullopt;
     if (cover.foam)
-      foam[material_of(*cover.piece, english)].push_back(
+      foam[material_or(*cover.piece, PacketWord::foam_no_grade, english)].push_back(
           cut_size({cover.foam->length, cover.foam->width, cover.foam->thickness}, own));
   }
   for (const auto& [grade, sizes] : foam)
@@ -159,7 +161,7 @@ PacketSection purchase_section(const PacketMatter& of) {
   std::map<std::string, std::vector<std::string>> boards;
   for (const Piece& piece : of.plan->pieces)
     if (piece.kind == Piece::Kind::board || piece.kind == Piece::Kind::table)
-      boards[material_of(piece, english)].push_back(
+      boards[material_or(piece, PacketWord::board_no_panel, english)].push_back(
           cut_size({piece.length, piece.width, piece.thickness}, of.plan->unit));
   for (const auto& [panel, sizes] : boards) table.rows.push_back({panel, counted_sizes(sizes)});
   PacketSection section{"purchase", word(PacketWord::purchase, english), {}};
@@ -180,6 +182,8 @@ PacketSection open_section(const PacketMatter& of) {
     const std::string cure = cure_sentence(of.plan, finding);
     list.items.push_back((cure.empty() ? "" : cure + " ") + sentence(of.plan, finding));
   }
+  for (std::string& sentence : open_load_sentences(of.plan, of.loads))
+    list.items.push_back(std::move(sentence));
   PacketSection section{"open", word(PacketWord::open_items, english), {}};
   if (list.items.empty())
     section.blocks.emplace_back(PacketText{word(PacketWord::nothing_open, english), PacketText::Tone::plain});
@@ -192,7 +196,7 @@ PacketSection open_section(const PacketMatter& of) {
 
 Packet shop_packet(const PacketMatter& of) {
   Packet packet = titled_packet(of);
-  packet.lead = {{word(PacketWord::shop_lead, packet.english), PacketText::Tone::plain}};
+  packet.lead = {{word(PacketWord::shop_lead, of.plan), PacketText::Tone::plain}};
   PacketSection templates{"templates", word(PacketWord::templates, packet.english), {}};
   templates.blocks.emplace_back(
       PacketText{word(PacketWord::templates_note, packet.english), PacketText::Tone::plain});

@@ -12,16 +12,6 @@
 namespace berthwright {
 namespace {
 
-std::vector<PacketKey> packet_keys(const std::vector<Note>& notes) {
-  std::vector<PacketKey> keys;
-  for (const Note& note : notes)
-    if (note.number > 0)
-      keys.push_back({note.number, std::nullopt, note.words});
-    else if (note.swatch)
-      keys.push_back({0, swatch_of(*note.swatch), note.words});
-  return keys;
-}
-
 /// The inks of a thing's faces in a raised view.
 struct RaisedInks {
   Ink side;
@@ -60,6 +50,16 @@ bool is_named_at_a_glance(const DrawnConfiguration& of, const PlanThing& thing) 
 }
 
 }  // namespace
+
+std::vector<PacketKey> packet_keys(const std::vector<Note>& notes) {
+  std::vector<PacketKey> keys;
+  for (const Note& note : notes)
+    if (note.number > 0)
+      keys.push_back({note.number, std::nullopt, note.words});
+    else if (note.swatch)
+      keys.push_back({0, swatch_of(*note.swatch), note.words});
+  return keys;
+}
 
 PacketViews glance_views(const DrawnConfiguration& of) {
   const Plan& plan = *of.plan;
@@ -100,7 +100,7 @@ PacketViews glance_views(const DrawnConfiguration& of) {
 
 PacketViews quiet_views(const DrawnConfiguration& of, const QuietSheet& sheet) {
   const Plan& plan = *of.plan;
-  const SmallLayout layout = small_layout(plan, {}, telephone_width, beside_quiet);
+  const SmallLayout layout = filling_layout(plan, telephone_width, beside_quiet);
   PlanDrawing drawing = quiet_drawing(of, sheet, layout.plan_view(), layout.plan_area());
   PacketViews views;
   for (const Opening& opening : plan->openings)

@@ -7,6 +7,8 @@
 
 #include <berthwright/view/words.h>
 
+#include "view/called.h"
+
 namespace berthwright {
 namespace {
 
@@ -51,6 +53,8 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::zip_side, "Zipper and upper edge, as it lies unturned",
               "Zip and upper edge, as it lies unturned"},
     PacketRow{PacketWord::unknown_foam, "unknown"},
+    PacketRow{PacketWord::foam_no_grade, "of a grade that the plan does not give"},
+    PacketRow{PacketWord::board_no_panel, "Board of a panel that the plan does not give"},
     PacketRow{PacketWord::heat, "Heat"},
     PacketRow{PacketWord::no_heat, "The plan shows nothing that gives heat."},
     PacketRow{PacketWord::may_stand, "Where it may stand"},
@@ -60,6 +64,14 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::alarms, "Alarms"},
     PacketRow{PacketWord::no_alarm, "The plan shows no alarm."},
     PacketRow{PacketWord::numbers, "Weight, balance and supply"},
+    PacketRow{PacketWord::balance, "Weight and balance"},
+    PacketRow{PacketWord::supply, "Supply"},
+    PacketRow{PacketWord::warming, "Warming"},
+    PacketRow{PacketWord::figure, "Figure"},
+    PacketRow{PacketWord::asked, "Compared with"},
+    PacketRow{PacketWord::circuit, "Circuit"},
+    PacketRow{PacketWord::breaker, "Breaker"},
+    PacketRow{PacketWord::hangs_on_it, "On it"},
     PacketRow{PacketWord::no_numbers,
               "The plan says too little of weights, coupling, circuits or walls to reckon anything here."},
     PacketRow{PacketWord::handover, "What the shop hands over"},
@@ -73,7 +85,7 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::found, "Found"},
     PacketRow{PacketWord::result, "Result"},
     PacketRow{PacketWord::alerts, "To know before the first night"},
-    PacketRow{PacketWord::alerts_lead, "A1 by day is what the drawing by day calls A1, and so on."},
+    PacketRow{PacketWord::alerts_lead, "A1 is what the drawings call A1, and so on."},
     PacketRow{PacketWord::cautions, "Cautions"},
     PacketRow{PacketWord::unknown_means,
               "“Unknown” means that the plan does not say. Ask the shop, or measure; it never means that all "
@@ -113,18 +125,26 @@ constexpr std::array packet_rows{
     PacketRow{PacketWord::nothing_open, "Nothing that was compared is open."},
     PacketRow{PacketWord::on_paper, "Handover packet"}};
 
-}  // namespace
-
 static_assert(packet_rows.size() == static_cast<std::size_t>(PacketWord::on_paper) + 1);
 
-std::string word(PacketWord which, English english) {
+std::string words_about(PacketWord which, English english, const std::string& trailer) {
   const auto row = std::ranges::find(packet_rows, which, &PacketRow::which);
   if (row == packet_rows.end()) throw std::logic_error("PacketWord out of range");
   std::string text(english == English::british && !row->british.empty() ? row->british : row->american);
   constexpr std::string_view mark = "[trailer]";
   for (std::size_t at = text.find(mark); at != std::string::npos; at = text.find(mark))
-    text.replace(at, mark.size(), word(Term::trailer, english));
+    text.replace(at, mark.size(), trailer);
   return text;
+}
+
+}  // namespace
+
+std::string word(PacketWord which, English english) {
+  return words_about(which, english, std::string(word(Term::trailer, english)));
+}
+
+std::string word(PacketWord which, const Plan& plan) {
+  return words_about(which, plan->english, vehicle(plan));
 }
 
 }  // namespace berthwright

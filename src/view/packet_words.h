@@ -30,6 +30,8 @@ enum class PacketWord {
   foam,
   zip_side,
   unknown_foam,
+  foam_no_grade,
+  board_no_panel,
   heat,
   no_heat,
   may_stand,
@@ -39,6 +41,14 @@ enum class PacketWord {
   alarms,
   no_alarm,
   numbers,
+  balance,
+  supply,
+  warming,
+  figure,
+  asked,
+  circuit,
+  breaker,
+  hangs_on_it,
   no_numbers,
   handover,
   no_notes,
@@ -77,5 +87,7 @@ enum class PacketWord {
   on_paper
 };
 std::string word(PacketWord which, English english);
+/// The same, with the vehicle as the plan has it.
+std::string word(PacketWord which, const Plan& plan);
 
 }  // namespace berthwright

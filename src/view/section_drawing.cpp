@@ -4,6 +4,7 @@
 
 #include <berthwright/view/words.h>
 
+#include "view/called.h"
 #include "view/draft.h"
 #include "view/label_candidates.h"
 #include "view/lettering.h"
@@ -24,8 +25,7 @@ constexpr PaperLength least_title = paper_mm(58);
 constexpr PaperLength names_beside = paper_mm(9);  // before the left wall, for names that find no room within
 
 std::string where_text(const Plan& plan, const CutLine& line) {
-  const std::string far =
-      " the " + std::string(word(Term::trailer, plan->english)) + ", " + both(line.at, plan->unit);
+  const std::string far = " the " + vehicle(plan) + ", " + both(line.at, plan->unit);
   if (line.along == CutLine::Along::x)
     return "Along" + far + " from the left wall, looking to the right wall.";
   return "Across" + far + " from the front, looking forward.";

@@ -103,7 +103,7 @@ PaperBox wheel_box(PaperPoint centre) {
 std::vector<Path> wheel_sign(PaperPoint centre) { return {closed_path(Ink::wheel, wheel_box(centre))}; }
 
 std::vector<Path> coupling_sign(PaperPoint centre) {
-  return {circle(Ink::wheel, centre, paper_mm(16, 10)), circle(Ink::leader_dot, centre, paper_mm(8, 10))};
+  return {circle(Ink::coupling, centre, paper_mm(16, 10)), circle(Ink::leader_dot, centre, paper_mm(8, 10))};
 }
 
 PaperPoint clear_of(const std::vector<PaperBox>& standing, PaperPoint place, Wall way) {

@@ -41,6 +41,16 @@ SmallLayout small_layout(const Plan& plan, Length height, PaperLength widest, Be
   throw std::logic_error("no scale is small enough for a small drawing");
 }
 
+SmallLayout filling_layout(const Plan& plan, PaperLength widest, Beside beside) {
+  constexpr std::int64_t largest = 5;
+  constexpr std::int64_t smallest = 1000;
+  for (std::int64_t ratio = largest; ratio < smallest; ++ratio) {
+    SmallLayout layout = small_layout_at(plan, ratio, {}, beside);
+    if (layout.above.width <= widest) return layout;
+  }
+  throw std::logic_error("no scale is small enough for a small drawing");
+}
+
 Sheet small_sheet(std::string title, const SmallBox& box, std::int64_t ratio, std::vector<Group> groups) {
   Sheet sheet;
   sheet.title = std::move(title);

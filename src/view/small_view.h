@@ -31,6 +31,9 @@ using Beside = PaperLength (*)(const Plan& plan, Wall wall, std::int64_t ratio);
 /// At the largest scale at which neither is wider than `widest`; raised up to `height`.
 SmallLayout small_layout(const Plan& plan, Length height, PaperLength widest, Beside beside);
 
+/// As wide as it may be at any scale: where many labels stand in it, each bit helps. Nothing is raised.
+SmallLayout filling_layout(const Plan& plan, PaperLength widest, Beside beside);
+
 /// std::logic_error where lettering meets lettering.
 Sheet small_sheet(std::string title, const SmallBox& box, std::int64_t ratio, std::vector<Group> groups);
 

@@ -282,8 +282,7 @@ std::string stuck_sentence(const Plan& plan, const Conversion& conversion, const
 
 std::string drop_in_sentence(const Plan& plan, const DropIn& board, const DropIn::Direction& direction) {
   const LengthStyle down{.rounding = Rounding::down, .feet = false};
-  const std::string way =
-      direction.along ? "along the " + std::string(word(Term::trailer, plan->english)) : "across it";
+  const std::string way = direction.along ? "along the " + vehicle(plan) : "across it";
   const LengthStyle up{.rounding = Rounding::up, .feet = false};
   std::string text = name_of(plan, board.board) + " " + way + ": " +
                      reaching_into(plan, direction.thing_before, *direction.before, down) + " and " +

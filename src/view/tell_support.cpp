@@ -47,7 +47,9 @@ std::string tipping(const Telling& t) {
   const std::string reach = t.when() + t.subject(0) + " reaches " + t.beside(0, Rounding::up) +
                             " beyond what bears it" + t.place() + "; ";
   if (!t.is_measured())
-    return reach + "what load tips it there cannot be told, as the plan does not say that it is plywood.";
+    return reach +
+           "what load tips it there cannot be told, as the plan does not say what it "
+           "weighs, nor that it is plywood.";
   return reach + "a load of about " + t.measured() + " there tips it, by its own weight of about " +
          t.beside(1, Rounding::down) + "; " + t.compared() + ".";
 }

@@ -65,7 +65,7 @@ std::vector<std::string> bed_sentences(const Plan& plan, const BedAnswer& answer
   for (const SizeHeld& size : room.sizes)
     if (size.held) held += (held.empty() ? "" : ", ") + std::string(size.size->name);
   const std::string sizes = source_text(find_rule("bed.named-size")->source);
-  told.push_back(held.empty() ? "It holds none of the " + sizes + "."
+  told.push_back(held.empty() ? "It holds no mattress of a named size (" + sizes + ")."
                               : "It holds: " + held + " (" + sizes + ").");
   if (answer.levelled && answer.levelled->largest) {
     const Sides level{answer.levelled->largest->length, answer.levelled->largest->width};

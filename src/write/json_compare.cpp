@@ -34,6 +34,7 @@ Json finding_side(const ComparedPlan& plan, const Finding& finding) {
 
 struct LoadFigureIn {
   Json operator()(Never) const { return {{"never", true}}; }
+  Json operator()(AtLeast count) const { return {{"least", count.low}, {"most", nullptr}}; }
   template <class Span>
   Json operator()(const Span& span) const {
     return span_in<Json>(span);

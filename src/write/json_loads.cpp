@@ -69,6 +69,7 @@ Json breaker_json(const BreakerFigures& figures, int volts) {
           {"continuous_w", figures.continuous},
           {"others_w", figures.others},
           {"counted_w", static_cast<double>(figures.counted) / hundred},
+          {"most_w", figures.most_watts ? Json(*figures.most_watts) : Json(nullptr)},
           {"allowed_w", figures.breaker * volts},
           {"too_large_for_a_plug", figures.too_large},
           {"status", status_word(figures.status)}};

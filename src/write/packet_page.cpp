@@ -77,7 +77,9 @@ struct BlockPage {
   const PageDrawings& drawings;
 
   std::string operator()(const PacketText& text) const { return paragraph(text); }
-  std::string operator()(const PacketHeading& heading) const { return line_of("h3", heading.words); }
+  std::string operator()(const PacketHeading& heading) const {
+    return line_of(heading.minor ? "h4" : "h3", heading.words);
+  }
   std::string operator()(const PacketList& list) const {
     const std::string tag = list.numbered ? "ol" : "ul";
     std::string out = "<" + tag + ">\n";

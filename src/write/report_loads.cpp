@@ -20,7 +20,7 @@ std::string load_part(const std::string& title, const std::vector<std::string>& 
 }  // namespace
 
 std::string loads_text(const Plan& plan, const std::vector<Loads>& shown) {
-  std::string text = heading(plan);
+  std::string text = heading(plan) + wrapped(std::string(loads_lead()), {});
   for (const Loads& loads : shown)
     text += "\n" + wrapped(when_of(*loads.configuration), {}) +
             load_part("Weight and balance", weight_sentences(plan, loads)) +

@@ -107,6 +107,7 @@ Style style_of(Ink ink) {
     case Ink::chassis:
       return line(wide, black);
     case Ink::wheel:
+    case Ink::coupling:
       return shape(medium, grey);
     case Ink::balance:
       return shape(medium, white);

@@ -48,6 +48,9 @@ int run_packet(const PacketRequest& request, std::ostream& out, std::ostream& er
   if (exit_code(*answer) != 0)
     err << "Alerts are not met or unknown: berthwright check " << printable(request.plan, every_character)
         << '\n';
+  if (exit_code(plan, loads) == 1)
+    err << "Loads are not met: berthwright loads " << printable(request.plan, every_character)
+        << " tells which\n";
   return exit_fine;
 }
 

@@ -90,7 +90,7 @@ TEST(ReadLoads, RefusesWhatCannotBe) {
   EXPECT_EQ(first_fault(R"("chassis": {"weighed": {"coupling": 50, "axle": 800, "left": 400}})"),
             "field.missing /chassis/weighed/right");
   EXPECT_EQ(first_fault(R"("chassis": {"weighed": {"coupling": 50, "axle": 800, "with": "everything"}})"),
-            "field.missing /chassis/weighed/configuration");
+            "weighed.configuration /chassis/weighed/configuration");
   EXPECT_EQ(first_fault(R"("chassis": {"weighed": {"coupling": 50, "axle": 800, "with": ["ghost"]}})"),
             "reference.unknown /chassis/weighed/with/0");
   // 20 × 20 × 10 in hold 4000 cu in, 17.3 gal.
@@ -122,6 +122,38 @@ TEST(ReadLoads, RefusesWhatCannotBe) {
   EXPECT_EQ(first_fault(R"("warming": {"from": "40", "to": "70 F"})"), "temperature.unit /warming/from");
   EXPECT_EQ(first_fault(R"("warming": {"from": "40 F", "to": "70 F", "insulation": "thick"})"),
             "insulation.kind /warming/insulation");
+}
+
+TEST(ReadLoads, AVanThatIsNotTowedHasNoCoupling) {
+  const Plan van =
+      read_plan(with(R"("chassis": {"towed": false, "track": 66, "limits": {"whole": "7000 lb"}})")).value();
+  EXPECT_FALSE(van->chassis->towed);
+  EXPECT_TRUE(read_plan(with(R"("chassis": {"axle": 60})")).value()->chassis->towed);
+  EXPECT_EQ(first_fault(R"("chassis": {"towed": true, "coupling": 40})"), "none");
+  const auto fault_of = [](const std::string& more) {
+    const Result<Plan> plan = read_plan(with(R"("chassis": {"towed": false, )" + more + "}"));
+    return plan ? "none"
+                : std::to_string(plan.problems().size()) + " " +
+                      first_fault(R"("chassis": {"towed": false, )" + more + "}");
+  };
+  EXPECT_EQ(fault_of(R"("coupling": 40)"), "1 field.misplaced /chassis/coupling");
+  EXPECT_EQ(fault_of(R"("axle": 60)"), "1 field.misplaced /chassis/axle");
+  EXPECT_EQ(fault_of(R"("range": "uk")"), "1 field.misplaced /chassis/range");
+  EXPECT_EQ(fault_of(R"("weighed": {"coupling": 50, "axle": 800})"), "1 field.misplaced /chassis/weighed");
+  EXPECT_EQ(fault_of(R"("limits": {"coupling": 50})"), "1 field.misplaced /chassis/limits/coupling");
+}
+
+TEST(ReadLoads, NamesEachMistakeOfAWeighingOnce) {
+  for (const char* weighed :
+       {R"("axle": 800, "with": "everything")", R"("axle": 800, "with": "everything", "configuration": "")",
+        R"("axle": 800, "with": "everything", "configuration": "nigt")",
+        R"("axle": 800, "with": "evrything")", R"("axle": 800, "left": 400)",
+        R"("axle": 0, "left": 300, "right": 400)"}) {
+    const Result<Plan> plan =
+        read_plan(with(std::string(R"("chassis": {"weighed": {"coupling": 50, )") + weighed + "}}"));
+    ASSERT_FALSE(plan) << weighed;
+    EXPECT_EQ(plan.problems().size(), 1U) << weighed;
+  }
 }
 
 TEST(ReadLoads, RefusesMoreLoadsThanSetsCanBeTriedOf) {

@@ -115,6 +115,7 @@ struct PlainEnds {
     return {share.low, share.high, static_cast<std::int64_t>(share.status)};
   }
   Ends operator()(const CountSpan& count) const { return {count.low, count.high}; }
+  Ends operator()(AtLeast count) const { return {count.low, std::nullopt}; }
   Ends operator()(Never) const { return {}; }
 };
 

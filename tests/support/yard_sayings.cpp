@@ -102,6 +102,16 @@ void run_what_files_forbid(Runs& runs, const std::string& plan) {
   runs.run({"watch", folder.path("drawings")});
 }
 
+// 60 of 1000 lb on the coupling are 6 %.
+void run_what_is_too_light(Runs& runs) {
+  const std::string light = runs.folder.put(
+      "light.json",
+      R"({"berthwright": 1, "title": "Light", "unit": "in", "interior": {"length": 120, "width": 72, "height": 76},
+                        "configurations": {"day": []},
+                        "chassis": {"coupling": 40, "axle": 80, "weighed": {"coupling": "60 lb", "axle": "940 lb"}}})");
+  runs.run({"packet", light, "--out", runs.folder.path("light.html")});
+}
+
 // What `watch` says while it follows a file.
 void follow(Runs& runs, const std::string& name) {
   SavedFile file(runs.folder.path(name), most_plan_bytes);
@@ -130,6 +140,7 @@ const std::vector<YardSaying>& yard_sayings() {
     run_what_files_forbid(runs, plan);
     runs.run(
         {"draw", runs.folder.put("bunk.json", plan_that_does_not()), "--out", runs.folder.path("drawings")});
+    run_what_is_too_light(runs);
     follow(runs, "gone.json");
     follow(runs, "drawings");
     run_what_ports_forbid(runs, plan);

@@ -92,7 +92,7 @@ TEST(CompareWords, TellWhichSideIsNotKnown) {
 TEST(CompareWords, CallAFigureUnknownThatHasNoEnd) {
   const ComparedTexts both(weighed_cabinet(""), weighed_cabinet(R"("40 lb")"));
   EXPECT_EQ(compared_side(both.one, both.figure(LoadFigure::Kind::added).first), "unknown");
-  EXPECT_EQ(compared_side(both.other, both.figure(LoadFigure::Kind::added).second), "40 lb (18.1 kg)");
+  EXPECT_EQ(compared_side(both.other, both.figure(LoadFigure::Kind::added).second), "40 lb (18.2 kg)");
   EXPECT_EQ(compared_side(both.one, both.figure(LoadFigure::Kind::whole).first),
             "at least 1000 lb (453.5 kg)");
 }
@@ -168,6 +168,25 @@ TEST(CompareSheets, EveryPageOfTheTableHasItsHeads) {
     }
   }
   EXPECT_GT(pages, 40U);
+}
+
+TEST(CompareWords, SaysWhySidesAreNotCompared) {
+  const auto told = [](const std::string& first, const std::string& second) {
+    TrailerText a = room_of_length(100);
+    TrailerText b = room_of_length(120);
+    a.more = R"("chassis": {"axle": 60)" + first + "}, ";
+    b.more = R"("chassis": {"axle": 60)" + second + "}, ";
+    const ComparedTexts both(a, b);
+    std::string sentences;
+    for (const std::string& one : lacking_configurations(both.of)) sentences += one;
+    return sentences;
+  };
+  const std::string end = " how far apart the wheels are, so left and right are not compared.";
+  const std::string track = R"(, "track": 60)";
+  EXPECT_EQ(told("", ""), "Neither plan says" + end);
+  EXPECT_EQ(told(track, ""), "B does not say" + end);
+  EXPECT_EQ(told("", track), "A does not say" + end);
+  EXPECT_EQ(told(track, track), "");
 }
 
 TEST(CompareSheets, TheTableEndsWithWhatIsLackingAndWhatBetterMeans) {

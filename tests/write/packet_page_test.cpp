@@ -4,11 +4,14 @@
 
 #include <algorithm>
 #include <regex>
+#include <set>
 
 #include "exact/sha256.h"
 #include "support/convert_trailers.h"
 #include "support/demos.h"
+#include "support/plan_builder.h"
 #include "support/xml_nesting.h"
+#include "view/packet_parts.h"
 #include "view/packet_words.h"
 #include "write/html.h"
 
@@ -29,7 +32,9 @@ struct HandedOver {
   HandedOver& operator=(const HandedOver&) = delete;
 
   Packet packet() const { return buyer_packet({plan, answer, heaters, ways, cut, loads}); }
-  std::string shops_page() const { return packet_page(shop_packet({plan, answer, heaters, ways, cut, loads})); }
+  std::string shops_page() const {
+    return packet_page(shop_packet({plan, answer, heaters, ways, cut, loads}));
+  }
   std::string page() const { return packet_page(packet()); }
 
   Plan plan;
@@ -227,12 +232,14 @@ TEST(PacketPage, NumbersItsAlertsAsItsDrawingsDo) {
       if (views == nullptr) continue;
       for (const PacketKey& key : views->keys)
         for (const std::string& tag : tags_among(key.words)) {
-          EXPECT_NE(listed.find(tag + " by "), std::string::npos) << key.words;
+          EXPECT_NE(listed.find(tag + ": "), std::string::npos) << key.words;
           ++drawn;
         }
     }
   EXPECT_GT(drawn, 1U);
-  EXPECT_TRUE(listed.starts_with("A")) << listed;
+  EXPECT_TRUE(listed.starts_with("A1: ")) << listed;
+  const std::vector<std::string> tags = tags_among(listed);
+  EXPECT_EQ(std::set<std::string>(tags.begin(), tags.end()).size(), tags.size()) << listed;
 }
 
 TEST(PacketPage, SpeaksBothKindsOfEnglish) {
@@ -283,11 +290,83 @@ TEST(PacketPage, OfTheShopLeavesOutNothingThatIsBought) {
       << bought;
 }
 
+std::string section_of(const std::string& page, const std::string& id) {
+  const std::size_t at = page.find("<section id=\"" + id + "\">");
+  return at == std::string::npos ? "" : page.substr(at, page.find("</section>", at) - at);
+}
+
+// 60 of 1000 lb are 6 %.
+TEST(PacketPage, TellsLoadsThatAreNotMetBeforeEverythingElse) {
+  TrailerText text;
+  const auto weighed = [](const std::string& coupling, const std::string& axle) {
+    return R"("chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": ")" + coupling +
+           R"( lb", "axle": ")" + axle + R"( lb"}}, )";
+  };
+  const std::string words = "The share on the coupling is ";
+  text.more = weighed("60", "940");
+  const HandedOver light(text);
+  EXPECT_NE(section_of(light.page(), "alerts").find(words), std::string::npos);
+  EXPECT_NE(section_of(light.shops_page(), "open").find(words), std::string::npos);
+  text.more = weighed("120", "880");
+  const HandedOver within(text);
+  EXPECT_EQ(section_of(within.page(), "alerts").find(words), std::string::npos);
+  EXPECT_EQ(section_of(within.shops_page(), "open").find(words), std::string::npos);
+}
+
+// Nothing that draws is moved, so the supply is as by day; what the room holds is, and so its numbers differ.
+TEST(PacketPage, TellsNumbersThatAreTheSameOnce) {
+  TrailerText text = dinette();
+  text.road = text.night;
+  text.more = R"("supply": {"volts": 120, "circuits": [{"id": "c", "name": "Galley", "breaker": 15,
+                 "loads": [{"name": "Kettle", "watts": 900}]}]}, "chassis": {"coupling": 40, "axle": 70,
+                 "weighed": {"coupling": "120 lb", "axle": "880 lb", "with": "everything",
+                             "configuration": "road"}}, )";
+  const std::string numbers = section_of(HandedOver(text).page(), "numbers");
+  EXPECT_EQ(count_of(numbers, "<th scope=\"row\">Galley</th>"), 1U) << numbers;
+  EXPECT_EQ(count_of(numbers, "<p>Supply: as by day.</p>"), 2U);
+  EXPECT_EQ(count_of(numbers, "<h4>Weight and balance</h4>"), 2U);
+  EXPECT_EQ(count_of(numbers, "<p>Weight and balance: as by night.</p>"), 1U) << "the road";
+  EXPECT_NE(numbers.find("met: all on, 7.5 A (900 W): within."), std::string::npos);
+  EXPECT_NE(numbers.find("of a bar: what is asked"), std::string::npos) << "the key";
+  EXPECT_LT(numbers.find("<h3>By day</h3>"), numbers.find("<h3>By night</h3>"));
+  EXPECT_LT(numbers.find("<h3>By night</h3>"), numbers.find("<h3>On the road</h3>"));
+}
+
+TEST(LoadsDayFirst, PutTheRoadLast) {
+  const Plan plan = small_plan(R"("configurations": {"road": [], "night": [], "day": []})");
+  const std::vector<Loads> all = loads_of(plan);
+  std::string order;
+  for (const Loads* one : loads_day_first(all)) order += one->configuration->id.text() + " ";
+  EXPECT_EQ(order, "day night road ");
+}
+
+TEST(PacketPage, CallsAVanAVan) {
+  TrailerText text = dinette();
+  text.more = R"("english": "british", "chassis": {"towed": false}, )";
+  const HandedOver of(text);
+  const std::string page = of.page();
+  for (const char* words : {"caravan", "towed, coupling", "noseweight", "on the coupling"})
+    EXPECT_EQ(page.find(words), std::string::npos) << words;
+  EXPECT_NE(page.find("This goes home with the van."), std::string::npos);
+  EXPECT_NE(page.find("Weigh the van loaded as it is driven, each axle:"), std::string::npos);
+  EXPECT_EQ(of.shops_page().find("caravan"), std::string::npos);
+}
+
+TEST(PacketPage, OfTheShopHeadsNothingWithUnknown) {
+  TrailerText text = dinette_with_cushions();
+  const std::string bought = section_of(HandedOver(text).shops_page(), "purchase");
+  EXPECT_EQ(bought.find("<th scope=\"row\">unknown"), std::string::npos);
+  EXPECT_EQ(bought.find("Foam unknown"), std::string::npos);
+  EXPECT_NE(bought.find("of a panel that the plan does not give</th>"), std::string::npos) << bought;
+  EXPECT_NE(bought.find("Foam of a grade that the plan does not give</th>"), std::string::npos) << bought;
+}
+
 // 120 of 1000 lb are 12 %.
 TEST(PacketPage, HoldsTheNumbersForBoth) {
   TrailerText text = dinette();
   EXPECT_NE(HandedOver(text).page().find("The plan says too little of weights"), std::string::npos);
-  text.more = R"("chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": "120 lb", "axle": "880 lb"}}, )";
+  text.more =
+      R"("chassis": {"coupling": 40, "axle": 70, "weighed": {"coupling": "120 lb", "axle": "880 lb"}}, )";
   const HandedOver weighed(text);
   for (const std::string& page : {weighed.page(), weighed.shops_page()}) {
     const std::size_t at = page.find("<section id=\"numbers\">");

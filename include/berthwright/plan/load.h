@@ -65,6 +65,7 @@ struct Weighed {
 
 /// Where the trailer is carried, and what it may weigh.
 struct Chassis {
+  bool towed = true;  ///< false: a van that drives itself; it has none of coupling, axle and weighing
   std::optional<Length> coupling{};  ///< the ball, ahead of the front wall inside
   std::optional<Length> axle{};      ///< behind it; of two axles the middle between them
   std::optional<Length> track{};     ///< between the middles of the two wheels of an axle

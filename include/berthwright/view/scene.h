@@ -112,6 +112,7 @@ enum class Ink {
   sign_outlet,
   chassis,       ///< axle and drawbar
   wheel,         ///< a sign, of no size in nature
+  coupling,      ///< the ring of the sign of a coupling
   balance,       ///< the ring of the sign of a centre of gravity
   balance_area,  ///< it lies anywhere in this
   balance_hatch,

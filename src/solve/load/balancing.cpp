@@ -85,6 +85,16 @@ std::optional<LengthSpan> lengths_of(const std::optional<MeanSpan>& mean) {
                     mean->greatest.moment.over(mean->greatest.mass, Rounding::up)};
 }
 
+bool has_every_end(const std::vector<WeighedThing>& things) {
+  return std::ranges::all_of(things, [](const WeighedThing& one) { return one.weight.most.has_value(); });
+}
+
+/// Nobody knows where the middle lies of what may weigh anything: none.
+std::optional<LengthSpan> middle_of(const std::vector<WeighedThing>& things, const ArmOf& arm_of,
+                                    Moment fixed, Mass base) {
+  return has_every_end(things) ? lengths_of(mean_of(things, arm_of, fixed, base)) : std::nullopt;
+}
+
 /// A part of a whole, exactly: `part` over `whole`, which is above zero.
 struct Part {
   Int128 part = 0;
@@ -156,7 +166,13 @@ std::optional<ShareSpan> share_of(const Balance& balance, const Chassis& chassis
   const auto part = [&](const MeanArm& arm) {
     return Part{arm.moment.units(), Int128{arm.mass.units()} * span.ticks()};
   };
-  return compared(part(mean->least), part(mean->greatest), range);
+  ShareSpan share = compared(part(mean->least), part(mean->greatest), range);
+  if (has_every_end(balance.things)) return share;
+  // What has no end would reach from one wall to the other: no part is less than nothing or more than all.
+  constexpr std::int64_t all = 10'000;
+  share.low = std::clamp<std::int64_t>(share.low, 0, all);
+  share.high = std::clamp<std::int64_t>(share.high, 0, all);
+  return share.low == 0 && share.high == all ? std::nullopt : std::optional(share);
 }
 
 /// From the left wall, of everything: twice its moment about the middle between the side walls is what the
@@ -165,7 +181,7 @@ std::optional<LengthSpan> whole_across(const Balance& balance, const Chassis& ch
   const Weighed& weighed = *chassis.weighed;
   const Moment twice = Moment::of(*weighed.right - *weighed.left, *chassis.track);
   const std::optional<LengthSpan> right_of_middle =
-      lengths_of(mean_of(balance.things, twice_right_of(width), twice, weighed.coupling + weighed.axle));
+      middle_of(balance.things, twice_right_of(width), twice, weighed.coupling + weighed.axle);
   if (!right_of_middle) return std::nullopt;
   const auto halved = [&](Length doubled, Rounding rounding) {
     return Length::from_ticks(
@@ -195,7 +211,7 @@ void add_scales(const Chassis& chassis, Length width, Balance& balance) {
   // The bare trailer's own moment about the front wall: it hangs on coupling and axle.
   const Moment about_front =
       Moment::of(weighed.axle, *chassis.axle) - Moment::of(weighed.coupling, *chassis.coupling);
-  balance.whole_along = lengths_of(mean_of(balance.things, along_of(), about_front, bare));
+  balance.whole_along = middle_of(balance.things, along_of(), about_front, bare);
   balance.share = share_of(balance, chassis, span, Moment::of(weighed.coupling, span), bare);
 }
 
@@ -270,8 +286,8 @@ Balance balanced(const Plan& plan, const Configuration& configuration, TankState
       .tanks = tanks, .things = weights_in(plan, configuration, tanks), .on_coupling = {}, .added = {}};
   balance.added = added_by(balance.things);
   const std::vector<WeighedThing> added = not_on_scales(balance.things);
-  balance.along = lengths_of(mean_of(added, along_of(), {}, {}));
-  balance.across = lengths_of(mean_of(added, across_of(), {}, {}));
+  balance.along = middle_of(added, along_of(), {}, {});
+  balance.across = middle_of(added, across_of(), {}, {});
   if (!plan->chassis) return balance;
   const Chassis& chassis = *plan->chassis;
   if (chassis.coupling && chassis.axle) {

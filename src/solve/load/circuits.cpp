@@ -28,10 +28,20 @@ BreakerFigures empty_breaker(int breaker, int volts) {
   return figures;
 }
 
-void judge(BreakerFigures& figures, bool may_carry_more) {
+/// `astray` hang nobody knows where: some of them may hang here, or all.
+void judge(BreakerFigures& figures, const std::vector<const CircuitLoad*>& astray, bool dark, int volts) {
+  std::int64_t counted = figures.counted;
+  std::int64_t watts = figures.watts();
+  bool fits = true;
+  for (const CircuitLoad* load : astray) {
+    counted += counted_hundredths(load->draw);
+    watts += load->draw.watts;
+    fits = fits && (!load->plugged || keeps_to_80_percent(load->draw.watts, figures.breaker, volts));
+  }
+  if (!dark) figures.most_watts = watts;
   if (figures.counted > figures.allowed || !figures.too_large.empty())
     figures.status = Status::not_met;
-  else if (may_carry_more)
+  else if (dark || !fits || counted > figures.allowed)
     figures.status = Status::unknown;
 }
 
@@ -56,7 +66,7 @@ SupplyFigures listed_loads(const Plan& plan, const Configuration& configuration,
   for (const Piece& piece : plan->pieces) {
     if (piece.kind != Piece::Kind::heater) continue;
     const auto pose = std::ranges::find(configuration.poses, piece.id, &Pose::piece);
-    if (pose == configuration.poses.end() || pose->manner == Pose::Manner::stowed) continue;
+    if (pose == configuration.poses.end() || pose->state != Pose::State::running) continue;
     if (!piece.draw) {
       add_dark(piece.name, circuit_of(supply, pose->plugged_into));
       continue;
@@ -128,14 +138,18 @@ std::optional<SupplyFigures> supply_in(const Plan& plan, const Configuration& co
     }
   }
   // What hangs nobody knows where may hang on any circuit; the whole carries it anyhow.
+  std::vector<const CircuitLoad*> astray;
+  for (const CircuitLoad& load : figures.loads)
+    if (!load.circuit) astray.push_back(&load);
+  const bool dark_astray = figures.unconnected.size() > astray.size();
   for (BreakerFigures& circuit : figures.circuits)
-    judge(circuit, !circuit.no_figure.empty() || !figures.unconnected.empty());
-  if (figures.whole) judge(*figures.whole, !figures.whole->no_figure.empty());
+    judge(circuit, astray, dark_astray || !circuit.no_figure.empty(), supply.volts);
+  if (figures.whole) judge(*figures.whole, {}, !figures.whole->no_figure.empty(), supply.volts);
   figures.together = largest_together(figures, supply);
   const auto is_over = [](const BreakerFigures& one) { return one.status == Status::not_met; };
   if (std::ranges::any_of(figures.circuits, is_over) || (figures.whole && is_over(*figures.whole)))
     figures.status = Status::not_met;
-  else if (!figures.unconnected.empty() || !figures.no_figure.empty())
+  else if (!figures.is_known())
     figures.status = Status::unknown;
   return figures;
 }
@@ -152,7 +166,7 @@ std::int64_t tenths_of_ampere(std::int64_t watts, int volts) { return (watts * 1
 
 const Source& continuous_source() {
   static const Source source{.kind = Source::Kind::published,
-                             .text = "NEC 210.19-210.20 and 210.23(A)(1)",
+                             .text = "NEC, the American code, 210.19-210.20 and 210.23(A)(1)",
                              .edition = {},
                              .address = "forums.mikeholt.com, thread 168088"};
   return source;

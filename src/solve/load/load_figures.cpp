@@ -22,17 +22,15 @@ class FiguresOf {
       add(FigureKind::across, balance.across);
     }
     if (!plan_->chassis) return;
-    add(FigureKind::coupling_change, balance.coupling_change);
+    if (plan_->chassis->towed) add(FigureKind::coupling_change, balance.coupling_change);
     add(FigureKind::whole,
         balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most}) : std::nullopt,
         Asked::whole_limit);
-    add(FigureKind::coupling, balance.coupling, Asked::coupling_limit);
-    add(FigureKind::axle, balance.axle, Asked::axle_limit);
-    add(FigureKind::whole_along, balance.whole_along);
-    add(FigureKind::whole_across, balance.whole_across);
-    add(FigureKind::share, balance.share, Asked::share);
-    figures_.back().range = plan_->chassis->range;
-    add(FigureKind::sides, balance.side, Asked::sides);
+    if (plan_->chassis->towed) add_carriers(balance);
+    if (plan_->chassis->track) {
+      add(FigureKind::whole_across, balance.whole_across);
+      add(FigureKind::sides, balance.side, Asked::sides);
+    }
     if (plan_->chassis->whole_limit) add(FigureKind::cargo_left, balance.cargo_left);
   }
 
@@ -42,17 +40,13 @@ class FiguresOf {
     for (const CircuitLoad& load : supply.loads) watts += load.draw.watts;
     for (std::size_t i = 0; i < supply.circuits.size(); ++i) {
       const BreakerFigures& figures = supply.circuits[i];
-      LoadFigure figure{FigureKind::circuit, tanks_, plan_->supply->circuits[i].id, std::nullopt,
-                        figures.status};
-      if (figures.status != Status::unknown) figure.value = CountSpan{figures.counted, figures.counted};
-      figures_.push_back(std::move(figure));
+      figures_.push_back({FigureKind::circuit, tanks_, plan_->supply->circuits[i].id,
+                          counted(figures.counted, figures.is_known()), figures.status});
     }
-    add(FigureKind::supply, supply.no_figure.empty() ? std::optional(CountSpan{watts, watts}) : std::nullopt,
-        LoadVerdict::Kind::supply);
+    add(FigureKind::supply, counted(watts, supply.no_figure.empty()), LoadVerdict::Kind::supply);
     std::int64_t together = 0;
     for (const std::size_t i : supply.together) together += supply.loads[i].draw.watts;
-    const bool all_known = supply.no_figure.empty() && supply.unconnected.empty();
-    add(FigureKind::together, all_known ? std::optional(CountSpan{together, together}) : std::nullopt);
+    add(FigureKind::together, counted(together, supply.is_known()));
   }
 
   void add(const WarmUp& warm_up) {
@@ -68,6 +62,21 @@ class FiguresOf {
   std::vector<LoadFigure> figures() && { return std::move(figures_); }
 
  private:
+  void add_carriers(const Balance& balance) {
+    using Asked = LoadVerdict::Kind;
+    add(FigureKind::coupling, balance.coupling, Asked::coupling_limit);
+    add(FigureKind::axle, balance.axle, Asked::axle_limit);
+    add(FigureKind::whole_along, balance.whole_along);
+    add(FigureKind::share, balance.share, Asked::share);
+    figures_.back().range = plan_->chassis->range;
+  }
+  static LoadFigure::Value counted(std::int64_t count, bool is_known) {
+    if (is_known) return CountSpan{count, count};
+    return AtLeast{count};
+  }
+  void add(FigureKind kind, LoadFigure::Value value, std::optional<LoadVerdict::Kind> asked = std::nullopt) {
+    add(kind, std::optional(std::move(value)), asked);
+  }
   template <class Span>
   void add(FigureKind kind, const std::optional<Span>& span,
            std::optional<LoadVerdict::Kind> asked = std::nullopt) {
@@ -77,7 +86,6 @@ class FiguresOf {
       if (verdict.kind == asked && verdict.tanks == tanks_) figure.status = verdict.status;
     figures_.push_back(std::move(figure));
   }
-  void add(FigureKind kind, const LoadSpan& span) { add(kind, std::optional(span)); }
 
   const Plan& plan_;
   std::vector<LoadVerdict> verdicts_;
@@ -88,7 +96,7 @@ class FiguresOf {
 }  // namespace
 
 bool LoadFigure::is_known() const {
-  if (!value || status == Status::unknown) return false;
+  if (!value || status == Status::unknown || std::holds_alternative<AtLeast>(*value)) return false;
   const LoadSpan* load = std::get_if<LoadSpan>(&*value);
   return load == nullptr || (load->low && load->high);
 }

@@ -33,7 +33,7 @@ void add_verdicts(const Chassis& chassis, const Balance& balance, std::vector<Lo
   const auto plate = [&](Kind kind, const LoadSpan& load, const std::optional<Mass>& limit) {
     if (limit) add(kind, at_most(load, *limit));
   };
-  add(Kind::share, balance.share ? balance.share->status : Status::unknown);
+  if (chassis.towed) add(Kind::share, balance.share ? balance.share->status : Status::unknown);
   if (chassis.track) add(Kind::sides, even_sides(balance));
   plate(Kind::whole_limit, balance.whole ? LoadSpan{balance.whole->least, balance.whole->most} : LoadSpan{},
         chassis.whole_limit);

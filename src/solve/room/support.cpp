@@ -32,7 +32,8 @@ BoardSupport support_of_board(const Plan& plan, const Arrangement& arrangement, 
   support.held = held(bearers);
   support.underside = piece.solid.base();
   support.bearing = common(outline, united_tops(bearers));
-  support.weight = plywood_weight(*piece.piece);
+  support.weight = piece.piece->weight;
+  if (!support.weight) support.weight = plywood_weight(*piece.piece);
   add_balance(outline, support);
   support.sides = sides_of(plan, arrangement, piece, bearers);
   support.over_length = free_span(piece, support.bearing, Piece::Grain::along_length);

@@ -192,7 +192,23 @@ TEST(Balanced, AnUnknownWeightHasOneEnd) {
   const Balance behind = balance_of(trailer(box("a", 100, 0, ""), scales));
   EXPECT_FALSE(behind.coupling->low);
   EXPECT_EQ(*behind.coupling->high, Mass::pounds(100));
-  EXPECT_EQ(behind.share->low, -2500);
+  // It goes toward -30/120, which is below nothing.
+  EXPECT_EQ(behind.share->low, 0);
+  EXPECT_EQ(behind.share->high, 1250);
+  const Balance both = balance_of(
+      small_plan(wide_room() + R"(, "fixtures": [)" + box("b", 100, 0, "") +
+                 R"(], "configurations": {"day": []}, "cargo": [{"id": "c", "ahead_of_front": 60}], )" +
+                 chassis(0, scales)));
+  EXPECT_FALSE(both.share) << "anything from nothing to all";
+}
+
+// The bare trailer's own middle lies at 65 in, and the cabinet pulls it to anywhere up to its own, 20 in and
+// 10 in from the left wall, where it would be alone: that is no figure.
+TEST(Balanced, WhatMayWeighAnythingHasNoMiddle) {
+  const Balance bounded = balance_of(trailer(box("a", 10, 0, R"(["0 lb", "900 lb"])"), scales));
+  EXPECT_TRUE(bounded.along && bounded.across && bounded.whole_along && bounded.whole_across);
+  const Balance open = balance_of(trailer(box("a", 10, 0, "") + "," + box("b", 100, 36, "10"), scales));
+  EXPECT_FALSE(open.along || open.across || open.whole_along || open.whole_across);
 }
 
 TEST(Balanced, NothingThatWeighsHasNoMiddle) {

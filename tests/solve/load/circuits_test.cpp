@@ -51,6 +51,24 @@ TEST(SupplyIn, ANewLoadIsNoHeaterAndAStowedHeaterIsNoLoad) {
   EXPECT_EQ(night.status, Status::met);
 }
 
+// A heater that is off draws nothing though it stands there plugged in; where nothing is said it runs.
+TEST(SupplyIn, AHeaterThatIsOffIsNoLoad) {
+  const auto watts = [](const std::string& state) {
+    const Plan plan = small_plan(
+        heater(R"(, "watts": 1500)") +
+        R"(, "fixtures": [{"id": "outlet", "kind": "outlet", "length": 3, "width": 1, "at": {"front": 40, "left": 0},
+            "base": 12, "top": 16}],
+            "configurations": {"night": [{"piece": "H", "at": {"front": 50, "left": 30}, "plugged_into": "outlet")" +
+        state +
+        R"(}]}, "supply": {"volts": 120, "circuits": [{"id": "c", "breaker": 15, "feeds": ["outlet"]}]})");
+    const SupplyFigures night = supply_in(plan, *plan.configuration("night")).value();
+    return night.circuits.front().watts();
+  };
+  EXPECT_EQ(watts(""), 1500);
+  EXPECT_EQ(watts(R"(, "state": "running")"), 1500);
+  EXPECT_EQ(watts(R"(, "state": "off")"), 0);
+}
+
 TEST(SupplyIn, WhatIsNotSaidIsUnknown) {
   const SupplyFigures dark = by_day(small_plan(heater("") + "," + outlet_and("15")));
   EXPECT_EQ(dark.no_figure, std::vector<std::string>{"H"});
@@ -87,8 +105,9 @@ TEST(SupplyIn, ACircuitIsUnknownWhileItsHeaterIs) {
   EXPECT_TRUE(by_day(plan).unconnected.empty());
 }
 
-// What hangs nobody knows where hangs on one of the circuits, and on the whole supply in any case.
-TEST(SupplyIn, EveryCircuitIsUnknownWhileALoadHangsNobodyKnowsWhere) {
+// What hangs nobody knows where may hang on any of the circuits, and hangs on the whole supply in any case.
+// 100 W fit on the empty circuit of 15 A, and so do 1440 by a cord, but no more.
+TEST(SupplyIn, ALoadThatHangsNobodyKnowsWhereLeavesKnownWhereItFitsInAnyCase) {
   const auto supply = [](const std::string& more) {
     return by_day(
         small_plan(heater(more) +
@@ -97,11 +116,17 @@ TEST(SupplyIn, EveryCircuitIsUnknownWhileALoadHangsNobodyKnowsWhere) {
                        {"id": "b", "breaker": 15, "loads": [{"name": "Kettle", "watts": 1600}]}]})"));
   };
   const SupplyFigures known = supply(R"(, "watts": 100)");
-  EXPECT_EQ(known.circuits.at(0).status, Status::unknown);
+  EXPECT_EQ(known.circuits.at(0).status, Status::met);
+  EXPECT_EQ(known.circuits.at(0).watts(), 0);
+  EXPECT_EQ(known.circuits.at(0).most_watts, 100);
+  EXPECT_FALSE(known.circuits.at(0).is_known());
   EXPECT_EQ(known.circuits.at(1).status, Status::not_met) << "1600 W by a cord are above 80 % of 15 A";
+  EXPECT_EQ(supply(R"(, "watts": 1440)").circuits.at(0).status, Status::met) << "80 % of 15 A, by a cord";
+  EXPECT_EQ(supply(R"(, "watts": 1441)").circuits.at(0).status, Status::unknown);
   EXPECT_EQ(known.whole->status, Status::met) << "1600 and 125 W of 1800";
   const SupplyFigures dark = supply("");
   EXPECT_EQ(dark.circuits.at(0).status, Status::unknown);
+  EXPECT_FALSE(dark.circuits.at(0).most_watts);
   EXPECT_EQ(dark.whole->status, Status::unknown);
   EXPECT_EQ(dark.unconnected, std::vector<std::string>{"H"});
 }

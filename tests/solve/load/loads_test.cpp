@@ -1,5 +1,7 @@
 #include <berthwright/solve/load/loads.h>
 
+#include <berthwright/solve/load/load_figures.h>
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -144,6 +146,26 @@ TEST(VerdictsOn, TheSidesAreEvenWithinATwentiethOfTheAxle) {
   EXPECT_EQ(verdict_of(sides("379 lb", "421 lb"), Kind::sides), Status::not_met);
   EXPECT_EQ(verdict_of(sides("421 lb", "379 lb"), Kind::sides), Status::not_met);
   EXPECT_EQ(verdict_of(moved_leg(R"(, "track": 60)"), Kind::sides), Status::unknown);
+}
+
+TEST(VerdictsOn, AVanThatIsNotTowedIsAskedForNoShare) {
+  const Plan van = small_plan(R"("configurations": {"day": []}, "chassis": {"towed": false})");
+  EXPECT_TRUE(verdicts_on(van, loads_of(van).front()).empty());
+  for (const LoadFigure& figure : load_figures(van, loads_of(van).front()))
+    EXPECT_TRUE(figure.kind == LoadFigure::Kind::added || figure.kind == LoadFigure::Kind::whole);
+}
+
+// Without a track nobody asks how even the wheels are.
+TEST(LoadFigures, HaveSidesWhereThereIsATrack) {
+  const auto has_sides = [](const std::string& track) {
+    const Plan plan =
+        moved_leg(on_scales("100 lb", "800 lb", R"(, "left": "400 lb", "right": "400 lb")") + track);
+    return std::ranges::any_of(load_figures(plan, loads_of(plan).front()), [](const LoadFigure& one) {
+      return one.kind == LoadFigure::Kind::sides || one.kind == LoadFigure::Kind::whole_across;
+    });
+  };
+  EXPECT_TRUE(has_sides(R"(, "track": 60)"));
+  EXPECT_FALSE(has_sides(""));
 }
 
 TEST(ExitCode, OfLoadsIsThatOfTheWorst) {

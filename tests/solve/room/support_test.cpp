@@ -82,6 +82,18 @@ TEST(BoardOnTwoLedges, TipsUnderItsOwnWeightAtAsLongAnOverhang) {
   EXPECT_EQ(made.side(Wall::left).borne, 30_in);
 }
 
+// The same board, whatever it is made of: 12 lb as the plan says tip it with 12 lb.
+TEST(BoardOnTwoLedges, WeighsWhatThePlanSays) {
+  for (const char* material : {R"("material": "23/32 plywood", "weight": "12 lb")", R"("weight": "12 lb")"}) {
+    Furniture furniture = ledges("13.297", "13.297", "30");
+    const Stood made(furniture.lay("board", "board", {"0", "20 1/8", "40", "29 3/4"}, "0.703", "", material));
+    EXPECT_EQ(made.board().weight, Mass::pounds(12));
+    ASSERT_TRUE(made.board().tips_at);
+    EXPECT_LE(*made.board().tips_at, Mass::pounds(12));
+    EXPECT_GT(*made.board().tips_at, Mass::pounds(12) - Mass::grams(1));
+  }
+}
+
 TEST(BoardOnTwoLedges, WhoseWeightIsNotKnownHasNoTippingLoad) {
   Furniture furniture = ledges("13.297", "13.297", "30");
   const Stood made(furniture.lay("board", "board", {"0", "20 1/8", "40", "29 3/4"}, "0.703"));

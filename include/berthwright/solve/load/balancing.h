@@ -28,7 +28,8 @@ struct ShareRange {
 };
 const ShareRange& share_range(TowingRange range);
 
-/// A part of a whole, in ten-thousandths, rounded outward.
+/// A part of a whole, in ten-thousandths, rounded outward; beside a weight without an end no less than
+/// nothing and no more than all.
 struct ShareSpan {
   std::int64_t low = 0;
   std::int64_t high = 0;
@@ -45,7 +46,8 @@ struct Balance {
   /// `things`; empty without the places of coupling and axle.
   std::vector<LoadSpan> on_coupling;
   MassSpan added;  ///< of all that was not on the scales
-  /// Its centre of gravity, whatever else was moved since; none where nothing may weigh anything.
+  /// Its centre of gravity, whatever else was moved since; none where nothing weighs anything, or some weight
+  /// has no end. So are those of the whole.
   std::optional<LengthSpan> along{};
   std::optional<LengthSpan> across{};
   std::optional<LoadSpan> coupling_change{};

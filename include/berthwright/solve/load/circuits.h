@@ -30,12 +30,17 @@ std::int64_t counted_hundredths(const Draw& draw);
 /// 80 % of it; so does anything plugged in by a cord.
 struct BreakerFigures {
   int breaker = 0;              ///< amperes
-  std::int64_t continuous = 0;  ///< watts
+  std::int64_t continuous = 0;  ///< watts, of what hangs on it for certain; so are the next two
   std::int64_t others = 0;      ///< watts
   std::int64_t counted = 0;     ///< hundredths of a watt: continuous by 125 %
   std::int64_t allowed = 0;     ///< hundredths of a watt: breaker by volts
-  /// Unknown where not even what is known is too much, and more may hang on it that is not known.
+  /// Watts with everything on it that hangs nobody knows where; none: something there may draw anything.
+  std::optional<std::int64_t> most_watts{};
+  /// Not met where what hangs on it for certain is too much; unknown where what may hang there would be.
   Status status = Status::met;
+  std::int64_t watts() const { return continuous + others; }
+  /// All that hangs on it is known, and what each draws.
+  bool is_known() const { return most_watts == watts(); }
   std::vector<std::size_t> too_large{};  ///< plugged loads that alone are above 80 % of it
   std::vector<std::string> no_figure{};  ///< heaters on it, and the plan does not say what they draw: names
 };
@@ -45,14 +50,18 @@ struct SupplyFigures {
   std::vector<CircuitLoad> loads;
   std::vector<BreakerFigures> circuits;   ///< in the plan's order
   std::optional<BreakerFigures> whole{};  ///< where the plan gives the amperes of the supply
-  std::vector<std::size_t> together;      ///< the largest set of `loads` that may run at once, in their order
-  std::vector<std::string> unconnected;   ///< draw, or may, but hang on no circuit of the plan: names
-  std::vector<std::string> no_figure;  ///< heaters that stand there, and the plan does not say what they draw
-  Status status = Status::met;         ///< of all circuits and the whole, with everything on
+  /// The largest set of `loads` that may run at once, in their order; while anything is not known, of what
+  /// is.
+  std::vector<std::size_t> together;
+  std::vector<std::string> unconnected;  ///< draw, or may, but hang on no circuit of the plan: names
+  std::vector<std::string> no_figure;    ///< heaters that run, and the plan does not say what they draw
+  Status status = Status::met;           ///< of all circuits and the whole, with everything on
+  /// Of everything that draws both watts and circuit are known.
+  bool is_known() const { return unconnected.empty() && no_figure.empty(); }
 };
 
-/// What stands in the configuration and draws: heaters that are not stowed, fixtures, and what the circuits
-/// list besides. The largest set has the most watts, of equal ones the most loads, then the first in order;
+/// What stands in the configuration and draws: heaters that run, fixtures, and what the circuits list
+/// besides. The largest set has the most watts, of equal ones the most loads, then the first in order;
 /// every set is tried. Nothing where the plan has no supply.
 std::optional<SupplyFigures> supply_in(const Plan& plan, const Configuration& configuration);
 

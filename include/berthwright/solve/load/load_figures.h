@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <variant>
@@ -12,6 +13,12 @@ namespace berthwright {
 /// What does not come about however long one waits, by the figures that the plan gives.
 struct Never {
   friend bool operator==(Never, Never) = default;
+};
+
+/// A count of which only the least is known.
+struct AtLeast {
+  std::int64_t low = 0;
+  friend bool operator==(AtLeast, AtLeast) = default;
 };
 
 /// One figure of weight, supply or warmth, such as another configuration or plan has too.
@@ -35,7 +42,7 @@ struct LoadFigure {
     warm_up,     ///< seconds, or never
     hold         ///< watts
   };
-  using Value = std::variant<LoadSpan, LengthSpan, ShareSpan, CountSpan, Never>;
+  using Value = std::variant<LoadSpan, LengthSpan, ShareSpan, CountSpan, AtLeast, Never>;
   Kind kind = Kind::added;
   TankState tanks = TankState::as_told;
   std::string circuit{};               ///< id

@@ -53,7 +53,7 @@ struct BoardSupport {
   Length beyond;                   ///< how far the centroid lies beyond the hull, rounded up; zero inside
   Length overhang;                 ///< greatest distance of a point of the piece beyond the hull, rounded up
   Point overhangs_at;
-  std::optional<Mass> weight;   ///< estimate for plywood, rounded down; none for other boards
+  std::optional<Mass> weight;   ///< as the plan states it, else an estimate for plywood, rounded down
   std::optional<Mass> tips_at;  ///< least load that tips it, rounded down; none: no overhang or no weight
   std::optional<FreeSpan> over_length;  ///< in the direction of the piece's length; none: no two bearings
   std::optional<FreeSpan> over_width;
