@@ -3,38 +3,12 @@
 
 #include <berthwright/exact/measure.h>
 
+#include "plan/decimal.h"
 #include "plan/in_quotes.h"
 #include "plan/readers.h"
 
 namespace berthwright {
 namespace {
-
-// A decimal number of at most six digits before the point and `places` after it, times 10^places.
-std::optional<std::int64_t> as_decimal(const Node& node, Reading& reading, std::size_t places,
-                                       const std::string& allowed) {
-  constexpr std::size_t most_before = 6;
-  const std::string& text = node.text;
-  const std::size_t point = std::min(text.find('.'), text.size());
-  const std::string before = text.substr(0, point);
-  std::string after = point < text.size() ? text.substr(point + 1) : "";
-  const auto digits = [](const std::string& word) {
-    return std::ranges::all_of(word, [](char c) { return c >= '0' && c <= '9'; });
-  };
-  const bool plain = node.kind == Node::Kind::text || node.kind == Node::Kind::number;
-  if (plain && !before.empty() && before.size() <= most_before && after.size() <= places && digits(before) &&
-      digits(after) && (point == text.size() || !after.empty())) {
-    after.resize(places, '0');
-    std::int64_t value = 0;
-    for (const char c : before + after) value = value * 10 + (c - '0');
-    return value;
-  }
-  reading.add(node, {.id = "value.decimal",
-                     .message = "a plain number is expected here",
-                     .found = found_at(node),
-                     .allowed = allowed,
-                     .cure = "write digits and at most one point, without a unit or a sign"});
-  return std::nullopt;
-}
 
 std::optional<int> as_density(const Node& node, Reading& reading) {
   const std::string allowed = "pounds per cubic foot, as 2.5, from 0.1 to 20";

@@ -14,6 +14,7 @@
 #include "yard/files.h"
 #include "yard/pdf_of.h"
 #include "yard/plan_file.h"
+#include "yard/run_placing.h"
 #include "yard/stood_up.h"
 
 namespace berthwright {
@@ -95,6 +96,10 @@ int run_steps(const StepsRequest& request, std::ostream& out, std::ostream& err)
 }
 
 int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err) {
+  if (request.plan == "-" && request.stock == "-") {
+    err << "berthwright: plan and stock cannot both come from standard input; name a file for one of them\n";
+    return exit_usage;
+  }
   int code = exit_fine;
   const std::optional<PlanFile> file = plan_file_of(request.plan, request.json, out, err, code);
   if (!file) return code;
@@ -102,6 +107,7 @@ int run_cut(const CutRequest& request, std::ostream& out, std::ostream& err) {
   const Sewing& sewing = plan->sewing;
   const Result<std::vector<Cover>> cut = covers(plan, sewing);
   if (!cut) return told(request.plan, cut.problems(), request.json, out, err);
+  if (!request.stock.empty()) return run_placing(request, plan, *cut, out, err);
   if (!request.folder.empty()) {
     std::vector<std::string> names;
     const int drawn = write_drawings(request.folder, svg_files(cover_sheets(plan, *cut)), names, err);

@@ -60,6 +60,8 @@ struct SplitRequest {
 };
 struct CutRequest {
   std::string plan;
+  std::string stock;                  ///< file of stock that the parts are placed on; empty: none
+  std::optional<std::size_t> effort;  ///< rounds of the search for a cheaper placing
   std::string folder;  ///< for drawings; empty: none
   bool json = false;
 };

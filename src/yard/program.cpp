@@ -145,19 +145,29 @@ CLI::App* define_split(CLI::App& app, SplitRequest& split) {
 }
 
 CLI::App* define_cut(CLI::App& app, CutRequest& cut) {
-  CLI::App* verb = app.add_subcommand("cut", "List what is cut for every cushion: foam, panels, border, zip");
+  CLI::App* verb = app.add_subcommand(
+      "cut", "List what is cut for every cushion, or place foam, boards and cloth on stock");
   verb->add_option("PLAN", cut.plan, plan_help)->required();
+  CLI::Option* stock = verb->add_option("--stock", cut.stock,
+                                        "stock file, or - for standard input: place all parts on it, least "
+                                        "cost first (plans/stock.schema.json)");
+  verb->add_option("--effort", cut.effort, "rounds of the search for a cheaper placing (default: 20000)")
+      ->needs(stock)
+      ->check(CLI::Range(0, 100'000'000));
   verb->add_option("--out", cut.folder,
-                   "also draw the key to the cushions and their labels into this folder");
+                   "also draw into this folder: the key to the cushions and their labels; with --stock a "
+                   "sheet for every piece of stock");
   verb->add_flag("--json", cut.json,
-                 "one JSON object instead of text (plans/cut.schema.json), with outlines");
+                 "one JSON object instead of text (plans/cut.schema.json; with --stock "
+                 "plans/placing.schema.json)");
   verb->footer(
-      "Example:\n  berthwright cut plans/dunnock.json\n\n"
+      "Examples:\n  berthwright cut plans/dunnock.json\n"
+      "  berthwright cut plans/dunnock.json --stock plans/stock/plover-lane.json --out sheets\n\n"
       "Exit code: 0 every cushion is told whole; 1 one cannot be cut from the plan's own roll or foam "
       "sheets;\n"
-      "2 the grade of a foam is unknown, a shape is not reckoned, or there is no cushion; 65 the plan is "
-      "wrong;\n"
-      "66 it cannot be read; 73, 74 the drawings cannot be made.");
+      "2 the grade of a foam is unknown, a shape is not reckoned, or there is no cushion. With --stock: 0 "
+      "every\npart has a place; 1 one has none; 2 the file has no material for one, or there is no part. 65 "
+      "plan or\nstock file is wrong; 66 one cannot be read; 73, 74 the drawings cannot be made.");
   return verb;
 }
 
@@ -195,7 +205,8 @@ CLI::App* define_compare(CLI::App& app, CompareRequest& compare) {
   verb->footer(
       "Example:\n  berthwright compare plans/dunnock.json plans/sanderling.json\n"
       "  berthwright compare plans/sanderling.json day night --out drawings\n\n"
-      "Exit code: 0 no figure differs; 1 one does; 2 none that is known, but one is unknown, be it of both; 64 no\n"
+      "Exit code: 0 no figure differs; 1 one does; 2 none that is known, but one is unknown, be it of both; "
+      "64 no\n"
       "such configuration; 65 a plan is wrong; 66 it cannot be read; 73, 74 the drawings cannot be made.");
   return verb;
 }

@@ -9,6 +9,7 @@
 
 #include <berthwright/exact/measure.h>
 #include <berthwright/plan/plan.h>
+#include <berthwright/plan/stock.h>
 #include <berthwright/solve/answer.h>
 #include <berthwright/solve/site/siting.h>
 #include <berthwright/view/words.h>
@@ -45,11 +46,25 @@ Problems each_once(const Problems& problems) {
   return kept;
 }
 
-Problems problems_of_files() {
+std::vector<std::string> files_in(const std::string& folder) {
   std::vector<std::string> names;
-  for (const auto& entry : std::filesystem::directory_iterator(repository_path("plans/broken")))
-    names.push_back("plans/broken/" + entry.path().filename().string());
+  for (const auto& entry : std::filesystem::directory_iterator(repository_path(folder)))
+    names.push_back(folder + "/" + entry.path().filename().string());
   std::ranges::sort(names);
+  return names;
+}
+
+Problems problems_of_stock() {
+  Problems all;
+  for (const std::string& name : files_in("plans/stock/broken")) {
+    const Result<StockList> read = read_stock(repository_text(name));
+    all.insert(all.end(), read.problems().begin(), read.problems().end());
+  }
+  return each_once(all);
+}
+
+Problems problems_of_files() {
+  const std::vector<std::string> names = files_in("plans/broken");
   Problems all;
   const auto keep = [&](const Problems& more) { all.insert(all.end(), more.begin(), more.end()); };
   for (const std::string& name : names) keep(read_plan(repository_text(name)).problems());
@@ -145,14 +160,15 @@ std::span<const UntoldWords> untold_words() {
 }
 
 const MessageTable& message_table() {
-  static const MessageTable table{problems_of_files(), yard_sayings(), each_once(told_to_programs()),
-                                  each_once(told_to_answers()), told_findings()};
+  static const MessageTable table{
+      problems_of_files(),           problems_of_stock(),          yard_sayings(),
+      each_once(told_to_programs()), each_once(told_to_answers()), told_findings()};
   return table;
 }
 
 bool is_told(const MessageTable& table, const std::string& words) {
   const auto holds = [&](const std::string& text) { return text.find(words) != std::string::npos; };
-  for (const Problems* problems : {&table.of_files, &table.of_programs, &table.of_answers})
+  for (const Problems* problems : {&table.of_files, &table.of_stock, &table.of_programs, &table.of_answers})
     for (const Problem& p : *problems)
       if (holds(p.message) || holds(p.cure) || holds(p.found) || holds(p.allowed)) return true;
   if (std::ranges::any_of(table.of_commands, [&](const YardSaying& one) { return holds(one.said); }))
@@ -171,7 +187,8 @@ std::string messages_page(const MessageTable& table) {
       "plans. "
       "What mends it comes first. A test fails if a text in the sources is missing here.\n\n"
       "## Faults of a plan file\n\n" +
-      fault_rows(table.of_files) + "\n## Faults of answers to `new`\n\n" + fault_rows(table.of_answers) +
+      fault_rows(table.of_files) + "\n## Faults of a stock file\n\n" + fault_rows(table.of_stock) +
+      "\n## Faults of answers to `new`\n\n" + fault_rows(table.of_answers) +
       "\n## What the command line says\n\nWhere a command ends before its work is done, or something is "
       "wrong beside "
       "it. Folders and ports of the run are left out.\n\n" +

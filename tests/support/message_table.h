@@ -30,6 +30,7 @@ std::span<const UntoldWords> untold_words();
 /// Everything that the project says of a plan, each thing once, as real plans bring it about.
 struct MessageTable {
   Problems of_files;                    ///< plans/broken, texts that are no plan, plans that are too large
+  Problems of_stock;                    ///< plans/stock/broken
   std::vector<YardSaying> of_commands;  ///< of the command line, files and ports
   Problems of_programs;                 ///< to those who make a plan by themselves
   Problems of_answers;                  ///< of `new`

@@ -81,6 +81,7 @@ void run_what_is_mistyped(Runs& runs, const std::string& plan) {
   runs.run({"split", bay, "--write", runs.folder.path("other.json"), "--choose", "9"});
   runs.run({"split", bay, "--write", runs.folder.path("other.json"), "--choose", "0"});
   runs.run({"split", plan, "--reuse", "--gap", "1"});
+  runs.run({"cut", "-", "--stock", "-"});
   runs.run({"packet", plan, "--out", plan});
   runs.run({"watch", "-"});
 }

@@ -65,8 +65,9 @@ TEST(Messages, EveryTextOfAFaultIsTold) {
 
 TEST(Messages, EveryTextOfTheYardIsTold) {
   std::vector<SourcePhrase> phrases;
-  for (const std::string file : {"commands", "files", "font", "loopback_microhttpd", "pdf_of", "plan_file",
-                                 "run_compare", "run_packet", "run_split", "run_watch", "saved_file"}) {
+  for (const std::string file :
+       {"commands", "files", "font", "loopback_microhttpd", "pdf_of", "plan_file", "run_compare",
+        "run_packet", "run_placing", "run_split", "run_watch", "saved_file"}) {
     const std::string name = "src/yard/" + file + ".cpp";
     for (const SourcePhrase& phrase : phrases_of(name, repository_text(name))) phrases.push_back(phrase);
   }
@@ -109,7 +110,8 @@ TEST(Messages, EveryTextOfAFindingIsTold) {
 TEST(Messages, SpeakAsACraftsmanDoes) {
   constexpr std::array words{"object", "array",   "string", "boolean", "integer", "pointer", "null",
                              "JSON",   "lattice", "parse",  "invalid", "syntax",  "token",   "schema"};
-  for (const Problems* problems : {&message_table().of_files, &message_table().of_answers})
+  for (const Problems* problems :
+       {&message_table().of_files, &message_table().of_stock, &message_table().of_answers})
     for (const Problem& p : *problems) {
       SCOPED_TRACE(p.message);
       EXPECT_FALSE(p.cure.empty());

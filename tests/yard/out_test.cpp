@@ -16,8 +16,8 @@ namespace {
 constexpr auto cure = "\nRun ./dev demo, look at what changed in out/ (git diff out), and commit it.";
 
 // What ./dev demo makes of one plan: every drawing, the check as text, where its heaters may stand, the
-// steps, the cushions proposed, its own laid anew, what is cut, its loads, and the packet that goes home with
-// it.
+// steps, the cushions proposed, its own laid anew, what is cut and where on stock, its loads, and the packet
+// that goes home with it.
 std::map<std::string, std::string> made_now(const std::string& name) {
   const TemporaryFolder folder;
   const std::string plan = repository_path("plans/" + name + ".json");
@@ -30,7 +30,14 @@ std::map<std::string, std::string> made_now(const std::string& name) {
   EXPECT_LE(run({"split", plan, "--reuse", "--out", folder.path()}, reused, err), 2) << err.str();
   std::ostringstream packed;
   EXPECT_EQ(run({"packet", plan, "--out", folder.path("packet.html")}, packed, err), 0) << err.str();
+  std::ostringstream placed;
+  EXPECT_LE(
+      run({"cut", plan, "--stock", repository_path("plans/stock/plover-lane.json"), "--out", folder.path()},
+          placed, err),
+      2)
+      << err.str();
   auto files = files_in(folder.path());
+  files["stock.txt"] = placed.str();
   files["check.txt"] = checked.str();
   if (demo_text(name).find("\"kind\": \"heater\"") != std::string::npos) {
     EXPECT_LE(run({"heater", plan}, sited, err), 2) << err.str();

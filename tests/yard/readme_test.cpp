@@ -36,6 +36,7 @@ std::vector<std::string> in_readme(const std::string& pattern) {
 TEST(Readme, EveryCommandForThePlanOfOnesOwnWorks) {
   TemporaryFolder folder;
   const std::string mine = folder.put("plans/mine.json", repository_text("plans/nuthatch.json"));
+  folder.put("plans/stock/plover-lane.json", repository_text("plans/stock/plover-lane.json"));
   std::set<std::string> verbs;
   for (const std::string& command : in_readme("`\\./dev run ([^`]*)`")) {
     SCOPED_TRACE(command);

@@ -6,6 +6,7 @@
 #include <berthwright/solve/convert/steps.h>
 #include <berthwright/solve/cover/cover.h>
 #include <berthwright/solve/load/loads.h>
+#include <berthwright/solve/place/stock_jobs.h>
 #include <berthwright/solve/site/siting.h>
 #include <berthwright/solve/split/reuse.h>
 #include <berthwright/solve/split/split.h>
@@ -40,6 +41,10 @@ std::vector<Sheet> cover_sheets(const Plan& plan, std::span<const Cover> covers)
 std::vector<Sheet> split_sheets(const Plan& plan, const std::vector<BaySplits>& bays);
 /// A sheet for each bay with the plan's own cushions as they close it best, by night.
 std::vector<Sheet> reuse_sheets(const Plan& plan, const std::vector<BayReuse>& bays);
+
+/// A sheet for every piece of stock that parts are cut from, to scale: parts by number and name, the cuts in
+/// their order, what is worth keeping, the way of grain or nap. Of jobs of the plan.
+std::vector<Sheet> placing_sheets(const Plan& plan, const StockList& stock, const StockJobs& jobs);
 
 /// The plans, the heat, the ways out and the numbers of each pair side by side on pages of double width, A at
 /// the left, both at one scale; then every figure that differs as a table. Pages are numbered by their files.

@@ -27,13 +27,6 @@ void visit_parts(const CutNode& node, std::int64_t x, std::int64_t y, const Part
   }
 }
 
-// Levels of cuts in a piece.
-std::size_t levels(const CutNode& node) {
-  std::size_t deepest = 0;
-  for (const CutNode& child : node.row) deepest = std::max(deepest, levels(child));
-  return node.row.empty() ? 0 : deepest + 1;
-}
-
 // The piece as a row, of one child where it is none.
 std::vector<CutNode> split_off(KerfSize whole, bool along, CutNode first) {
   const std::int64_t rest = extent(whole, along) - extent(first.size, along);
@@ -123,6 +116,12 @@ CutNode lengthened(CutNode node, bool along, std::int64_t to) {
 
 }  // namespace
 
+std::size_t stages_in(const CutNode& node) {
+  std::size_t deepest = 0;
+  for (const CutNode& child : node.row) deepest = std::max(deepest, stages_in(child));
+  return node.row.empty() ? 0 : deepest + 1;
+}
+
 CutNode enlarged(CutNode node, KerfSize size) {
   return lengthened(lengthened(std::move(node), true, size.length), false, size.width);
 }
@@ -151,7 +150,7 @@ std::vector<PanelSpace> CutPanel::spaces() const {
 bool CutPanel::put(std::size_t space, std::size_t part, KerfSize size, bool cross_first) {
   if (stages_ == no_part) return fill_space(root_, space, {size, part}, cross_first);
   CutNode changed = root_;
-  if (!fill_space(changed, space, {size, part}, cross_first) || levels(changed) + stage_ > stages_ + 1)
+  if (!fill_space(changed, space, {size, part}, cross_first) || stages_in(changed) + stage_ > stages_ + 1)
     return false;
   root_ = std::move(changed);
   return true;

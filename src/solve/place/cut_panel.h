@@ -37,6 +37,8 @@ struct PanelSpace {
   KerfSize size;
 };
 
+/// How many times the direction of cuts changes in it, and one; none where it is not cut.
+std::size_t stages_in(const CutNode& node);
 /// The piece with empty places beside and behind it, as large as that.
 CutNode enlarged(CutNode node, KerfSize size);
 /// Two pieces in a row in x (`along`) or in y.

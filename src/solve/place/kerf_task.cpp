@@ -36,8 +36,8 @@ bool meet(const KerfRect& a, const KerfRect& b) {
 /// Cuts a sheet into panels without defects.
 class DefectCutter {
  public:
-  DefectCutter(std::vector<KerfRect> defects, std::uint64_t way, std::size_t stages)
-      : defects_(std::move(defects)), way_(way), stages_(stages) {}
+  DefectCutter(std::vector<KerfRect> defects, std::int64_t kerf, std::uint64_t way, std::size_t stages)
+      : defects_(std::move(defects)), kerf_(kerf), way_(way), stages_(stages) {}
 
   void cut(const KerfRect& piece, std::size_t stage, PanelSheet<CutPanel>& sheet) {
     const auto defect = std::ranges::find_if(defects_, [&](const KerfRect& d) { return meet(d, piece); });
@@ -48,11 +48,14 @@ class DefectCutter {
     if (stage > stages_) return;
     const KerfRect& d = *defect;
     std::vector<std::pair<bool, std::int64_t>> lines;
-    for (const std::int64_t x : {d.x, d.x + d.size.length})
-      if (x > piece.x && x < piece.x + piece.size.length) lines.emplace_back(true, x);
-    for (const std::int64_t y : {d.y, d.y + d.size.width})
-      if (y > piece.y && y < piece.y + piece.size.width) lines.emplace_back(false, y);
-    if (lines.empty()) return;  // the defect and nothing else
+    // A cut that leaves no more than the kerf on the good side leaves nothing.
+    if (d.x > piece.x + kerf_) lines.emplace_back(true, d.x);
+    if (d.x + d.size.length + kerf_ < piece.x + piece.size.length)
+      lines.emplace_back(true, d.x + d.size.length);
+    if (d.y > piece.y + kerf_) lines.emplace_back(false, d.y);
+    if (d.y + d.size.width + kerf_ < piece.y + piece.size.width)
+      lines.emplace_back(false, d.y + d.size.width);
+    if (lines.empty()) return;  // nothing but the defect
     const auto [crosswise, at] = lines[way_ % lines.size()];
     way_ = way_ / 4 + (way_ << 61U);
     sheet.cuts.push_back({piece, crosswise, at, stage});
@@ -68,6 +71,7 @@ class DefectCutter {
 
  private:
   std::vector<KerfRect> defects_;
+  std::int64_t kerf_;
   std::uint64_t way_;
   std::size_t stages_;
 };
@@ -155,11 +159,15 @@ KerfTask kerf_task(const PlacingTask& task) {
   return result;
 }
 
+KerfRect whole_panel(const PlacingTask& task, std::size_t stock) {
+  return whole_of(task.stock[stock], task.kerf);
+}
+
 SheetMaker<CutPanel> through_maker(const PlacingTask& task) {
   return [&task](std::size_t stock, std::uint64_t way) {
     PanelSheet<CutPanel> sheet{stock, {}};
     const StockKind& kind = task.stock[stock];
-    DefectCutter cutter(defects_of(kind, task.kerf), way, task.stages.value_or(no_part));
+    DefectCutter cutter(defects_of(kind, task.kerf), task.kerf.ticks(), way, task.stages.value_or(no_part));
     cutter.cut(whole_of(kind, task.kerf), 1, sheet);
     return sheet;
   };
@@ -173,7 +181,7 @@ SheetMaker<FreePanel> free_maker(const PlacingTask& task) {
 }
 
 StockCut stock_cut(const PlacingTask& task, const KerfTask& kerf, const PanelSheet<CutPanel>& sheet) {
-  StockCut cut{sheet.stock};
+  StockCut cut{sheet.stock, task.stock[sheet.stock].length, task.stock[sheet.stock].price};
   for (const KerfCut& before : sheet.cuts)
     cut.cuts.push_back(
         {finished(before.piece, task.kerf), before.crosswise, ticks(before.at) - task.kerf, before.stage});
@@ -186,7 +194,7 @@ StockCut stock_cut(const PlacingTask& task, const KerfTask& kerf, const PanelShe
 }
 
 StockCut stock_cut(const PlacingTask& task, const KerfTask& kerf, const PanelSheet<FreePanel>& sheet) {
-  StockCut cut{sheet.stock};
+  StockCut cut{sheet.stock, task.stock[sheet.stock].length, task.stock[sheet.stock].price};
   for (const FreePanel& panel : sheet.panels) {
     add_places(task, kerf, panel, cut);
     FreePanel left = panel;

@@ -8,6 +8,9 @@ namespace berthwright {
 /// std::invalid_argument as `placed`.
 KerfTask kerf_task(const PlacingTask& task);
 
+/// A sheet of that stock when it is trimmed, whatever defects it has.
+KerfRect whole_panel(const PlacingTask& task, std::size_t stock);
+
 /// Empty sheets. Around defects lead through-cuts along their edges; which, the second argument says.
 SheetMaker<CutPanel> through_maker(const PlacingTask& task);
 SheetMaker<FreePanel> free_maker(const PlacingTask& task);

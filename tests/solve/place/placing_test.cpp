@@ -97,6 +97,35 @@ TEST(Placing, KeepsClearOfTrimAndDefects) {
   }
 }
 
+// Going through every way bounds the cost of what keeps to stages too. Three parts of 4 x 5 and one of 3 x 3
+// in 12 x 8: two stages cut a row of three and, behind them, the fourth.
+TEST(Placing, BoundsWhatKeepsToStagesByEveryWay) {
+  PlacingTask task{{{"sheet", 120_mm, 80_mm, 7}},
+                   {part_of("a", 40_mm, 50_mm, 3), part_of("b", 30_mm, 30_mm)}};
+  task.stages = 3;
+  const Placing placing = sound_placing(task);
+  EXPECT_EQ(placing.bound_kind, CostBoundKind::every_way);
+  EXPECT_TRUE(placing.proven());
+}
+
+// Where no part lies on the cheap stock the bound does not count on it.
+TEST(Placing, DoesNotBoundByStockThatNoPartLiesOn) {
+  PlacingTask task{{{"sheet", 120_mm, 80_mm, 9}, {"strip", 1000_mm, 70_mm, 2}}, {part_of("a", 75_mm, 75_mm)}};
+  task.manner = CutManner::free;
+  EXPECT_EQ(sound_placing(task).bound, 9);
+}
+
+// The split takes 40 to 44 of the length, up to 9 of the width: no cut runs along an edge of the sheet.
+TEST(Placing, CutsNothingOffWhereADefectLiesAtTheEdge) {
+  PlacingTask task{{{"rest", 44_in, 40_in, 0, 1, true}}, {part_of("cleat", 38_in, Length::inches(3, 2), 4)}};
+  task.kerf = Length::inches(1, 8);
+  task.stock[0].defects = {{{40_in, 0_in}, {44_in, 9_in}}};
+  const Placing placing = sound_placing(task);
+  EXPECT_TRUE(placing.unplaced.empty());
+  for (const ThroughCut& cut : placing.cuts.at(0).cuts)
+    EXPECT_GT(cut.at, cut.crosswise ? cut.piece.low.x : cut.piece.low.y);
+}
+
 // 7 x 7 with four of 4 x 3 around one of 1 x 1 (48 + 1 = 49, nothing is left). A first through-cut would
 // leave a column 3 wide, which 4 and 3 deep would fill (no part is 3 x 3), or one 4 wide: 3 + 3 + 1 (none is
 // 4 x 1).
@@ -190,6 +219,39 @@ TEST(Placing, OfGeneratedJobsIsSoundAndTheSameEachTime) {
       EXPECT_TRUE(std::ranges::equal(again.cuts[c].places, placing.cuts[c].places, {}, &StockPlace::at,
                                      &StockPlace::at));
   }
+}
+
+// A roll 1400 wide, sold by 100, at 9 for each: parts of 500 x 700 lie two beside each other, three of them
+// take 1000 along, ten steps. Turned they would take 700 and 500 across: two beside each other, 1400 for all.
+TEST(Placing, CutsTheShortestLengthOffARoll) {
+  PlacingTask task{{{"roll", 20'000_mm, 1400_mm, 9}}, {part_of("panel", 500_mm, 700_mm, 3, PartLay::nap)}};
+  task.stock[0].sold_by = 100_mm;
+  const Placing placing = placed(task);
+  EXPECT_TRUE(placing.proven());
+  EXPECT_EQ(placing.cost, 90);
+  ASSERT_EQ(placing.cuts.size(), 1U);
+  EXPECT_EQ(placing.cuts[0].length, 1000_mm);
+  task.parts.push_back(part_of("too wide", 500_mm, 1401_mm, 1, PartLay::nap));
+  const Placing but_one = placed(task);
+  EXPECT_EQ(but_one.cost, 90);
+  ASSERT_EQ(but_one.unplaced.size(), 1U);
+  EXPECT_EQ(but_one.unplaced[0].part, 1U);
+  EXPECT_EQ(but_one.unplaced[0].fault, PlacingFault::larger_than_any_stock);
+  task.stock[0].length = 900_mm;
+  const Placing scarce = placed(task);
+  ASSERT_EQ(scarce.unplaced.size(), 2U);
+  EXPECT_EQ(scarce.unplaced[0].fault, PlacingFault::too_little_stock);
+}
+
+// A remnant that is there already makes the length shorter.
+TEST(Placing, UsesRemnantsBesideARoll) {
+  PlacingTask task{{{"roll", 20'000_mm, 1400_mm, 9}, {"rest", 510_mm, 710_mm, 0, 1, true}},
+                   {part_of("panel", 500_mm, 700_mm, 3, PartLay::nap)}};
+  task.stock[0].sold_by = 100_mm;
+  const Placing placing = placed(task);
+  EXPECT_EQ(placing.cost, 45);
+  EXPECT_EQ(placing.cuts.size(), 2U);
+  EXPECT_TRUE(placing.proven());
 }
 
 TEST(Placing, TellsWhatThereIsNoStockFor) {

@@ -1,8 +1,18 @@
 #pragma once
 
-#include <berthwright/solve/place/stock.h>
+#include <berthwright/plan/stock.h>
 
 namespace berthwright {
+
+/// Parts of one material and the stock they may be cut from; as `StockMaterial` has it.
+struct PlacingTask {
+  std::vector<StockKind> stock;
+  std::vector<StockPart> parts;
+  Length kerf{};
+  CutManner manner = CutManner::through;
+  std::optional<std::size_t> stages{};
+  Length least_offcut{};
+};
 
 /// A part where it lies.
 struct StockPlace {
@@ -21,7 +31,9 @@ struct ThroughCut {
 
 /// One sheet or remnant with what is cut from it.
 struct StockCut {
-  std::size_t kind = 0;  ///< index among the stock of the task
+  std::size_t kind = 0;    ///< index among the stock of the task
+  Length length{};         ///< of the stock; of a roll, what is cut off it
+  std::int64_t price = 0;  ///< in hundredths
   std::vector<StockPlace> places{};
   std::vector<ThroughCut> cuts{};  ///< in order; none with free cuts
   std::vector<Rect> offcuts{};     ///< worth keeping, the largest first; they do not overlap
@@ -63,7 +75,9 @@ struct PlacingEffort {
 /// ways. Else parts are taken out and put in again under a limit on the cost. The bound
 /// is the least cost, in whole pieces of stock, that satisfies inequalities of areas and of dual feasible
 /// functions (Fekete & Schepers 2004; Clautiaux, Alves & Valério de Carvalho 2010).
-/// std::invalid_argument: a side of a part that is not positive, a kerf, trim or price below nothing.
+/// Of a roll one length is cut off, in the steps that it is sold by, the shortest that is found; of several
+/// rolls the first alone is used. std::invalid_argument: a side of a part that is not positive, a kerf, trim
+/// or price below nothing.
 Placing placed(const PlacingTask& task, const PlacingEffort& effort = {});
 
 }  // namespace berthwright
