@@ -39,7 +39,9 @@ std::string change_text(const LoadSpan& change, Unit own) {
   const auto with_sign = [&](Mass mass, Rounding rounding) {
     return (mass < Mass{} ? "" : "+") + mass_text(mass, own, rounding);
   };
-  if (change.is_known()) return with_sign(*change.high, Rounding::nearest);
+  if (change.is_known())
+    return *change.low < Mass{} ? with_sign(*change.low, Rounding::down)
+                                : with_sign(*change.high, Rounding::up);
   if (change.low && change.high)
     return with_sign(*change.low, Rounding::down) + " to " + with_sign(*change.high, Rounding::up);
   if (change.low == Mass{}) return "an unknown amount more";

@@ -18,7 +18,7 @@ std::string load_text(const LoadSpan& load, Unit own);
 /// The same of room that is left under a limit, never told larger than it is.
 std::string left_text(const LoadSpan& left, Unit own);
 std::string load_text(const MassSpan& weight, Unit own);
-/// The same of a change, with its sign: "+12 lb (5.4 kg)", "an unknown amount more", "an unknown amount".
+/// The same of a change, with its sign, never told smaller than it is: "+12 lb (5.4 kg)", "an unknown amount more", "an unknown amount".
 std::string change_text(const LoadSpan& change, Unit own);
 /// "1' 2\" (355.6 mm)", of a span "… to …", rounded outward.
 std::string where_text(const LengthSpan& span, Unit own);
@@ -55,6 +55,8 @@ std::vector<std::string> supply_remarks(const Plan& plan, const SupplyFigures& s
 std::vector<std::string> open_supply_sentences(const Plan& plan, const SupplyFigures& supply);
 /// How long the heaters take that run; one of them has a figure.
 std::string time_sentence(const Plan& plan, const WarmUp& warm_up);
+/// What it takes to keep the temperature, and whether the heaters that run give that.
+std::string hold_sentence(const Plan& plan, const WarmUp& warm_up);
 /// The most that may run together.
 std::string together_sentence(const Plan& plan, const SupplyFigures& supply);
 /// "10 to 15 % (NHTSA …)".

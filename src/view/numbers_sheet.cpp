@@ -166,8 +166,8 @@ std::vector<Note> numbers_notes(const Weighing& of, bool has_table) {
   say("Warming", warm_up_sentences(plan, of.loads));
   if (!of.balance().on_coupling.empty() && !movers(of.balance()).empty())
     notes.push_back({Note::Kind::text,
-                     "Named on the drawing is what moves the load on the coupling most, the first five.", 0,
-                     false, std::nullopt});
+                     "Named on the drawing are the things that move the load on the coupling most.", 0, false,
+                     std::nullopt});
   notes.push_back({Note::Kind::text,
                    "What these figures suppose, with every source, is told where they are told in words: by "
                    "the verb loads, and in a packet under “" +

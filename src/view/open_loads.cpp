@@ -85,9 +85,19 @@ std::vector<std::string> open_in(const Plan& plan, const Loads& loads) {
   if (loads.supply)
     for (std::string& sentence : open_supply_sentences(plan, *loads.supply))
       told.push_back(std::move(sentence));
-  if (loads.warm_up && loads.warm_up->is_never_reached && loads.warm_up->no_figure.empty())
-    told.push_back(time_sentence(plan, *loads.warm_up));
+  if (loads.warm_up && loads.warm_up->watts > 0 && loads.warm_up->no_figure.empty()) {
+    const WarmUp& warm_up = *loads.warm_up;
+    if (warm_up.is_never_reached) told.push_back(time_sentence(plan, warm_up));
+    if (warm_up.watts < warm_up.hold.low) told.push_back(hold_sentence(plan, warm_up));
+  }
   return told;
+}
+
+/// "By day: …", "By day, with every tank full: …".
+std::string led_by(const std::string& when, const std::string& sentence) {
+  const bool has_lead =
+      sentence.starts_with(tanks_lead(TankState::full)) || sentence.starts_with(tanks_lead(TankState::empty));
+  return capital_first(when) + (has_lead ? ", " + small_first(sentence) : ": " + sentence);
 }
 
 }  // namespace
@@ -102,8 +112,7 @@ std::vector<std::string> open_load_sentences(const Plan& plan, std::span<const L
     }
   std::vector<std::string> sentences;
   for (const auto& [sentence, when] : told)
-    sentences.push_back((when.size() < all.size() ? capital_first(listed_with_and(when)) + ": " : "") +
-                        sentence);
+    sentences.push_back(when.size() < all.size() ? led_by(listed_with_and(when), sentence) : sentence);
   return sentences;
 }
 

@@ -141,21 +141,15 @@ std::string room_sentence(const Plan& plan, const WarmUp& warm_up) {
          (plan->warming->insulation ? insulation_words(*plan->warming->insulation) : "unknown") + ".";
 }
 
-std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
-  const CountSpan& hold = warm_up.hold;
-  std::string text = "To hold " + temperature_text(plan->warming->to, plan->unit) + " at " +
-                     temperature_text(plan->warming->outside, plan->unit) + " outside takes " +
-                     std::to_string(hold.low) + " to " + std::to_string(hold.high) + " W";
-  text += plan->warming->insulation ? " (low end: the whole shell as insulated and half a change of air an "
-                                      "hour; high end: as much again "
-                                      "through seams, framing and glass, and a whole change: our own choice)"
-                                    : " (insulation unknown, so for shells of 1.2 W/m²K, EN 1646-1 grade 3 "
-                                      "from memory, to 3.4, our own "
-                                      "choice, with half a change of air an hour and a whole one)";
-  if (warm_up.watts == 0 || !warm_up.no_figure.empty()) return text + ".";
-  if (warm_up.watts < hold.low) return text + ": more than the heater gives.";
-  return text +
-         (warm_up.watts < hold.high ? ": the heater may give enough, or not." : ": the heater gives more.");
+/// Where the heater may not hold what it reaches: that it may not reach it either.
+std::string never_there(const WarmUp& warm_up) {
+  if (!warm_up.no_figure.empty()) return {};
+  if (warm_up.watts < warm_up.hold.low)
+    return " To hold that takes more than the heater gives, so it gets there only where less air is changed "
+           "than is counted for holding.";
+  return warm_up.watts < warm_up.hold.high
+             ? " Where holding that takes more than the heater gives, it never gets there."
+             : "";
 }
 
 }  // namespace
@@ -175,7 +169,25 @@ std::string time_sentence(const Plan& plan, const WarmUp& warm_up) {
                 "furniture for twice the air; without any loss air alone takes " +
                     duration_text(*warm_up.air_alone, Rounding::down) + ")."
               : " (low end: air alone without any loss; high end: linings, furniture and "
-                "losses for twice the air).");
+                "losses for twice the air).") +
+         never_there(warm_up);
+}
+
+std::string hold_sentence(const Plan& plan, const WarmUp& warm_up) {
+  const CountSpan& hold = warm_up.hold;
+  std::string text = "To hold " + temperature_text(plan->warming->to, plan->unit) + " at " +
+                     temperature_text(plan->warming->outside, plan->unit) + " outside takes " +
+                     std::to_string(hold.low) + " to " + std::to_string(hold.high) + " W";
+  text += plan->warming->insulation ? " (low end: the whole shell as insulated and half a change of air an "
+                                      "hour; high end: as much again "
+                                      "through seams, framing and glass, and a whole change: our own choice)"
+                                    : " (insulation unknown, so for shells of 1.2 W/m²K, EN 1646-1 grade 3 "
+                                      "from memory, to 3.4, our own "
+                                      "choice, with half a change of air an hour and a whole one)";
+  if (warm_up.watts == 0 || !warm_up.no_figure.empty()) return text + ".";
+  if (warm_up.watts < hold.low) return text + ": more than the heater gives.";
+  return text +
+         (warm_up.watts < hold.high ? ": the heater may give enough, or not." : ": the heater gives more.");
 }
 
 std::string amperes_text(std::int64_t tenths) {

@@ -106,7 +106,7 @@ TEST(NumbersSheet, SaysWhyItNamesThings) {
   const NumbersOf of(weighed_room(stated_box("a", 10, R"("40 lb")"), wheels_weighed));
   std::string words;
   for (const Sheet& sheet : of.drawn) words += noted(sheet);
-  EXPECT_NE(words.find("Named on the drawing is what moves the load on the coupling most"),
+  EXPECT_NE(words.find("Named on the drawing are the things that move the load on the coupling most"),
             std::string::npos);
   EXPECT_EQ(words.find("see the loads"), std::string::npos);
 }

@@ -70,6 +70,24 @@ TEST(OpenLoadSentences, TellWhatFullTanksBreak) {
   EXPECT_EQ(broken, 1U);
 }
 
+// By night a leg of 100 lb stands 50 in behind the axle, 120 in from the coupling: 41.67 lb less on its
+// 108: 66.33 of 900 are 7.370 %, told rounded outward.
+TEST(OpenLoadSentences, BeginWithWhenAndThenWithTheTanks) {
+  const std::vector<std::string> told = open_of(
+      R"("interior": {"length": 200, "width": 76, "height": 76},
+      "pieces": [{"id": "A", "kind": "leg", "length": 2, "width": 2, "thickness": 20, "weight": "100 lb"}],
+      "fixtures": [{"id": "T", "kind": "tank", "length": 20, "width": 20, "top": 10, "weight": 0, "volume": "5 gal",
+                    "fill": 0, "at": {"front": 70, "left": 0}}],
+      "configurations": {"day": [{"piece": "A", "at": {"front": 79, "left": 37}}],
+                         "night": [{"piece": "A", "at": {"front": 129, "left": 37}}]},
+      "chassis": {"coupling": 40, "axle": 80, "weighed": {"coupling": "108 lb", "axle": "792 lb",
+                  "with": "everything", "configuration": "day"}})");
+  ASSERT_EQ(told.size(), 2U) << testing::PrintToString(told);
+  EXPECT_TRUE(told[0].starts_with("By night: The share on the coupling is 7.38 % of the whole")) << told[0];
+  EXPECT_TRUE(told[1].starts_with("By night, with every tank full: the share on the coupling is 7."))
+      << told[1];
+}
+
 // 1500 W continuous count 1875 of 1800: 0.625 A too much; 12.5 A are 0.5 above the 12 of a plug.
 TEST(OpenLoadSentences, SayWhenWhereItIsNotAlways) {
   const auto told = [](const std::string& night) {
@@ -99,8 +117,10 @@ TEST(OpenLoadSentences, TellWhatIsNeverWarmed) {
       "pieces": [{"id": "H", "kind": "heater", "length": 8, "width": 8, "height": 14, "faces": "right", "watts": 700}],
       "configurations": {"day": [{"piece": "H", "at": {"front": 50, "left": 30}}]},
       "warming": {"from": "40 F", "to": "75 F", "outside": "30 F", "insulation": "U 1"})");
-  ASSERT_EQ(told.size(), 1U);
+  ASSERT_EQ(told.size(), 2U);
   EXPECT_TRUE(told[0].starts_with("H, 700 W, never brings it from 40 °F")) << told[0];
+  EXPECT_TRUE(told[1].starts_with("To hold 75 °F")) << told[1];
+  EXPECT_TRUE(told[1].ends_with(": more than the heater gives.")) << told[1];
 }
 
 }  // namespace

@@ -123,6 +123,8 @@ TEST(SupplyIn, ALoadThatHangsNobodyKnowsWhereLeavesKnownWhereItFitsInAnyCase) {
   EXPECT_EQ(known.circuits.at(1).status, Status::not_met) << "1600 W by a cord are above 80 % of 15 A";
   EXPECT_EQ(supply(R"(, "watts": 1440)").circuits.at(0).status, Status::met) << "80 % of 15 A, by a cord";
   EXPECT_EQ(supply(R"(, "watts": 1441)").circuits.at(0).status, Status::unknown);
+  EXPECT_EQ(supply(R"(, "watts": 1441, "continuous": false)").circuits.at(0).status, Status::unknown)
+      << "too much for a plug there";
   EXPECT_EQ(known.whole->status, Status::met) << "1600 and 125 W of 1800";
   const SupplyFigures dark = supply("");
   EXPECT_EQ(dark.circuits.at(0).status, Status::unknown);
