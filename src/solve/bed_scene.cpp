@@ -20,6 +20,10 @@ Length missing(Sides asked, Sides has) {
 
 }  // namespace
 
+Length longest_in_room(const Plan& plan) {
+  return SquaredLength::of(plan->interior.length).plus_square_of(plan->interior.width).ceiling();
+}
+
 Cure levelling(const BedScene& scene, const Placed& dropped) {
   const Arrangement& arrangement = scene.answer.arrangement;
   const Length off = scene.mattress().level - dropped.solid.top();
@@ -39,6 +43,8 @@ Cure larger_bed(const BedScene& scene, Cure::Kind kind, Length by) {
 }
 
 Cure larger_bed(const BedScene& scene, Sides asked, Sides has) {
+  if (std::max(asked.length, asked.width) > longest_in_room(scene.plan))
+    return {Cure::Kind::none, scene.bed.bed->id.text(), {}};
   // A narrow bed may be measured across: less may be missing of it as it lies.
   if (const auto& largest = scene.room().largest)
     if (const Sides whole{largest->length, largest->width}; missing(asked, whole) < missing(asked, has))
@@ -49,6 +55,7 @@ Cure larger_bed(const BedScene& scene, Sides asked, Sides has) {
     const Rect box = scene.mattress().surface.bounds();
     has = {std::max(box.width(), box.height()), std::min(box.width(), box.height())};
     std::optional<Cure> cure = larger_bed(scene, Cure::Kind::lengthen, asked.length - has.length);
+    if (cure->kind == Cure::Kind::none) return *cure;
     const std::string& bed = scene.bed.bed->id.text();
     if (has.length < asked.length)
       add_step(cure, scene.cure(Cure::Kind::lengthen, bed, asked.length - has.length));

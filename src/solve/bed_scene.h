@@ -45,12 +45,15 @@ struct BedScene {
   }
 };
 
+/// No straight line in the room is longer: a bed that would have to be has no cure.
+Length longest_in_room(const Plan& plan);
+
 /// What would bring a piece that dropped out of the surface back into it.
 Cure levelling(const BedScene& scene, const Placed& dropped);
 /// What would make the bed larger the way that `kind` says; where a piece dropped out of it, levelling that;
 /// where it has no cushion, one of that size; where nobody can lie under what hangs above, more height.
 Cure larger_bed(const BedScene& scene, Cure::Kind kind, Length by);
-/// The same for a bed that should have sides at least as long as `asked`.
+/// The same for a bed that should have sides at least as long as `asked`; no cure where the room is shorter.
 Cure larger_bed(const BedScene& scene, Sides asked, Sides has);
 /// What would leave the clear height asked for over a bed that has less.
 Cure more_clear_height(const BedScene& scene);

@@ -2,11 +2,10 @@
 
 #include <algorithm>
 #include <array>
-#include <vector>
 
 #include "plan/wall_names.h"
 #include "solve/comparing.h"
-#include "solve/room/room_shape.h"
+#include "solve/gives_way.h"
 
 namespace berthwright {
 namespace {
@@ -29,56 +28,41 @@ std::array<WayClear, 4> ways_clear(const Rect& thing, const Rect& place, Unit un
   return ways;
 }
 
-Vector toward(Wall wall, Length by) {
-  switch (wall) {
-    case Wall::front:
-      return {-by, Length{}};
-    case Wall::rear:
-      return {by, Length{}};
-    case Wall::left:
-      return {Length{}, -by};
-    default:
-      return {Length{}, by};
-  }
-}
-
 Length extent(const Rect& box, Wall side) { return is_end_wall(side) ? box.width() : box.height(); }
 
 }  // namespace
 
-bool has_room_to_move(const Plan& plan, const Arrangement& arrangement, const Placed& thing, Wall wall,
-                      Length by) {
-  const Solid there(moved(thing.solid.outline(), toward(wall, by)), thing.solid.base(), thing.solid.top());
-  if (!contains(room_between(plan->interior, there.base(), there.top()), there.outline())) return false;
-  return std::ranges::none_of(arrangement.things, [&](const Placed& other) {
-    if (&other == &thing || other.is_curtain()) return false;
-    return std::ranges::find(other.carried_by, thing.id) != other.carried_by.end() ||
-           overlaps(there, other.solid);
-  });
-}
-
-Cure clearing(const Plan& plan, const Arrangement& arrangement, const Placed& thing, const Rect& place) {
-  if (thing.is_soft()) return {Cure::Kind::set_aside, thing.id, {}};
+std::optional<Cure> clearing(const Plan& plan, const Arrangement& arrangement, const Placed& thing,
+                             const Rect& place) {
+  if (is_portable_heater(thing)) return Cure{Cure::Kind::set_aside, thing.id, {}};
+  if (!gives_way(plan, arrangement, thing)) return std::nullopt;
+  if (thing.is_soft()) return Cure{Cure::Kind::set_aside, thing.id, {}};
   const Rect box = thing.solid.outline().bounds();
   const std::array<WayClear, 4> ways = ways_clear(box, place, plan->unit);
   for (const WayClear& way : ways)
     if (has_room_to_move(plan, arrangement, thing, way.toward, way.by))
-      return {.kind = Cure::Kind::shift, .subject = thing.id, .by = way.by, .side = way.toward};
-  if (thing.fixture != nullptr)
-    for (const WayClear& way : ways)
-      if (way.by + least_left <= extent(box, way.toward))
-        return {.kind = Cure::Kind::shorten, .subject = thing.id, .by = way.by, .side = opposite(way.toward)};
-  return {Cure::Kind::set_aside, thing.id, {}};
+      return Cure{.kind = Cure::Kind::shift, .subject = thing.id, .by = way.by, .side = way.toward};
+  if (thing.fixture == nullptr) return Cure{Cure::Kind::set_aside, thing.id, {}};
+  for (const WayClear& way : ways)
+    if (way.by + least_left <= extent(box, way.toward) &&
+        may_be_cut_back(plan, *thing.fixture, opposite(way.toward), way.by))
+      return Cure{
+          .kind = Cure::Kind::shorten, .subject = thing.id, .by = way.by, .side = opposite(way.toward)};
+  return std::nullopt;
 }
 
-std::optional<Cure> clearing(const Plan& plan, const Arrangement& arrangement,
-                             std::span<const std::string> things, const Rect& place) {
-  std::optional<Cure> cure;
+Clearance clearing(const Plan& plan, const Arrangement& arrangement, std::span<const std::string> things,
+                   const Rect& place) {
+  Clearance clearance;
   for (const std::string& id : things) {
     const Placed* thing = arrangement.find(id);
-    if (thing != nullptr) add_step(cure, clearing(plan, arrangement, *thing, place));
+    if (thing == nullptr) continue;
+    if (std::optional<Cure> cure = clearing(plan, arrangement, *thing, place))
+      add_step(clearance.cure, std::move(*cure));
+    else
+      clearance.staying.push_back(id);
   }
-  return cure;
+  return clearance;
 }
 
 }  // namespace berthwright

@@ -113,6 +113,7 @@ SquaredLength farthest_from(const Interior& room, const Solid& thing) {
   return SquaredLength::of(x).plus_square_of(y);
 }
 
+// Where the room has a place so far off, it is hung there: which place that is, no single direction tells.
 // The alarm keeps its height; so much of the distance asked as this does not give must lie in plan.
 Cure cure_of_cooking(const Plan& plan, const AlarmPlace& place, const Finding& finding) {
   const Solid& cooking = plan.fixture(place.nearest_cooking)->solid;
@@ -121,8 +122,7 @@ Cure cure_of_cooking(const Plan& plan, const AlarmPlace& place, const Finding& f
   const Int128 up = std::max({alarm.base() - cooking.top(), cooking.base() - alarm.top(), Length{}}).ticks();
   const SquaredLength in_plan(asked * asked - up * up, 1);
   if (farthest_from(plan->interior, cooking) < in_plan) return {Cure::Kind::none, place.alarm->id.text(), {}};
-  const Length now = nearest(alarm.outline(), cooking.outline()).squared.floor();
-  return {Cure::Kind::move_apart, place.alarm->id.text(), marked_out(in_plan.ceiling() - now, plan->unit)};
+  return {Cure::Kind::as_told, place.alarm->id.text(), marked_out(in_plan.ceiling(), plan->unit)};
 }
 
 void add_of_smoke_alarm(const Plan& plan, const Answer& answer, const AlarmPlace& place,

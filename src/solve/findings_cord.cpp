@@ -3,6 +3,7 @@
 #include "plan/box_sides.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
+#include "solve/gives_way.h"
 
 namespace berthwright {
 namespace {
@@ -124,12 +125,19 @@ Finding plug_room(const CordScene& scene) {
   }
   finding.subjects.push_back(front.met);
   compare(scene.plan, finding, *front.depth);
-  const bool stands = scene.plan.piece(front.met) != nullptr || scene.plan.fixture(front.met) != nullptr;
   if (finding.status != Status::not_met) return finding;
+  if (scene.plan.bed(front.met) != nullptr) {
+    finding.cure = scene.stowing();
+    return finding;
+  }
+  const Placed* thing = scene.answer.arrangement.find(front.met);
+  if (thing != nullptr && !gives_way(scene.plan, scene.answer.arrangement, *thing)) {
+    finding.cure = Cure{Cure::Kind::as_told, outlet, {}};
+    return finding;
+  }
+  const Length by = thing != nullptr ? out_of_the_face(scene, finding) : shortfall(finding);
   finding.cure =
-      Cure{Cure::Kind::move_apart, stands ? front.met : outlet,
-           marked_out(stands ? out_of_the_face(scene, finding) : shortfall(finding), scene.plan->unit)};
-  if (scene.plan.bed(front.met) != nullptr) finding.cure = scene.stowing();
+      Cure{Cure::Kind::move_apart, thing != nullptr ? front.met : outlet, marked_out(by, scene.plan->unit)};
   return finding;
 }
 

@@ -61,6 +61,9 @@ Cure levelled(const Cushions& scene, const std::string& cushion, const CarryingH
   const Placed* thing = scene.answer.arrangement.find(other.things.front());
   if (thing == nullptr) return {Cure::Kind::carry_at, cushion, {}, underside, {}};
   const Length by = underside - other.top;
+  if (!can_change_height(scene.answer.arrangement, thing->id))
+    return by > Length{} ? Cure{Cure::Kind::carry_at, cushion, {}, underside, {}}
+                         : Cure{Cure::Kind::pad, cushion, -by};
   if (thing->fixture == nullptr) return cure_of_height(scene.answer.arrangement, *thing, by);
   return Cure{by > Length{} ? Cure::Kind::raise : Cure::Kind::lower, thing->id, abs(by), underside, {}};
 }

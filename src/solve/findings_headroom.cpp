@@ -3,6 +3,7 @@
 #include <berthwright/solve/bed/guard_rails.h>
 
 #include "solve/bed_scene.h"
+#include "solve/gives_way.h"
 
 namespace berthwright {
 namespace {
@@ -72,6 +73,9 @@ Cure more_clear_height(const BedScene& scene) {
   const ClearHeight* lowest = lowest_part(scene);
   const bool too_low_already = underside_of(scene.answer.arrangement, scene.mattress()) < by;
   const Fixture* above = lowest != nullptr ? scene.plan.fixture(lowest->what) : nullptr;
+  const Placed* placed = above != nullptr ? scene.answer.arrangement.find(lowest->what) : nullptr;
+  if (too_low_already && placed != nullptr && !gives_way(scene.plan, scene.answer.arrangement, *placed))
+    return {Cure::Kind::none, scene.bed.bed->id.text(), {}, {}, {lowest->what}};
   if (too_low_already && above != nullptr)
     return scene.cure(Cure::Kind::raise_underside, lowest->what,
                       scene.mattress().level + asked - above->solid.base());

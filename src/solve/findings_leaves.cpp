@@ -24,7 +24,8 @@ bool is_nearly_full(const LeafReach& reach) {
                            : reach.free.travel * 4 >= reach.whole.travel * 3;
 }
 
-// Everything that stops the leaf leaves its sweep. Against the room itself nothing but the leaf can give.
+// Everything that stops the leaf leaves its sweep. Against the room, and what must stay, nothing but the leaf
+// can give.
 Cure cure_of_stops(const Plan& plan, const Arrangement& arrangement, const LeafReach& reach) {
   const Leaf& leaf = *reach.leaf;
   Cure by_the_room{Cure::Kind::as_told, leaf.id.text(), {}};
@@ -34,7 +35,10 @@ Cure cure_of_stops(const Plan& plan, const Arrangement& arrangement, const LeafR
     if (thing == nullptr) return by_the_room;
     const Region sweep =
         leaf_sweep(*plan.fixture(leaf.fixture.text()), leaf, thing->solid.base(), thing->solid.top());
-    if (!sweep.empty()) add_step(cure, clearing(plan, arrangement, *thing, sweep.bounds()));
+    if (sweep.empty()) continue;
+    std::optional<Cure> step = clearing(plan, arrangement, *thing, sweep.bounds());
+    if (!step) return by_the_room;
+    add_step(cure, std::move(*step));
   }
   return cure.value_or(by_the_room);
 }

@@ -42,8 +42,11 @@ bool add_height(const BedScene& scene, const GuardedSide& side) {
   finding.variant = std::string(wall_word(side.side));
   finding.subjects = {side.lowest};
   compare(scene.plan, finding, *side.height);
+  const bool rail = scene.plan.fixture(side.lowest)->kind == Fixture::Kind::guard_rail;
   if (finding.status == Status::not_met)
-    finding.cure = scene.cure(Cure::Kind::raise, side.lowest, shortfall(finding));
+    finding.cure =
+        rail ? scene.cure(Cure::Kind::raise, side.lowest, shortfall(finding))
+             : Cure{Cure::Kind::add_guard_rail, scene.bed.bed->id.text(), rail_above_mattress(scene)};
   const bool met = finding.status != Status::not_met;
   scene.findings.push_back(std::move(finding));
   return met;

@@ -34,6 +34,13 @@ Length way_into_the_room(const Plan& plan, const Placed& thing, Length by) {
   return by;
 }
 
+bool is_larger_than_the_room(const Plan& plan, const Placed& thing) {
+  const Rect room = plan->interior.outline.polygon().bounds();
+  const Rect box = thing.solid.outline().bounds();
+  return box.width() > room.width() || box.height() > room.height() ||
+         thing.solid.top() - thing.solid.base() > plan->interior.height;
+}
+
 // By the depth the one clears the other where a way leads straight out; a thing in the midst of another has
 // farther to go, over the whole of it.
 Length way_to_be_clear(const Placed& first, const Placed& second, Length by) {
@@ -92,8 +99,11 @@ void add_room_findings(const Plan& plan, const ConfigurationAnswer& answer, std:
     finding.subjects = {reach.thing};
     finding.where = {reach.where};
     weigh(plan, finding, reach.by, reach.tolerated, reach.thing);
-    if (finding.cure)
-      finding.cure->by = way_into_the_room(plan, *answer.arrangement.find(reach.thing), finding.cure->by);
+    const Placed& thing = *answer.arrangement.find(reach.thing);
+    if (finding.cure && is_larger_than_the_room(plan, thing))
+      finding.cure = Cure{Cure::Kind::as_told, reach.thing, {}};
+    else if (finding.cure)
+      finding.cure->by = way_into_the_room(plan, thing, finding.cure->by);
     findings.push_back(std::move(finding));
   }
   for (const Collision& collision : answer.collisions) {

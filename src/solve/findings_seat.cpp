@@ -5,8 +5,10 @@
 
 #include "plan/box_sides.h"
 #include "plan/wall_names.h"
+#include "solve/bed/levelling.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
+#include "solve/gives_way.h"
 
 namespace berthwright {
 namespace {
@@ -59,12 +61,20 @@ std::string carrier_of(const SeatScene& scene) {
   return cushion->carried_by.front();
 }
 
+// Where what carries the seat must stay as it is, its cushion is made thicker or thinner.
+Cure cure_of_seat_height(const SeatScene& scene, const Finding& finding) {
+  const bool low = finding.rule.text() == "seat.low";
+  const std::string carrier = carrier_of(scene);
+  const std::string& cushion = scene.seat.cushions.front();
+  if (can_change_height(scene.answer.arrangement, carrier))
+    return scene.cure(low ? Cure::Kind::raise : Cure::Kind::lower, carrier, finding);
+  return scene.cure(low ? Cure::Kind::pad : Cure::Kind::cut_down, cushion, finding);
+}
+
 void add_height(const SeatScene& scene) {
   constexpr std::array<std::string_view, 2> rules{"seat.low", "seat.high"};
   Finding finding = scene.tightest(rules, scene.seat.height);
-  if (finding.status == Status::not_met)
-    finding.cure = scene.cure(finding.rule.text() == "seat.low" ? Cure::Kind::raise : Cure::Kind::lower,
-                              carrier_of(scene), finding);
+  if (finding.status == Status::not_met) finding.cure = cure_of_seat_height(scene, finding);
   scene.findings.push_back(std::move(finding));
 }
 
@@ -124,13 +134,20 @@ void add_people(const SeatScene& scene) {
   scene.findings.push_back(std::move(finding));
 }
 
-// What hangs over the heads goes up; under the roof the seat comes down, if it may still be sat on then.
+// Furniture over the heads goes up; else the seat comes down, if it may still be sat on then.
 Cure cure_of_head_room(const SeatScene& scene, const Finding& finding) {
   const std::string& under = scene.seat.head_room->under;
-  if (!under.empty()) return scene.cure(Cure::Kind::raise_underside, under, finding);
-  const Cure lowered = scene.cure(Cure::Kind::lower, carrier_of(scene), finding);
+  const Placed* above = scene.answer.arrangement.find(under);
+  const bool lamp = above != nullptr && above->fixture != nullptr &&
+                    above->fixture->kind == Fixture::Kind::light && !above->fixture->heat;
+  if (lamp || (above != nullptr && gives_way(scene.plan, scene.answer.arrangement, *above)))
+    return scene.cure(Cure::Kind::raise_underside, under, finding);
+  const std::string carrier = carrier_of(scene);
+  const Cure lowered = scene.cure(Cure::Kind::lower, carrier, finding);
   const bool still_a_seat = scene.seat.height - lowered.by >= scene.plan.limit(*find_rule("seat.low"));
-  return still_a_seat ? lowered : Cure{Cure::Kind::none, scene.seat.cushions.front(), {}};
+  Cure none{Cure::Kind::none, scene.seat.cushions.front(), {}};
+  if (!can_change_height(scene.answer.arrangement, carrier)) none.alike = {carrier};
+  return still_a_seat && none.alike.empty() ? lowered : none;
 }
 
 void add_head_room(const SeatScene& scene) {
@@ -152,10 +169,14 @@ Cure clearing_the_way_in(const SeatScene& scene) {
   Cure cure{Cure::Kind::keep_clear, scene.seat.cushions.front(), scene.plan.limit(*find_rule("seat.way-in"))};
   const Rect front = rect_of(scene.seat.front_from, scene.seat.front_to);
   const Rect strip = beyond_side(front, *scene.seat.faces, step_before_seat);
-  for (const Placed& thing : scene.answer.arrangement.things)
-    if (!thing.is_soft() && !thing.is_curtain() && thing.solid.top() > scene.seat.sits_at &&
-        overlaps(thing.solid.outline(), Region(strip)))
-      cure.alike.push_back(thing.id);
+  for (const Placed& thing : scene.answer.arrangement.things) {
+    const bool stands_there = !thing.is_soft() && !thing.is_curtain() &&
+                              thing.solid.top() > scene.seat.sits_at &&
+                              overlaps(thing.solid.outline(), Region(strip));
+    if (!stands_there) continue;
+    if (is_portable_heater(thing)) return {Cure::Kind::set_aside, thing.id, {}};
+    if (gives_way(scene.plan, scene.answer.arrangement, thing)) cure.alike.push_back(thing.id);
+  }
   return cure;
 }
 

@@ -13,11 +13,6 @@ void compare_width(const BedScene& scene, Finding& finding, const Person& person
   if (stated) finding.override_reason = "width of " + person.name;
 }
 
-// No straight line in the room is longer.
-Length longest_in_room(const Plan& plan) {
-  return SquaredLength::of(plan->interior.length).plus_square_of(plan->interior.width).ceiling();
-}
-
 void add_length(const BedScene& scene, const PersonRoom& room) {
   const Person& person = *room.person;
   Finding finding = scene.begin("bed.person-length");

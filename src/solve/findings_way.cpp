@@ -5,6 +5,7 @@
 #include "solve/clearing.h"
 #include "solve/comparing.h"
 #include "solve/findings.h"
+#include "solve/gives_way.h"
 #include "solve/way/wall_frame.h"
 
 namespace berthwright {
@@ -38,54 +39,59 @@ bool has_door(const WayScene& scene) {
   return std::ranges::any_of(scene.answer.exit_openings, &ExitOpening::is_door);
 }
 
-// Of what pinches a way: a piece can be moved, what is built in made smaller; a wall and the door stay.
+// Of what pinches a way a heater is stowed, a piece moved, what is built in made smaller, if they give way;
+// the door is made wider where the rest stays.
 Cure cure_of_pinch(const WayScene& scene, const WayOut& way, Length shortfall) {
   const Length by = marked_out(shortfall, scene.plan->unit);
-  for (const std::string& id : {way.left, way.right})
-    if (scene.plan.piece(id) != nullptr) return {Cure::Kind::move_apart, id, by};
-  for (const std::string& id : {way.left, way.right})
-    if (const Fixture* fixture = scene.plan.fixture(id)) {
-      Cure cure{Cure::Kind::shorten, id, by};
-      const Point across = id == way.left ? way.way.right : way.way.left;
-      cure.side = side_at(fixture->solid.outline().bounds(), across);
-      return cure;
-    }
+  const Arrangement& arrangement = scene.answer.arrangement;
+  for (const std::string& id : {way.left, way.right}) {
+    const Placed* thing = arrangement.find(id);
+    if (thing == nullptr || thing->piece == nullptr) continue;
+    if (is_portable_heater(*thing)) return {Cure::Kind::set_aside, id, {}};
+    if (gives_way(scene.plan, arrangement, *thing)) return {Cure::Kind::move_apart, id, by};
+  }
+  for (const std::string& id : {way.left, way.right}) {
+    const Placed* thing = arrangement.find(id);
+    if (thing == nullptr || thing->fixture == nullptr || !gives_way(scene.plan, arrangement, *thing))
+      continue;
+    const Point across = id == way.left ? way.way.right : way.way.left;
+    const Wall side = side_at(thing->solid.outline().bounds(), across);
+    if (may_be_cut_back(scene.plan, *thing->fixture, side, by))
+      return {.kind = Cure::Kind::shorten, .subject = id, .by = by, .side = side};
+  }
   for (const std::string& id : {way.left, way.right})
     if (scene.plan.opening(id) != nullptr) return {Cure::Kind::broaden, id, by};
   return {Cure::Kind::none, way.door, {}};
 }
 
-// Not what keeps people from falling, nor what carries something.
-bool may_be_taken_away(const WayScene& scene, const Placed& thing) {
-  if (thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::guard_rail) return false;
-  return std::ranges::none_of(scene.answer.arrangement.things, [&](const Placed& other) {
-    return std::ranges::find(other.carried_by, thing.id) != other.carried_by.end();
-  });
-}
-
-// Of what stands in the way the one thing without which there would be one: a piece rather than what is built
-// in, and the smallest. Empty: no one thing does it.
-std::string what_shuts(const WayScene& scene, const BedAnswer& bed, Length asked) {
-  std::vector<std::tuple<bool, Area, std::string>> single;
+// Of what stands in the way the one thing without which there would be one: a heater sooner than a piece, a
+// piece than what is built in, then the smallest. Nothing: no one thing that gives way does it.
+const Placed* what_shuts(const WayScene& scene, const BedAnswer& bed, Length asked) {
+  std::vector<std::tuple<bool, bool, Area, std::string>> single;
   const std::vector<Placed>& things = scene.answer.arrangement.things;
   for (std::size_t i = 0; i < things.size(); ++i) {
     const Placed& thing = things[i];
-    if (thing.is_curtain() || !stands_in_the_way(thing.solid) || !may_be_taken_away(scene, thing)) continue;
-    if (std::ranges::find(bed.bed->pieces, thing.id, &PieceId::text) != bed.bed->pieces.end()) continue;
+    if (thing.is_curtain() || !stands_in_the_way(thing.solid)) continue;
+    if (!is_portable_heater(thing) && !gives_way(scene.plan, scene.answer.arrangement, thing)) continue;
     Arrangement without_it = scene.answer.arrangement;
     without_it.things.erase(without_it.things.begin() + static_cast<std::ptrdiff_t>(i));
     const std::vector<WayOut> ways = ways_out(scene.plan, without_it, *bed.bed, bed.mattress);
     const WayOut* way = widest(ways);
     if (way != nullptr && way->width >= asked)
-      single.emplace_back(thing.fixture != nullptr, thing.solid.outline().area(), thing.id);
+      single.emplace_back(!is_portable_heater(thing), thing.fixture != nullptr, thing.solid.outline().area(),
+                          thing.id);
   }
-  return single.empty() ? std::string{} : std::get<std::string>(*std::ranges::min_element(single));
+  return single.empty()
+             ? nullptr
+             : scene.answer.arrangement.find(std::get<std::string>(*std::ranges::min_element(single)));
 }
 
 Cure opening_a_way(const WayScene& scene, const BedAnswer& bed) {
   const Length asked = scene.plan.limit(*find_rule("way.aisle"));
   Cure cure{Cure::Kind::keep_clear, bed.bed->id.text(), asked};
-  if (std::string shut_by = what_shuts(scene, bed, asked); !shut_by.empty()) cure.alike = {shut_by};
+  const Placed* shut_by = what_shuts(scene, bed, asked);
+  if (shut_by != nullptr && is_portable_heater(*shut_by)) return {Cure::Kind::set_aside, shut_by->id, {}};
+  if (shut_by != nullptr) cure.alike = {shut_by->id};
   return cure;
 }
 
@@ -123,7 +129,8 @@ Finding count_of_exits(const WayScene& scene, std::string_view rule, const BedAn
   return finding;
 }
 
-// What wants of an opening itself, and what stands before it, but for the bed under it.
+// What wants of an opening itself, and what stands before it, but for the bed under it. What stays there
+// leaves nothing to be done with it.
 std::optional<Cure> cure_of_opening(const WayScene& scene, const ClearOpening& clear, Sides asked,
                                     Sides has) {
   const Opening& opening = *clear.opening;
@@ -132,13 +139,14 @@ std::optional<Cure> cure_of_opening(const WayScene& scene, const ClearOpening& c
     if (!belongs_to_a_bed(scene, id)) movable.push_back(id);
   const Sides hole{opening.width, opening.height};
   const Sides from = movable.empty() ? has : hole;
-  std::optional<Cure> cure;
+  Clearance aside = clearing(scene.plan, scene.answer.arrangement, movable,
+                             before_opening(scene.plan->interior, opening, Length{}, before_an_opening));
+  if (!aside.staying.empty())
+    return Cure{Cure::Kind::none, opening.id.text(), {}, {}, std::move(aside.staying)};
+  std::optional<Cure> cure = std::move(aside.cure);
   const auto larger = [&](Cure::Kind kind, Length by) {
     if (by > Length{}) add_step(cure, {kind, opening.id.text(), marked_out(by, scene.plan->unit)});
   };
-  if (const auto aside = clearing(scene.plan, scene.answer.arrangement, movable,
-                                  before_opening(scene.plan->interior, opening, Length{}, before_an_opening)))
-    add_step(cure, *aside);
   larger(Cure::Kind::broaden, asked.length - from.length);
   larger(Cure::Kind::heighten, asked.width - from.width);
   return cure;
@@ -186,16 +194,20 @@ Finding dwelling_opening_finding(const WayScene& scene, const ExitOpening& one) 
   return finding;
 }
 
-// A door is hung on its other side sooner than what is built in is moved for it.
-std::optional<Cure> cure_of_swing(const WayScene& scene, const InwardSwing& swing) {
+// A door is hung on its other side sooner than what is built in is moved for it; where neither helps it must
+// swing elsewhere.
+Cure cure_of_swing(const WayScene& scene, const InwardSwing& swing) {
   const bool built_in = std::ranges::any_of(
       swing.blocked_by, [&](const std::string& id) { return scene.plan.fixture(id) != nullptr; });
   Opening other = *swing.opening;
   if (other.hinge) other.hinge = opposite(*other.hinge);
   if (built_in && inward_swing(scene.plan, scene.answer.arrangement, other).is_free())
-    return Cure{.kind = Cure::Kind::rehang, .subject = other.id.text(), .by = {}, .side = other.hinge};
+    return {.kind = Cure::Kind::rehang, .subject = other.id.text(), .by = {}, .side = other.hinge};
   const Solid sweep = inward_sweeps(scene.plan->interior, *swing.opening).front();
-  return clearing(scene.plan, scene.answer.arrangement, swing.blocked_by, sweep.outline().bounds());
+  Clearance aside =
+      clearing(scene.plan, scene.answer.arrangement, swing.blocked_by, sweep.outline().bounds());
+  if (aside.cure && aside.staying.empty()) return *std::move(aside.cure);
+  return {Cure::Kind::as_told, other.id.text(), {}};
 }
 
 Finding swing_finding(const WayScene& scene, const InwardSwing& swing) {
@@ -218,20 +230,38 @@ bool may_be_marked(const WayScene& scene, const BedAnswer& bed, const Opening& o
          clear_opening(scene.plan, scene.answer.arrangement, opening).holds_vehicle_opening();
 }
 
-// All that keeps an opening that is there from counting: the way to it, its size, its swing.
+// Floor to be kept free of nobody knows what opens no way.
+bool does_something(const std::optional<Cure>& cure) {
+  return cure && cure->kind != Cure::Kind::none && cure->kind != Cure::Kind::as_told &&
+         (cure->kind != Cure::Kind::keep_clear || !cure->alike.empty());
+}
+
+// What takes a thing away moves it as well.
+void add_step_once(std::optional<Cure>& cure, Cure next) {
+  const bool the_same = cure && cure->subject == next.subject && cure->then.empty();
+  if (the_same && cure->kind == next.kind) return;
+  if (the_same && next.kind == Cure::Kind::set_aside)
+    cure = std::move(next);
+  else
+    add_step(cure, std::move(next));
+}
+
+// All that keeps an opening that is there from counting: the way to it, its size, its swing. None where
+// something of it cannot be mended.
 std::optional<Cure> making_it_count(const WayScene& scene, const BedAnswer& bed, std::size_t index) {
   const ExitOpening& one = scene.answer.exit_openings[index];
   std::optional<Cure> cure;
-  if (one.is_door()) {
+  if (one.is_door())
     cure = aisle(scene, bed).cure;
-    if (cure && cure->kind == Cure::Kind::none) return std::nullopt;
-  } else if (bed.exits.away[index] <= in_reach) {
+  else if (bed.exits.away[index] <= in_reach)
     cure = vehicle_opening_finding(scene, one).cure;
-  } else {
+  else
     return std::nullopt;
-  }
-  if (one.swing.known && !one.swing.blocked_by.empty())
-    if (const std::optional<Cure> swing = cure_of_swing(scene, one.swing)) add_step(cure, *swing);
+  if (cure && !does_something(cure)) return std::nullopt;
+  if (!one.swing.known || one.swing.blocked_by.empty()) return cure;
+  Cure swing = cure_of_swing(scene, one.swing);
+  if (!does_something(swing)) return std::nullopt;
+  add_step_once(cure, std::move(swing));
   return cure;
 }
 

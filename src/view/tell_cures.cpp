@@ -36,10 +36,18 @@ std::string to_height(const ToldCure& told) {
   return told.cure.to ? exact_text(*told.cure.to, told.plan->unit) + " above the floor" : std::string{};
 }
 
-std::string raised_or_lowered(const ToldCure& told, const std::string& verb) {
+// What stands on the floor is not lifted off it.
+bool stands_on_the_floor(const ToldCure& told) {
+  const Fixture* fixture = told.plan.fixture(told.cure.subject);
+  return fixture != nullptr && fixture->solid.base() == Length{};
+}
+
+std::string raised_or_lowered(const ToldCure& told, bool up) {
   const std::string sill = told.finding.rule.text() == "way.sill" ? "the sill of " : "";
   const std::string to = to_height(told);
-  return verb + sill + told.things() + " by " + told.by() + (to.empty() ? "" : ", to " + to) + ".";
+  const std::string what = stands_on_the_floor(told) ? "Make " + told.things() + (up ? " higher" : " lower")
+                                                     : (up ? "Raise " : "Lower ") + sill + told.things();
+  return what + " by " + told.by() + (to.empty() ? "" : ", to " + to) + ".";
 }
 
 std::string carried(const ToldCure& told) {
@@ -83,6 +91,9 @@ std::string kept_clear(const ToldCure& told) {
 
 std::string set_aside(const ToldCure& told) {
   const std::string& rule = told.finding.rule.text();
+  const Piece* piece = told.plan.piece(told.cure.subject);
+  if (piece != nullptr && piece->heat)
+    return "Switch " + told.thing() + " off, unplug it, let it cool and stow it (stowed).";
   if (rule == "bed.laid-upon") return "Lay or stow " + told.thing() + " elsewhere than on the bed.";
   if (rule.starts_with("leaf.opens"))
     return "Take " + told.thing() + " out of the way before " +
@@ -145,9 +156,9 @@ std::string stated(const ToldCure& told) {
 std::string moved_there(const ToldCure& told) {
   switch (told.cure.kind) {
     case Cure::Kind::raise:
-      return raised_or_lowered(told, "Raise ");
+      return raised_or_lowered(told, true);
     case Cure::Kind::lower:
-      return raised_or_lowered(told, "Lower ");
+      return raised_or_lowered(told, false);
     case Cure::Kind::move_apart:
       return "Move " + told.thing() + to_where(told) + " by " + told.by() + ".";
     case Cure::Kind::shift:
@@ -231,13 +242,14 @@ std::string told_cure(const Plan& plan, const Finding& finding, const Cure& cure
     case Cure::Kind::carry_at:
       return carried(told);
     case Cure::Kind::bring_nearer:
-      return "Bring " + thing + " nearer to its outlet by " + by + " of cord.";
+      return "Bring " + thing + " nearer to its outlet by " + by +
+             " of cord, if its distances to bedding and cushions allow it: check again.";
     case Cure::Kind::set_aside:
       return set_aside(told);
     case Cure::Kind::keep_clear:
       return kept_clear(told);
     case Cure::Kind::stow_heater:
-      return "Switch " + thing + " off, unplug it and stow it before the bed is made.";
+      return "Switch " + thing + " off, unplug it, let it cool and stow it before the bed is made.";
     case Cure::Kind::state_plate:
     case Cure::Kind::state_measure:
     case Cure::Kind::state_cord:

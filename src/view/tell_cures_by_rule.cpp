@@ -175,7 +175,31 @@ std::string do_inside_wall(const ToldCure& told) {
          " below the ceiling, if its maker allows it.";
 }
 
+std::string do_far_from_cooking(const ToldCure& told) {
+  return "Hang " + told.thing() + " as high as it is now, at least " + told.by() + " from " +
+         name_of(told.plan, told.finding.subjects.back()) +
+         " as the plan shows it, where its maker's instructions allow that.";
+}
+std::string do_swing(const ToldCure& told) {
+  const std::vector<std::string>& all = told.finding.subjects;
+  return "Let " + told.thing() + " open outward (opens), or hang it where " +
+         names_with_and(told.plan, {all.begin() + 1, all.end()}) + " does not stand in its swing.";
+}
+std::string do_fit_the_room(const ToldCure& told) {
+  return "Look whether the measures of " + told.thing() +
+         " are written right: the room is not so large. Else make it smaller.";
+}
+std::string do_plug_elsewhere(const ToldCure& told) {
+  return "Plug the heater into another outlet (plugged_into), one with " + limit_of(told, "cord.plug-room") +
+         " free before it: " + name_of(told.plan, told.finding.subjects.back()) + " must stay before " +
+         told.thing() + ".";
+}
+
 constexpr std::array doing{
+    CureTeller{"room.inside", do_fit_the_room},
+    CureTeller{"cord.plug-room", do_plug_elsewhere},
+    CureTeller{"way.swing", do_swing},
+    CureTeller{"alarm.cooking", do_far_from_cooking},
     CureTeller{"support.fastening", do_fasten},
     CureTeller{"foam.firmness", do_firmer},
     CureTeller{"seat.head-room", do_into_the_room},
@@ -196,26 +220,48 @@ std::string no_bed_for(const ToldCure& told) {
          " long and " + both(told.plan->interior.width, told.plan->unit) +
          " wide, so no bed of it is large enough. ";
 }
+std::string nothing_for_a_bed(const ToldCure& told) {
+  if (told.several())
+    return names_with_and(told.plan, told.cure.alike) + " must stay above " + told.thing() +
+           ", which cannot come down so far. Tell the buyer how much height is left.";
+  return no_bed_for(told) + "Tell the buyer how large it is.";
+}
 std::string nothing_for_one(const ToldCure& told) {
+  if (told.several()) return nothing_for_a_bed(told);
   return no_bed_for(told) + "Look whether the stature is written right; else tell " + told.thing() +
          " before the bed is made.";
 }
 std::string nothing_for_two(const ToldCure& told) {
+  if (told.several()) return nothing_for_a_bed(told);
   return no_bed_for(told) + "Tell the buyer that two cannot lie so in it.";
 }
 std::string nothing_over_a_seat(const ToldCure& told) {
+  const std::string upright = " Tell the buyer that the tall do not sit upright there.";
+  if (told.several())
+    return names_with_and(told.plan, told.cure.alike) + " under " + told.thing() +
+           " must stay as high as it is, so nothing mends that." + upright;
+  if (told.finding.variant != "roof" && !told.finding.subjects.empty())
+    return name_of(told.plan, told.finding.subjects.back()) + " must stay above " + told.thing() +
+           ", where people cannot sit lower, so nothing mends that." + upright;
   return "Nothing short of a higher roof mends that: over " + told.thing() +
-         " it is too low even where people sit only " + limit_of(told, "seat.low") +
-         " above the floor. Tell the buyer that the tall do not sit upright there.";
+         " it is too low even where people sit only " + limit_of(told, "seat.low") + " above the floor." +
+         upright;
 }
 std::string nothing_between_walls(const ToldCure& told) {
-  return "Nothing that can be moved narrows the way to " + told.thing() +
-         ": walls do. Tell the buyer how wide it is.";
+  return "Nothing that may be moved narrows the way to " + told.thing() +
+         ": walls or things that must stay do. Tell the buyer how wide it is.";
 }
 std::string nothing_far_from_cooking(const ToldCure& told) {
   return "Nothing mends that: no place in the room is so far from " +
          name_of(told.plan, told.finding.subjects.back()) + ". Hang " + told.thing() +
          " as far off as the room and its maker's instructions allow.";
+}
+
+std::string nothing_before_an_opening(const ToldCure& told) {
+  return names_with_and(told.plan, told.cure.alike) + " must stay before " + told.thing() +
+         ". Fit another window or hatch that opens " +
+         quantity_text(vehicle_opening, told.plan->unit, Rounding::up) +
+         " (across × high) clear or more, or tell the buyer how much of this one is clear.";
 }
 
 std::string nothing_of_a_heater(const ToldCure& told) {
@@ -228,6 +274,14 @@ std::string nothing_below_a_bunk(const ToldCure& told) {
 }
 
 constexpr std::array nothing{
+    CureTeller{"bed.berth-width", nothing_for_a_bed},
+    CureTeller{"bed.berth-length", nothing_for_a_bed},
+    CureTeller{"bed.vessel-length", nothing_for_a_bed},
+    CureTeller{"bed.named-size", nothing_for_a_bed},
+    CureTeller{"bed.person-width", nothing_for_a_bed},
+    CureTeller{"bed.clear-height", nothing_for_a_bed},
+    CureTeller{"way.opening", nothing_before_an_opening},
+    CureTeller{"way.dwelling-window", nothing_before_an_opening},
     CureTeller{"heat.also-three-feet", nothing_of_a_heater},
     CureTeller{"way.sill", nothing_below_a_bunk},
     CureTeller{"bed.person-length", nothing_for_one},

@@ -113,6 +113,7 @@ StepJson conversion_json(const Plan& plan, const Conversion& conversion) {
                              {"at", stuck.at_goal ? "goal" : "start"},
                              {"by", stuck.by},
                              {"depth_mm", millimetres(stuck.depth)},
+                             {"by_places", stuck.by_places},
                              {"sentence", stuck_sentence(plan, conversion, stuck)}});
   json["meanwhile"] = StepJson::array();
   for (const Meanwhile& one : conversion.meanwhile)

@@ -1,5 +1,7 @@
 #include "solve/clearing.h"
 
+#include "solve/gives_way.h"
+
 #include <gtest/gtest.h>
 
 #include "support/seat_trailers.h"
@@ -18,7 +20,7 @@ TrailerText with_chest(const std::vector<std::string>& more) {
   return text;
 }
 
-Cure cure_of(const TrailerText& text, const std::string& thing, const Rect& from = place) {
+std::optional<Cure> cure_of(const TrailerText& text, const std::string& thing, const Rect& from = place) {
   const Answered made(text);
   const Arrangement& standing = made.answer.configurations.front().arrangement;
   return clearing(made.plan, standing, *standing.find(thing), from);
@@ -55,15 +57,17 @@ TEST(Clearing, TakesAnotherWayWhereSomethingStands) {
   EXPECT_EQ(cure_of(with_chest({above}), "chest"), moved_by(10_in, Wall::rear));
 }
 
-// Shut in on all sides it is cut back, by 10 of its 30 in; if less than 2 in were left, it goes.
+// Shut in on all sides it is cut back, by 10 of its 30 in; if less than 2 in were left, it stays.
 TEST(Clearing, CutsBackWhatIsBuiltInAndCannotMove) {
   TrailerText text;
   text.interior = R"({"length": 40, "width": 40, "height": 76})";
   text.fixtures = {box("galley", "counter", {"10", "0", "30", "40", "0", "36"})};
   EXPECT_EQ(cure_of(text, "galley", {{0_in, 0_in}, {20_in, 40_in}}),
             (Cure{.kind = Cure::Kind::shorten, .subject = "galley", .by = 10_in, .side = Wall::front}));
-  EXPECT_EQ(cure_of(text, "galley", {{0_in, 0_in}, {39_in, 40_in}}),
-            (Cure{Cure::Kind::set_aside, "galley", {}}));
+  EXPECT_EQ(cure_of(text, "galley", {{0_in, 0_in}, {39_in, 40_in}}), std::nullopt);
+  // Not where a sink is let into the part that would be cut off, from 10 to 20 in.
+  text.fixtures.push_back(box("sink", "sink", {"15", "10", "12", "12", "30", "36"}));
+  EXPECT_EQ(cure_of(text, "galley", {{0_in, 0_in}, {20_in, 40_in}}), std::nullopt);
 }
 
 TEST(Clearing, SetsCushionsAside) {
@@ -71,6 +75,78 @@ TEST(Clearing, SetsCushionsAside) {
   text.pieces = {R"({"id": "M", "kind": "cushion", "length": 10, "width": 10, "thickness": 4})"};
   text.day = {R"({"piece": "M", "at": {"front": 35, "left": 25}})"};
   EXPECT_EQ(cure_of(text, "M"), (Cure{Cure::Kind::set_aside, "M", {}}));
+}
+
+// What gives heat, bears or guards people, or belongs to the trailer stays, whatever it is in the way of.
+TEST(Clearing, LeavesWhatMustStay) {
+  for (const char* kind :
+       {"guard rail", "wheel arch", "refrigerator", "wall", "ledge", "leg", "tank", "bench"}) {
+    TrailerText text;
+    text.fixtures = {box("chest", kind, {"40", "30", "6", "8", "0", "30"})};
+    EXPECT_EQ(cure_of(text, "chest"), std::nullopt) << kind;
+  }
+  TrailerText stove;
+  stove.fixtures = {
+      R"({"id": "chest", "kind": "heater", "length": 6, "width": 8, "at": {"front": 40, "left": 30},
+                        "base": 0, "top": 30, "faces": "rear"})"};
+  EXPECT_EQ(cure_of(stove, "chest"), std::nullopt);
+}
+
+TEST(Clearing, StowsAHeaterThatIsInTheWay) {
+  TrailerText text;
+  text.pieces = {R"({"id": "H", "kind": "heater", "length": 6, "width": 8, "height": 10, "faces": "front"})"};
+  text.day = {R"({"piece": "H", "at": {"front": 40, "left": 30}})"};
+  EXPECT_EQ(cure_of(text, "H"), (Cure{Cure::Kind::set_aside, "H", {}}));
+}
+
+// The shortest way, 10 in to the rear, would bring the chest from 74 to 64 in of the heater, which is far
+// enough; from 24 to 14 in is not, and 10 in to the right lies 38 - 30 = 8 in aside as before.
+TEST(Clearing, BringsNothingNearerToHeat) {
+  const auto with_heater = [](const char* from_front) {
+    return with_chest({R"({"id": "stove", "kind": "heater", "length": 6, "width": 8, "base": 0, "top": 20,
+                           "faces": "front", "at": {"left": 30, "front": )" +
+                       std::string(from_front) + "}}"});
+  };
+  EXPECT_EQ(cure_of(with_heater("110"), "chest"), moved_by(10_in, Wall::rear));
+  EXPECT_EQ(cure_of(with_heater("70"), "chest"), moved_by(10_in, Wall::right));
+}
+
+// In the night a mattress lies on the chest: by day, too, it stays.
+TEST(Clearing, LeavesWhatBearsABedInAnotherConfiguration) {
+  TrailerText text = with_chest({});
+  text.pieces = {R"({"id": "M", "kind": "cushion", "length": 6, "width": 8, "thickness": 4})"};
+  text.night = {R"({"piece": "M", "at": {"front": 40, "left": 30}, "on": "chest"})"};
+  text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["M"]})"};
+  EXPECT_EQ(cure_of(text, "chest"), std::nullopt);
+  text.night.clear();
+  text.beds.clear();
+  EXPECT_EQ(cure_of(text, "chest"), moved_by(10_in, Wall::rear));
+}
+
+// A chest 44 in high beside a bunk 36 in up keeps people in it; one of 38 in, lower than the mattress, does
+// not.
+TEST(Clearing, LeavesWhatGuardsABunk) {
+  const auto beside = [](const char* top) {
+    TrailerText text;
+    text.fixtures = {box("chest", "cabinet", {"40", "30", "6", "8", "0", top}),
+                     box("bunk", "shelf", {"0", "0", "75", "29", "34", "36"})};
+    text.pieces = {R"({"id": "M", "kind": "cushion", "length": 75, "width": 29, "thickness": 4})"};
+    text.night = {R"({"piece": "M", "at": {"front": 0, "left": 0}, "on": "bunk"})"};
+    text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["M"]})"};
+    return text;
+  };
+  EXPECT_EQ(cure_of(beside("44"), "chest", {{30_in, 31_in}, {50_in, 40_in}}), std::nullopt);
+  EXPECT_TRUE(cure_of(beside("38"), "chest", {{30_in, 31_in}, {50_in, 40_in}}).has_value());
+}
+
+TEST(Clearing, TellsOfSeveralWhichStay) {
+  const TrailerText text = with_chest({box("rail", "guard rail", {"35", "30", "2", "8", "0", "30"})});
+  const Answered made(text);
+  const std::vector<std::string> both{"chest", "rail"};
+  const Clearance clearance =
+      clearing(made.plan, made.answer.configurations.front().arrangement, both, place);
+  EXPECT_EQ(clearance.cure, moved_by(10_in, Wall::rear));
+  EXPECT_EQ(clearance.staying, std::vector<std::string>{"rail"});
 }
 
 TEST(Clearing, LeavesWhatCarriesSomethingWhereItIs) {

@@ -117,7 +117,9 @@ TEST(Sleepers, WhoIsLongerThanTheRoomIsToldThatNothingMendsIt) {
   ASSERT_TRUE(giant.cure.has_value());
   EXPECT_EQ(giant.cure->kind, Cure::Kind::none);
   EXPECT_EQ(length_in_60_by_45("75").variant, "");
-  EXPECT_EQ(length_in_60_by_45("75").cure, (Cure{Cure::Kind::lengthen, "bed", 19_in}));
+  // 75 + 4 in are more than the diagonal as well; 70 + 4 are not: 74 - 60.
+  EXPECT_EQ(length_in_60_by_45("75").cure->kind, Cure::Kind::none);
+  EXPECT_EQ(length_in_60_by_45("70").cure, (Cure{Cure::Kind::lengthen, "bed", 14_in}));
 }
 
 // The ceiling at 37 in lies 5 in below the top of the mattress at 42; asked are 24 above it.

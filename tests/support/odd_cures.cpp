@@ -29,6 +29,8 @@ TrailerText leaves_stopped_by_what_stays() {
   text.night = {R"({"piece": "M", "at": {"front": 30, "left": 22}, "on": "floor"})"};
   text.fixtures.push_back(R"({"id": "closet", "kind": "cabinet", "length": 20, "width": 20, "top": 60,
       "at": {"front": 0, "right": 4}, "opens": [{"id": "hatch", "kind": "door", "face": "right", "hinge": "front"}]})");
+  text.pieces.push_back(R"({"id": "pouf", "kind": "cushion", "length": 10, "width": 10, "thickness": 10})");
+  text.day = {text.day.front(), R"({"piece": "pouf", "at": {"front": 53, "left": 21}, "on": "floor"})"};
   return text;
 }
 
@@ -108,6 +110,32 @@ std::vector<TrailerText> what_stays_as_it_is() {
   return {shut, high, plated};
 }
 
+// A refrigerator in the swing of a door and one before the window; a board longer than the room.
+std::vector<TrailerText> what_must_stay_on_the_way() {
+  TrailerText icebox = inward(box("icebox", "refrigerator", {"85", "50", "16", "10", "0", "60"}));
+  TrailerText window = way_trailer();
+  window.fixtures.push_back(box("icebox", "refrigerator", {"40", "0", "15", "12", "0", "60"}));
+  TrailerText plank = way_trailer();
+  plank.pieces.push_back(R"({"id": "plank", "kind": "board", "length": 130, "width": 5, "thickness": 1})");
+  plank.day = {R"({"piece": "plank", "at": {"front": 0, "right": 0}})"};
+  return {icebox, window, plank};
+}
+
+// A refrigerator over a seat and one over a bed on the floor; seats on wheel arches under a low roof; a room
+// too short for any berth.
+std::vector<TrailerText> what_must_stay_overhead() {
+  TrailerText seat =
+      booth({.bench_top = "13", .more = {box("icebox", "refrigerator", {"0", "0", "23", "42", "45", "70"})}});
+  TrailerText arches = booth({.room_height = "55"});
+  for (std::string& fixture : arches.fixtures)
+    fixture.replace(fixture.find(R"("bench",)"), 8, R"("wheel arch",)");
+  TrailerText low = bunk("75", "24", "0", "1");
+  low.fixtures.push_back(box("icebox", "refrigerator", {"0", "0", "75", "24", "15", "60"}));
+  TrailerText tiny = bunk("50", "30", "10", "11");
+  tiny.interior = R"({"length": 52, "width": 40, "height": 76})";
+  return {seat, arches, low, tiny};
+}
+
 }  // namespace
 
 std::vector<TrailerText> plans_with_odd_cures() {
@@ -126,6 +154,8 @@ std::vector<TrailerText> plans_with_odd_cures() {
   for (TrailerText& text : doors_that_swing_in()) plans.push_back(std::move(text));
   for (TrailerText& text : rooms_too_small()) plans.push_back(std::move(text));
   for (TrailerText& text : what_stays_as_it_is()) plans.push_back(std::move(text));
+  for (TrailerText& text : what_must_stay_on_the_way()) plans.push_back(std::move(text));
+  for (TrailerText& text : what_must_stay_overhead()) plans.push_back(std::move(text));
   return plans;
 }
 

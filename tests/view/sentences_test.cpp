@@ -316,9 +316,9 @@ TEST(Cures, NameTheHeightOfALedgeExactlyAndWhatMovesWithIt) {
   finding.cure = Cure{
       Cure::Kind::raise, "left bench", Length::inches(1, 2), Length::inches(13297, 1000), {"right bench"}};
   EXPECT_EQ(cure_sentence(made.plan, finding),
-            "Raise left bench and right bench by 1/2\" (12.7 mm), to 13.297 in above the floor.");
+            "Make left bench and right bench higher by 1/2\" (12.7 mm), to 13.297 in above the floor.");
   finding.cure->alike = {"right bench", "A"};
-  EXPECT_TRUE(cure_sentence(made.plan, finding).starts_with("Raise left bench, right bench and A by"));
+  EXPECT_TRUE(cure_sentence(made.plan, finding).starts_with("Make left bench, right bench and A higher by"));
 }
 
 }  // namespace

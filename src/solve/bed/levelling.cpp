@@ -1,10 +1,14 @@
 #include "solve/bed/levelling.h"
 
 #include <algorithm>
+#include <array>
 
 namespace berthwright {
 
 namespace {
+
+constexpr std::array built_to_carry{Fixture::Kind::bench,  Fixture::Kind::ledge, Fixture::Kind::cabinet,
+                                    Fixture::Kind::locker, Fixture::Kind::shelf, Fixture::Kind::counter};
 
 bool is_ledge(const Placed& thing) {
   return thing.fixture != nullptr && thing.fixture->kind == Fixture::Kind::ledge;
@@ -36,11 +40,20 @@ std::vector<const Placed*> ledges_beneath(const Arrangement& arrangement, const 
   return ledges;
 }
 
+bool can_change_height(const Arrangement& arrangement, const std::string& carrier) {
+  const Placed* thing = arrangement.find(carrier);
+  if (thing == nullptr || thing->fixture == nullptr) return true;
+  const Fixture& fixture = *thing->fixture;
+  return !fixture.heat && std::ranges::find(built_to_carry, fixture.kind) != built_to_carry.end();
+}
+
 Cure cure_of_height(const Arrangement& arrangement, const Placed& thing, Length by) {
   const std::vector<const Placed*> ledges = ledges_beneath(arrangement, thing);
   if (!ledges.empty()) return moved_ledges(ledges, by);
   if (by > Length{}) return {Cure::Kind::pad, thing.id, by};
   const bool on_floor = thing.carried_by.empty() || thing.carried_by.front() == "floor";
+  if (!on_floor && thing.is_soft() && !can_change_height(arrangement, thing.carried_by.front()))
+    return {Cure::Kind::cut_down, thing.id, -by};
   return {Cure::Kind::lower, on_floor ? thing.id : thing.carried_by.front(), -by};
 }
 

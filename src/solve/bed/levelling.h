@@ -9,8 +9,13 @@ namespace berthwright {
 /// carries it, since a bench or a floor is not moved for a cushion.
 std::vector<const Placed*> ledges_beneath(const Arrangement& arrangement, const Placed& thing);
 
+/// Whether what carries something may be made higher or lower for it: a piece, or a bench, ledge, cabinet,
+/// locker, shelf or counter without a source of heat; an arch, a tank or a heater stays as it is.
+bool can_change_height(const Arrangement& arrangement, const std::string& carrier);
+
 /// How the top of `thing` comes up by `by` (down when negative): its ledges are set anew, to which height;
-/// where it has none a filler goes under it; what lies too high on something built in, that is lowered.
+/// where it has none a filler goes under it; what lies too high on something built in, that is lowered, or
+/// where it must stay the cushion made thinner.
 Cure cure_of_height(const Arrangement& arrangement, const Placed& thing, Length by);
 
 /// What makes two neighbours level. The ledges under the lower one go up, or those under the higher one down,
