@@ -23,9 +23,8 @@ class FiguresOf {
     }
     if (!plan_->chassis) return;
     if (plan_->chassis->towed) add(FigureKind::coupling_change, balance.coupling_change);
-    add(FigureKind::whole,
-        balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most}) : std::nullopt,
-        Asked::whole_limit);
+    // Nobody has weighed a van here; what its plate allows is asked all the same.
+    if (plan_->chassis->towed || plan_->chassis->whole_limit) add_whole(balance);
     if (plan_->chassis->towed) add_carriers(balance);
     if (plan_->chassis->track) {
       add(FigureKind::whole_across, balance.whole_across);
@@ -62,6 +61,11 @@ class FiguresOf {
   std::vector<LoadFigure> figures() && { return std::move(figures_); }
 
  private:
+  void add_whole(const Balance& balance) {
+    add(FigureKind::whole,
+        balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most}) : std::nullopt,
+        LoadVerdict::Kind::whole_limit);
+  }
   void add_carriers(const Balance& balance) {
     using Asked = LoadVerdict::Kind;
     add(FigureKind::coupling, balance.coupling, Asked::coupling_limit);

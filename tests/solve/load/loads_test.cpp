@@ -152,7 +152,7 @@ TEST(VerdictsOn, AVanThatIsNotTowedIsAskedForNoShare) {
   const Plan van = small_plan(R"("configurations": {"day": []}, "chassis": {"towed": false})");
   EXPECT_TRUE(verdicts_on(van, loads_of(van).front()).empty());
   for (const LoadFigure& figure : load_figures(van, loads_of(van).front()))
-    EXPECT_TRUE(figure.kind == LoadFigure::Kind::added || figure.kind == LoadFigure::Kind::whole);
+    EXPECT_EQ(figure.kind, LoadFigure::Kind::added);
 }
 
 // Without a track nobody asks how even the wheels are.
