@@ -9,16 +9,32 @@ namespace berthwright {
 namespace {
 
 // How many places of each kind a move tries, how many of the best it follows, and the borders it heeds: our
-// own choice, by the published instances.
-constexpr int looks_anywhere = 16;
-constexpr int looks_beside = 16;
-constexpr int looks_near = 10;
+// own choice, by the published sets.
+constexpr int looks_anywhere = 8;
+constexpr int looks_beside = 8;
+constexpr int looks_near = 5;
 constexpr std::size_t followed = 3;
 constexpr std::size_t most_borders = 4;
 
 constexpr double any_cost = std::numeric_limits<double>::max();
 
 std::int64_t nearest_tick(double x) { return static_cast<std::int64_t>(std::floor(x + 0.5)); }
+
+NestPoint on_line(NestPoint at, NestPoint way, double along) {
+  return {at.x + nearest_tick(along * static_cast<double>(way.x)),
+          at.y + nearest_tick(along * static_cast<double>(way.y))};
+}
+
+// Not left of the line: rounding may have led there.
+NestPoint off(NestPoint p, NestPoint at, NestPoint way) {
+  for (int k = 0; k < 2 && cross(way, p - at) > 0; ++k) {
+    if (std::abs(way.y) >= std::abs(way.x))
+      p.x += way.y > 0 ? 1 : -1;
+    else
+      p.y += way.x > 0 ? -1 : 1;
+  }
+  return p;
+}
 
 }  // namespace
 
@@ -123,52 +139,53 @@ bool NestMover::step(Candidate& candidate) {
   return helps;
 }
 
-void NestMover::aim(const NestLayout::Room& room, double x, double y) {
-  targets_.push_back(room.nearest({nearest_tick(x), nearest_tick(y)}));
+void NestMover::aim(const NestLayout::Room& room, NestPoint target) {
+  targets_.push_back(room.nearest(target));
 }
 
 // The nearest place off each part overlapped, and those straight along x and along y.
 void NestMover::aim_at_borders(const NestLayout::Room& room, NestPoint from) {
-  const double px = static_cast<double>(from.x);
-  const double py = static_cast<double>(from.y);
   for (const NestLayout::Touch& touch : touches_) {
     const NestBorder& b = *touch.border;
-    const double sign = touch.turned ? -1 : 1;
-    const double ux = sign * static_cast<double>(b.way.x);
-    const double uy = sign * static_cast<double>(b.way.y);
-    // Most of a tick outward, so that rounding does not lead back in.
-    const Line line{
-        static_cast<double>(touch.origin.x) + sign * static_cast<double>(b.at.x) + 0.8 * uy * b.per_length,
-        static_cast<double>(touch.origin.y) + sign * static_cast<double>(b.at.y) - 0.8 * ux * b.per_length,
-        ux, uy};
+    const Line line =
+        touch.turned ? Line{touch.origin - b.at, NestPoint{} - b.way} : Line{touch.origin + b.at, b.way};
     lines_.push_back(line);
-    const double along = ((px - line.x) * ux + (py - line.y) * uy) * b.per_length * b.per_length;
-    const double there = std::clamp(along, b.low, b.high);
-    aim(room, line.x + there * ux, line.y + there * uy);
-    if (ux != 0) aim(room, px, line.y + (px - line.x) / ux * uy);
-    if (uy != 0) aim(room, line.x + (py - line.y) / uy * ux, py);
+    const auto add = [&](double along) {
+      aim(room, off(on_line(line.at, line.way, along), line.at, line.way));
+    };
+    const NestPoint d = from - line.at;
+    const double dx = static_cast<double>(d.x);
+    const double dy = static_cast<double>(d.y);
+    const double ux = static_cast<double>(line.way.x);
+    const double uy = static_cast<double>(line.way.y);
+    add(std::clamp((dx * ux + dy * uy) * b.per_length * b.per_length, b.low, b.high));
+    if (line.way.x != 0 && line.way.y != 0) {
+      add(dx / ux);
+      add(dy / uy);
+    }
   }
 }
 
 // Of the borders with each other; where they are few, with the sides of the room too.
 void NestMover::aim_at_crossings(const NestLayout::Room& room, std::size_t borders) {
-  if (borders <= 2)
-    for (const NestPoint corner : {room.low, room.high}) {
-      lines_.push_back({static_cast<double>(corner.x), static_cast<double>(corner.y), 1, 0});
-      lines_.push_back({static_cast<double>(corner.x), static_cast<double>(corner.y), 0, 1});
-    }
+  if (borders <= 2) {
+    lines_.push_back({room.low, {-1, 0}});
+    lines_.push_back({room.low, {0, 1}});
+    lines_.push_back({room.high, {1, 0}});
+    lines_.push_back({room.high, {0, -1}});
+  }
   for (std::size_t i = 0; i < borders; ++i)
     for (std::size_t j = i + 1; j < lines_.size(); ++j) {
       const Line& a = lines_[i];
       const Line& b = lines_[j];
-      const double opening = a.ux * b.uy - a.uy * b.ux;
+      const std::int64_t opening = cross(a.way, b.way);
       if (opening == 0) continue;
-      const double along = ((b.x - a.x) * b.uy - (b.y - a.y) * b.ux) / opening;
-      const double x = a.x + along * a.ux;
-      const double y = a.y + along * a.uy;
-      if (x > static_cast<double>(room.low.x) - 1 && x < static_cast<double>(room.high.x) + 1 &&
-          y > static_cast<double>(room.low.y) - 1 && y < static_cast<double>(room.high.y) + 1)
-        aim(room, x, y);
+      const double along = static_cast<double>(cross(b.at - a.at, b.way)) / static_cast<double>(opening);
+      const NestPoint there = on_line(a.at, a.way, along);
+      const NestPoint free = off(off(there, a.at, a.way), b.at, b.way);
+      if (free.x >= room.low.x - 1 && free.x <= room.high.x + 1 && free.y >= room.low.y - 1 &&
+          free.y <= room.high.y + 1)
+        aim(room, free);
     }
 }
 

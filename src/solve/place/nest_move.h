@@ -17,8 +17,9 @@ class NestMover {
     double cost = 0;
     NestSpot spot;
   };
-  struct Line {  // of points (x, y) + t (ux, uy)
-    double x, y, ux, uy;
+  struct Line {  // what is to be left lies on its left
+    NestPoint at;
+    NestPoint way;
   };
   void look(const NestSpot& spot);
   void look_anywhere(std::size_t shape);
@@ -28,7 +29,7 @@ class NestMover {
   bool step(Candidate& candidate);
   void aim_at_borders(const NestLayout::Room& room, NestPoint from);
   void aim_at_crossings(const NestLayout::Room& room, std::size_t borders);
-  void aim(const NestLayout::Room& room, double x, double y);
+  void aim(const NestLayout::Room& room, NestPoint target);
 
   NestLayout& layout_;
   NestDice& dice_;

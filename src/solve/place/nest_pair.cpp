@@ -170,9 +170,18 @@ void NestPair::drop_needless_spots() {
   border_ = std::move(kept);
 }
 
+void NestPair::rule_lines() {
+  for (const NestBorder& e : border_)
+    lines_.push_back({static_cast<double>(e.at.x), static_cast<double>(e.at.y),
+                      static_cast<double>(e.way.x) * e.per_length,
+                      static_cast<double>(e.way.y) * e.per_length, e.low / e.per_length,
+                      e.high / e.per_length});
+}
+
 void NestPair::lay_grid() {
+  rule_lines();
   const std::int64_t longest = std::max(high_.x - low_.x, high_.y - low_.y);
-  const std::int64_t squares = border_.size() > 40 ? 48 : 28;
+  const std::int64_t squares = border_.size() > 60 ? 32 : border_.size() > 24 ? 20 : 12;
   while ((longest >> shift_) >= squares) ++shift_;
   columns_ = ((high_.x - low_.x) >> shift_) + 1;
   rows_ = ((high_.y - low_.y) >> shift_) + 1;
@@ -203,37 +212,33 @@ NestPair::Depth NestPair::depth(NestPoint place) {
   const auto begin = first_[static_cast<std::size_t>(square)];
   const auto end = first_[static_cast<std::size_t>(square) + 1];
   if (begin == end) return {};
+  const double x = static_cast<double>(place.x);
+  const double y = static_cast<double>(place.y);
   double least = std::numeric_limits<double>::max();
   double steepest = 0;
+  std::uint16_t best = 0;
   bool inside = false;
-  const NestBorder* best = nullptr;
   for (auto k = begin; k < end; ++k) {
-    const NestBorder& e = border_[near_[k]];
-    const NestPoint d = place - e.at;
-    const double ux = static_cast<double>(e.way.x);
-    const double uy = static_cast<double>(e.way.y);
-    const double dx = static_cast<double>(d.x);
-    const double dy = static_cast<double>(d.y);
-    const std::int64_t side = cross(e.way, d);
-    const double off = static_cast<double>(side) * e.per_length;
-    const double along = (dx * ux + dy * uy) * e.per_length * e.per_length;
-    double squared = off * off;
-    if (along < e.low || along > e.high) {
-      const double end_of = along < e.low ? e.low : e.high;
-      squared += (along - end_of) * (along - end_of) * (ux * ux + uy * uy);
-    }
+    const Line& line = lines_[near_[k]];
+    const double dx = x - line.x;
+    const double dy = y - line.y;
+    const double off = line.ux * dy - line.uy * dx;
+    const double along = line.ux * dx + line.uy * dy;
+    const double beyond = std::max(std::max(line.low - along, along - line.high), 0.0);
+    const double squared = off * off + beyond * beyond;
     if (squared > least * (1 + 1e-9)) continue;
     // Where two stretches are as near, the one whose line is farther says on which side the place lies.
+    const bool within = line.high - line.low < 0.5 ? squared > 0.25 : off > 1e-6;
     if (squared >= least * (1 - 1e-9) &&
-        std::abs(off) * (1 + 1e-9) < steepest + (side > 0 ? 0 : 2e-9 * steepest))
+        std::abs(off) * (1 + 1e-9) < steepest + (within ? 0 : 2e-9 * steepest))
       continue;
     least = std::min(squared, least);
     steepest = std::abs(off);
-    inside = e.is_spot() ? squared > 0.25 : side > 0;
-    best = &e;
+    inside = within;
+    best = near_[k];
   }
   if (!inside) return {};
-  return {std::sqrt(least), best};
+  return {std::sqrt(least), &border_[best]};
 }
 
 std::size_t NestPair::bytes() const {

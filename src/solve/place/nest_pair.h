@@ -46,6 +46,7 @@ class NestPair {
   };
   void find_border();
   void drop_needless_spots();
+  void rule_lines();
   void lay_grid();
 
   NestPoint low_;  // of the box of all sums
@@ -59,6 +60,11 @@ class NestPair {
   std::int64_t rows_ = 0;
   std::vector<std::uint32_t> first_;
   std::vector<std::uint16_t> near_;
+  // A stretch as its line: of unit direction (ux, uy), from `low` to `high` along it.
+  struct Line {
+    double x, y, ux, uy, low, high;
+  };
+  std::vector<Line> lines_;
 };
 
 }  // namespace berthwright

@@ -9,17 +9,16 @@
 namespace berthwright {
 namespace {
 
-// By how much the ground is shortened at first and at last, how long overlaps are fought, and for which part
-// of the effort layouts are changed at large: our own choice, by the published instances.
+// By how much the ground is shortened at first and at last, and how long overlaps are fought: our own choice,
+// by the published sets.
 constexpr double first_share = 0.02;
 constexpr double least_share = 0.001;
-constexpr std::size_t usual_strikes = 3;
-constexpr std::size_t usual_rounds = 100;
-constexpr double exploring = 0.8;
+constexpr std::size_t usual_strikes = 1;
+constexpr std::size_t usual_rounds = 50;
 
 }  // namespace
 
-NestSearch::NestSearch(const NestTask& task, const NestGround& bays, std::uint64_t seed)
+NestSearch::NestSearch(const NestTask& task, const NestBuilt& built, std::uint64_t seed)
     : task_(task), pairs_(task), layout_(task, pairs_), dice_(seed) {
   double all = 0;
   for (const NestTask::Part& part : task.parts) all += task.shapes[part.first].area;
@@ -29,29 +28,31 @@ NestSearch::NestSearch(const NestTask& task, const NestGround& bays, std::uint64
     sum += task.shapes[task.parts[part].first].area;
     large_.push_back(part);
   }
-  const NestBuilt built = nest_built(task, pairs_, bays);
-  layout_.place_all(built.ground, built.spots);
-  keep();
+  share_ = first_share;
+  adopt(built);
+}
+
+void NestSearch::adopt(const NestBuilt& other) {
+  best_ = other;
+  pool_.clear();
 }
 
 void NestSearch::keep() {
-  spots_ = pushed_left(task_, pairs_, layout_.ground(), layout_.spots());
-  ground_ = closed_up(task_, layout_.ground(), spots_);
-  if (tell != nullptr) tell(*this);
+  best_ = {closed_up(task_, layout_.ground(), layout_.spots()), layout_.spots()};
+  pool_.clear();
+  // The last ticks, where no search would find them.
+  if (best_.ground.length() - goal_.least < goal_.least / 100) push();
 }
 
-void NestSearch::run(std::uint64_t effort, std::int64_t least) {
-  least_ = least;
-  effort_ = static_cast<std::uint64_t>(static_cast<double>(effort) * exploring);
-  explore();
-  effort_ = effort;
-  press();
+void NestSearch::push() {
+  best_.spots = pushed_left(task_, pairs_, best_.ground, best_.spots);
+  best_.ground = closed_up(task_, best_.ground, best_.spots);
 }
 
 NestGround NestSearch::shorter(double share) const {
-  NestGround ground = ground_;
+  NestGround ground = best_.ground;
   const auto by = static_cast<std::int64_t>(std::llround(static_cast<double>(ground.length()) * share));
-  ground.last -= std::clamp<std::int64_t>(by, 1, ground.length() - least_);
+  ground.last -= std::clamp<std::int64_t>(by, 1, ground.length() - goal_.least);
   const bool holds_any =
       std::ranges::any_of(task_.shapes, [&](const NestShape& s) { return s.width <= ground.last; });
   if (ground.count > 1 && !holds_any) {
@@ -64,14 +65,14 @@ NestGround NestSearch::shorter(double share) const {
 // Parts right of a line drawn at random in the last bay go left by what it lost; those of a bay that is gone,
 // to any other.
 void NestSearch::shorten(const NestGround& ground) {
-  NestSpots spots = spots_;
-  const std::int64_t by = ground_.length() - ground.length();
-  const std::int64_t start = (ground_.count - 1) * ground_.bay;
-  const std::int64_t line = start + dice_.upto(ground_.last);
+  NestSpots spots = best_.spots;
+  const std::int64_t by = best_.ground.length() - ground.length();
+  const std::int64_t start = (best_.ground.count - 1) * best_.ground.bay;
+  const std::int64_t line = start + dice_.upto(best_.ground.last);
   for (NestSpot& spot : spots)
-    if (ground.count < ground_.count && spot.at.x >= start)
+    if (ground.count < best_.ground.count && spot.at.x >= start)
       spot.at.x -= ground.bay * (1 + dice_.upto(ground.count - 1));
-    else if (ground.count == ground_.count && spot.at.x + task_.shapes[spot.shape].width / 2 > line)
+    else if (ground.count == best_.ground.count && spot.at.x + task_.shapes[spot.shape].width / 2 > line)
       spot.at.x = std::max(start, spot.at.x - by);
   layout_.lie_on(ground);
   for (std::size_t part = 0; part < spots.size(); ++part) settle(part, spots[part]);
@@ -137,41 +138,46 @@ void NestSearch::exchange_two() {
   layout_.place_all(layout_.ground(), spots);
 }
 
-void NestSearch::explore() {
-  double share = first_share;
-  while (!is_over()) {
-    shorten(shorter(share));
-    Tried tried = separated({usual_strikes, usual_rounds});
-    if (tried.severity == 0) {
-      keep();
-      continue;
-    }
-    if (share > least_share) {
-      share = std::max(least_share, share / 2);
-      continue;
-    }
-    const NestGround ground = layout_.ground();
-    std::vector<Tried> pool;
-    while (tried.severity > 0 && !is_over()) {
-      pool.push_back(std::move(tried));
-      std::ranges::stable_sort(pool, {}, &Tried::severity);
-      if (pool.size() > 20) pool.pop_back();
-      // The less overlap, the likelier.
-      const double from = std::abs(dice_.share() + dice_.share() + dice_.share() - 1.5) / 1.5;
-      const auto chosen = static_cast<std::size_t>(from * from * static_cast<double>(pool.size()));
-      layout_.place_all(ground, pool[std::min(chosen, pool.size() - 1)].spots);
-      exchange_two();
-      tried = separated({usual_strikes, usual_rounds});
-    }
-    if (tried.severity == 0) keep();
-  }
+void NestSearch::explore(const Goal& goal) {
+  goal_ = goal;
+  while (!is_over())
+    if (pool_.empty())
+      try_shorter();
+    else
+      try_otherwise();
 }
 
-void NestSearch::press() {
-  const std::uint64_t from = looks();
+void NestSearch::try_shorter() {
+  tried_ = shorter(share_);
+  shorten(tried_);
+  Tried tried = separated({usual_strikes, usual_rounds});
+  if (tried.severity == 0)
+    keep();
+  else if (share_ > least_share)
+    share_ = std::max(least_share, share_ / 2);
+  else
+    pool_.push_back(std::move(tried));
+}
+
+// From a layout of the pool, the less overlap the likelier.
+void NestSearch::try_otherwise() {
+  const double from = std::abs(dice_.share() + dice_.share() + dice_.share() - 1.5) / 1.5;
+  const auto chosen = static_cast<std::size_t>(from * from * static_cast<double>(pool_.size()));
+  layout_.place_all(tried_, pool_[std::min(chosen, pool_.size() - 1)].spots);
+  exchange_two();
+  Tried tried = separated({usual_strikes, usual_rounds});
+  if (tried.severity == 0) return keep();
+  pool_.push_back(std::move(tried));
+  std::ranges::stable_sort(pool_, {}, &Tried::severity);
+  if (pool_.size() > 20) pool_.pop_back();
+}
+
+void NestSearch::press(const Goal& goal, std::uint64_t end) {
+  goal_ = goal;
+  if (!pressed_from_) pressed_from_ = looks();
+  const double all = static_cast<double>(std::max(end, *pressed_from_ + 1) - *pressed_from_);
   while (!is_over()) {
-    const double passed =
-        static_cast<double>(looks() - from) / static_cast<double>(std::max<std::uint64_t>(1, effort_ - from));
+    const double passed = static_cast<double>(looks() - *pressed_from_) / all;
     shorten(shorter(0.0005 + (0.00001 - 0.0005) * passed));
     if (separated({5, 50}).severity == 0) keep();
   }

@@ -1,5 +1,8 @@
 #pragma once
 
+#include <optional>
+
+#include "solve/place/nest_build.h"
 #include "solve/place/nest_layout.h"
 
 namespace berthwright {
@@ -8,14 +11,25 @@ namespace berthwright {
 /// turn is moved where it overlaps least, what overlaps long weighing more and more.
 class NestSearch {
  public:
-  NestSearch(const NestTask& task, const NestGround& bays, std::uint64_t seed);
-  /// Until so many places were looked at, or nothing can be shorter than `least`. As often as wanted.
-  void run(std::uint64_t effort, std::int64_t least);
+  NestSearch(const NestTask& task, const NestBuilt& built, std::uint64_t seed);
 
-  const NestGround& ground() const { return ground_; }  ///< of the best found
-  const NestSpots& spots() const { return spots_; }
+  const NestGround& ground() const { return best_.ground; }  ///< of the best found
+  const NestBuilt& best() const { return best_; }
   std::uint64_t looks() const { return layout_.looks(); }
-  void (*tell)(const NestSearch&) = nullptr;
+  /// Goes on from another's best instead of its own.
+  void adopt(const NestBuilt& other);
+
+  /// How far to go: until so many places were looked at in all, or nothing can be shorter.
+  struct Goal {
+    std::uint64_t looks = 0;
+    std::int64_t least = 0;
+  };
+  /// Changes layouts at large where overlaps do not go away.
+  void explore(const Goal& goal);
+  /// Shortens the best by less and less, down to nothing at `end` places looked at.
+  void press(const Goal& goal, std::uint64_t end);
+  /// Moves what can go left.
+  void push();
 
  private:
   struct Persistence {
@@ -26,8 +40,8 @@ class NestSearch {
     double severity = 0;
     NestSpots spots;
   };
-  void explore();
-  void press();
+  void try_shorter();
+  void try_otherwise();
   NestGround shorter(double share) const;
   void shorten(const NestGround& ground);
   Tried separated(const Persistence& limits);
@@ -35,17 +49,20 @@ class NestSearch {
   void keep();
   void settle(std::size_t part, NestSpot& spot);
   void exchange_two();
-  bool is_over() const { return layout_.looks() >= effort_ || ground_.length() <= least_; }
+  bool is_over() const { return layout_.looks() >= goal_.looks || best_.ground.length() <= goal_.least; }
 
   const NestTask& task_;
   NestPairs pairs_;
   NestLayout layout_;
   NestDice dice_;
   std::vector<std::size_t> large_;  // the parts that make up three quarters of the area
-  std::uint64_t effort_ = 0;
-  std::int64_t least_ = 0;
-  NestGround ground_;
-  NestSpots spots_;
+  Goal goal_;
+  NestBuilt best_;
+  double share_ = 0;  // by which the ground is to be shortened next
+  std::vector<Tried>
+      pool_;  // what came of the ground tried last, least overlap first; empty: it was not tried
+  NestGround tried_;
+  std::optional<std::uint64_t> pressed_from_;
 };
 
 }  // namespace berthwright

@@ -6,7 +6,7 @@
 #include <stdexcept>
 #include <tuple>
 
-#include "solve/place/nest_search.h"
+#include "solve/place/nest_run.h"
 
 namespace berthwright {
 namespace {
@@ -172,17 +172,19 @@ Nesting nested(const std::vector<NestPart>& parts, const NestStock& stock, const
   for (const std::size_t number : bench.numbers) result.parts += parts[number].outline.area();
   set_bounds(result, stock, bench.longest);
   const NestGround bays = bench.bays();
-  NestSearch search(bench.task, bays, limits.seed);
   const std::int64_t before = static_cast<std::int64_t>(result.least_sheets - 1) * bays.bay;
-  search.run(limits.effort, before + (result.least_length + 2 * reach).ticks());
-  result.sheets = static_cast<std::size_t>(search.ground().count);
-  result.length = Length::from_ticks(search.ground().last) - 2 * reach;
+  const NestOrder order{limits.effort, before + (result.least_length + 2 * reach).ticks(), limits.seed,
+                        limits.two_threads};
+  const NestFound found = nest_found(bench.task, bays, order);
+  const NestGround& ground = found.best.ground;
+  result.sheets = static_cast<std::size_t>(ground.count);
+  result.length = Length::from_ticks(ground.last) - 2 * reach;
   result.stock = Area::rectangle(stock.width, result.length);
   for (std::size_t k = 1; k < result.sheets; ++k) result.stock += Area::rectangle(stock.width, *stock.length);
   for (std::size_t i = 0; i < bench.numbers.size(); ++i)
-    result.laid.push_back(bench.laid(i, search.spots()[i], bays.bay));
+    result.laid.push_back(bench.laid(i, found.best.spots[i], bays.bay));
   std::ranges::stable_sort(result.laid, {}, &NestedPart::part);
-  result.effort = search.looks();
+  result.effort = found.looks;
   return result;
 }
 

@@ -30,6 +30,7 @@ struct NestLimits {
   Length gap{};                      ///< kept between parts (the kerf), not to the sides of the stock
   std::uint64_t effort = 2'000'000;  ///< places looked at; a million takes about 1/4 s (measured 2026-11-29)
   std::uint64_t seed = 1;
+  bool two_threads = false;  ///< sooner; what is found is the same
 };
 
 struct NestedPart {
@@ -63,8 +64,8 @@ struct Nesting {
 /// Lays all parts so that no two interiors meet (decided on integers, after all rounding) and the gap is
 /// kept, on as short a strip or as few sheets as it finds, then as short a part of the last sheet: overlaps
 /// are made by shortening and taken out again by guided local search. The same for the same values, on every
-/// machine; more effort is never longer. Quarter turns are exact, others move corners by up to a tick.
-/// std::invalid_argument: an outline that is not one face, or a negative gap.
+/// machine. Quarter turns are exact, others move corners by up to a tick. std::invalid_argument: an outline
+/// that is not one face, or a negative gap.
 Nesting nested(const std::vector<NestPart>& parts, const NestStock& stock, const NestLimits& limits = {});
 
 }  // namespace berthwright
