@@ -85,12 +85,21 @@ Cure of_all(Cure cure, const std::vector<std::string>& ids) {
   return cure;
 }
 
+bool is_slept_on(const Plan& plan, const std::string& cushion) {
+  return std::ranges::any_of(plan->beds, [&](const Bed& bed) {
+    return std::ranges::find(bed.pieces, cushion, &PieceId::text) != bed.pieces.end();
+  });
+}
+
 // Too shallow: the cushions come forward; too deep: the backs do, or where there are none the cushions go
-// back.
+// back, but for those of a bed.
 Cure cure_of_depth(const SeatScene& scene, const Finding& finding) {
   const bool deep = finding.rule.text() == "seat.deep";
   if (deep && !scene.seat.backs.empty())
     return of_all(scene.cure(Cure::Kind::thicken, {}, finding), scene.seat.backs);
+  if (deep && std::ranges::any_of(scene.seat.cushions,
+                                  [&](const std::string& id) { return is_slept_on(scene.plan, id); }))
+    return of_all(scene.cure(Cure::Kind::as_told, {}, finding), scene.seat.cushions);
   Cure cure =
       of_all(scene.cure(deep ? Cure::Kind::shorten : Cure::Kind::widen, {}, finding), scene.seat.cushions);
   cure.side = scene.seat.faces;

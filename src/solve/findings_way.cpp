@@ -40,7 +40,7 @@ bool has_door(const WayScene& scene) {
 }
 
 // Of what pinches a way a heater is stowed, a piece moved, what is built in made smaller, if they give way;
-// the door is made wider where the rest stays.
+// a door is made wider where it is too narrow by itself.
 Cure cure_of_pinch(const WayScene& scene, const WayOut& way, Length shortfall) {
   const Length by = marked_out(shortfall, scene.plan->unit);
   const Arrangement& arrangement = scene.answer.arrangement;
@@ -59,8 +59,8 @@ Cure cure_of_pinch(const WayScene& scene, const WayOut& way, Length shortfall) {
     if (may_be_cut_back(scene.plan, *thing->fixture, side, by))
       return {.kind = Cure::Kind::shorten, .subject = id, .by = by, .side = side};
   }
-  for (const std::string& id : {way.left, way.right})
-    if (scene.plan.opening(id) != nullptr) return {Cure::Kind::broaden, id, by};
+  if (way.left == way.right && scene.plan.opening(way.left) != nullptr)
+    return {Cure::Kind::broaden, way.left, by};
   return {Cure::Kind::none, way.door, {}};
 }
 
@@ -226,7 +226,7 @@ Finding swing_finding(const WayScene& scene, const InwardSwing& swing) {
 // Near the bed, large enough and made to open, but not marked as a way out.
 bool may_be_marked(const WayScene& scene, const BedAnswer& bed, const Opening& opening) {
   return opening.kind != Opening::Kind::door && !opening.escape && opening.swing != Opening::Swing::fixed &&
-         distance_from_bed(scene.plan, scene.answer.arrangement, *bed.bed, opening) <= in_reach &&
+         is_reached_from(scene.plan, scene.answer.arrangement, {*bed.bed, bed.mattress}, opening) &&
          clear_opening(scene.plan, scene.answer.arrangement, opening).holds_vehicle_opening();
 }
 
@@ -253,7 +253,8 @@ std::optional<Cure> making_it_count(const WayScene& scene, const BedAnswer& bed,
   std::optional<Cure> cure;
   if (one.is_door())
     cure = aisle(scene, bed).cure;
-  else if (bed.exits.away[index] <= in_reach)
+  else if (is_reached_from(scene.plan, scene.answer.arrangement, {*bed.bed, bed.mattress},
+                           *one.clear.opening))
     cure = vehicle_opening_finding(scene, one).cure;
   else
     return std::nullopt;

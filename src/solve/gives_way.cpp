@@ -4,6 +4,7 @@
 
 #include <berthwright/solve/heat/distances.h>
 
+#include "plan/wall_names.h"
 #include "solve/room/room_shape.h"
 
 namespace berthwright {
@@ -100,6 +101,17 @@ bool comes_nearer_to_heat(const Plan& plan, const Arrangement& arrangement, cons
   });
 }
 
+// What is built in stays at the wall it stands or hangs at.
+bool leaves_its_wall(const Plan& plan, const Placed& thing, Wall wall) {
+  if (thing.fixture == nullptr) return false;
+  const Region inside = room_between(plan->interior, thing.solid.base(), thing.solid.top());
+  const auto stands_at = [&](Wall side) {
+    return !contains(inside, moved(thing.solid.outline(), toward(side, one_tick)));
+  };
+  return is_end_wall(wall) ? stands_at(Wall::front) || stands_at(Wall::rear)
+                           : stands_at(Wall::left) || stands_at(Wall::right);
+}
+
 }  // namespace
 
 bool is_portable_heater(const Placed& thing) {
@@ -123,6 +135,7 @@ bool has_room_to_move(const Plan& plan, const Arrangement& arrangement, const Pl
                       Length by) {
   const Solid there(moved(thing.solid.outline(), toward(wall, by)), thing.solid.base(), thing.solid.top());
   if (!contains(room_between(plan->interior, there.base(), there.top()), there.outline())) return false;
+  if (leaves_its_wall(plan, thing, wall)) return false;
   if (thing.fixture != nullptr && !holds_no_fixture(plan, *thing.fixture, thing.solid)) return false;
   if (comes_nearer_to_heat(plan, arrangement, thing, there)) return false;
   return !carries_something(arrangement, thing.id) &&

@@ -21,7 +21,7 @@ bool may_be_cut_back(const Plan& plan, const Fixture& fixture, Wall side, Length
 
 /// Whether the thing, moved by `by` toward a wall, stands in the room, in the space of no other thing, and no
 /// nearer to what gives heat than it does now, or 36 in from it; carries nothing that would have to come
-/// along. Curtains give way.
+/// along, and, built in, stays at the walls it stands at. Curtains give way.
 bool has_room_to_move(const Plan& plan, const Arrangement& arrangement, const Placed& thing, Wall wall,
                       Length by);
 

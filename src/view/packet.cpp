@@ -35,13 +35,26 @@ std::string tag_in(const DrawnAll& drawn, const Finding& finding) {
   return {};
 }
 
+// What somebody who sleeps there must know though it is no alert: ways out, alarms, heat.
+constexpr std::array to_know{std::string_view{"way.second"},  std::string_view{"way.not-stated"},
+                             std::string_view{"way.aisle"},   std::string_view{"way.swing"},
+                             std::string_view{"alarm.smoke"}, std::string_view{"alarm.co"},
+                             std::string_view{"alarm.gas"},   std::string_view{"heat.data-plate-missing"},
+                             std::string_view{"road.heater"}};
+
+bool stands_in_front(const Finding& finding) {
+  const bool asks = finding.status == Status::not_met || finding.status == Status::unknown;
+  const std::string& rule = finding.rule.text();
+  return asks &&
+         (find_rule(rule)->weight == Weight::alert || std::ranges::find(to_know, rule) != to_know.end());
+}
+
 // The alerts and loads that are not met, or not known, in one list before everything else.
 void add_alerts(const PacketMatter& of, const DrawnAll& drawn, Packet& packet) {
   PacketList list;
   bool any_drawn = false;
   for (const Finding& finding : of.answer.findings) {
-    const bool asks = finding.status == Status::not_met || finding.status == Status::unknown;
-    if (!asks || find_rule(finding.rule.text())->weight != Weight::alert) continue;
+    if (!stands_in_front(finding)) continue;
     const std::string cure = cure_sentence(of.plan, finding);
     const std::string tag = tag_in(drawn, finding);
     any_drawn = any_drawn || !tag.empty();

@@ -184,7 +184,11 @@ std::string asked_text(const Plan& plan, const std::string& heater) {
                      " in plan and " + both(height, plan->unit, plain) +
                      " high. Asked all round: " + published_text(plan) + ".";
   const std::string faces = faces_text(plan, heater);
-  return faces.empty() ? text : text + " By its data plate: " + faces + ".";
+  if (!faces.empty()) text += " By its data plate: " + faces + ".";
+  return text +
+         " Walls, cabinets and boards were counted as what burns only where the plan says so (burns): keep "
+         "the "
+         "maker's distances to them as well, above all before the front.";
 }
 
 std::vector<std::string> missing_faces(const Plan& plan, const std::string& source) {
@@ -258,8 +262,8 @@ std::string stow_sentence(const Plan& plan, const StowFit& fit) {
     return text + ": it does not fit, however it is laid; nearest with " +
            sides_text(plan, laid, Rounding::nearest) + ", short by " + short_sides_text(plan, fit.clearance) +
            ".";
-  text += ": it fits, laid with " + sides_text(plan, laid, Rounding::nearest) + "; clear by " +
-          sides_text(plan, fit.clearance, Rounding::down) + ".";
+  text += ": the heater fits, once cold, laid with " + sides_text(plan, laid, Rounding::nearest) +
+          "; clear by " + sides_text(plan, fit.clearance, Rounding::down) + ".";
   if (!fit.through.empty()) text += " It passes " + names_with_and(plan, fit.through) + ".";
   if (!fit.too_small.empty())
     text += " It does not pass " + names_with_and(plan, fit.too_small) + ", which is too small for it.";

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <stdexcept>
 
 #include <berthwright/exact/measure.h>
@@ -34,6 +35,11 @@ std::string to_where(const ToldCure& told) {
 // A height to which a ledge is set is told exactly: boards are fitted to it.
 std::string to_height(const ToldCure& told) {
   return told.cure.to ? exact_text(*told.cure.to, told.plan->unit) + " above the floor" : std::string{};
+}
+
+bool has_guard_rail(const Plan& plan) {
+  return std::ranges::any_of(
+      plan->fixtures, [](const Fixture& fixture) { return fixture.kind == Fixture::Kind::guard_rail; });
 }
 
 // What stands on the floor is not lifted off it.
@@ -160,7 +166,11 @@ std::string moved_there(const ToldCure& told) {
     case Cure::Kind::lower:
       return raised_or_lowered(told, false);
     case Cure::Kind::move_apart:
-      return "Move " + told.thing() + to_where(told) + " by " + told.by() + ".";
+      return "Move " + told.thing() + to_where(told) + " by " + told.by() +
+             (told.finding.rule.text().starts_with("heat.")
+                  ? ", and no nearer than asked to anything else that burns; where no place does that, leave "
+                    "it off."
+                  : ".");
     case Cure::Kind::shift:
       return "Move " + told.thing() + " by " + told.by() + toward(told) + ".";
     default:
@@ -234,7 +244,8 @@ std::string told_cure(const Plan& plan, const Finding& finding, const Cure& cure
     case Cure::Kind::raise_underside:
       return reduced(told);
     case Cure::Kind::pad:
-      return "Lay a filler of " + by + " under " + thing + ", or make it of foam that much thicker.";
+      return "Lay a filler of " + by + " under " + thing + ", or make it of foam that much thicker" +
+             (has_guard_rail(plan) ? "; a guard rail beside it must rise as much." : ".");
     case Cure::Kind::lay_cushion:
       return cushioned(told);
     case Cure::Kind::bridge:

@@ -75,6 +75,9 @@ std::string state_on_edge(const ToldCure& told) {
          (told.several() ? "them" : "it") + " (held_by).";
 }
 std::string state_heater_on_the_road(const ToldCure& told) {
+  if (told.finding.variant == "running")
+    return "Switch " + told.things() + " off for the road, unplug " + (told.several() ? "them" : "it") +
+           ", let cool and stow behind a door or drawer that is latched (state, stowed).";
   return "Stow " + told.things() +
          " cold behind a door or drawer that is latched (stowed), or write into the plan what holds " +
          (told.several() ? "them" : "it") + " (held_by).";
@@ -195,7 +198,13 @@ std::string do_plug_elsewhere(const ToldCure& told) {
          told.thing() + ".";
 }
 
+std::string do_back_cushion(const ToldCure& told) {
+  return "Stand a back cushion " + told.by() + " thick behind who sits on " + told.things() +
+         ", of which a bed is made: cut back, it would not fill it.";
+}
+
 constexpr std::array doing{
+    CureTeller{"seat.deep", do_back_cushion},
     CureTeller{"room.inside", do_fit_the_room},
     CureTeller{"cord.plug-room", do_plug_elsewhere},
     CureTeller{"way.swing", do_swing},

@@ -74,7 +74,22 @@ TEST(LeafFindings, TheRoadIsUncheckedWhereThePlanDoesNotLayItOut) {
   EXPECT_EQ(made.one("road.hold").subjects, (Ids{"M", "door", "lid"}));
   EXPECT_EQ(made.one("road.hold").status, Status::unknown);
   EXPECT_EQ(made.one("road.heater").subjects, Ids{"H"});
+  EXPECT_EQ(made.one("road.heater").status, Status::unknown);
   for (const Finding& finding : made.of("leaf.opens")) EXPECT_NE(finding.configuration.text(), "road");
+}
+
+// A strap holds a heater; it does not cool it.
+TEST(LeafFindings, AHeaterThatRunsOnTheRoadIsNotMetHeldOrNot) {
+  for (const char* held : {"", R"(, "held_by": "strap")"}) {
+    TrailerText text = what_opens("20");
+    text.road = {R"({"piece": "H", "at": {"front": 53, "left": 40}, "state": "running"})"};
+    text.pieces[1].insert(text.pieces[1].size() - 1, held);
+    const Answered made(text);
+    const Finding running = made.one("road.heater");
+    EXPECT_EQ(running.status, Status::not_met);
+    EXPECT_EQ(running.variant, "running");
+    EXPECT_TRUE(cure_sentence(made.plan, running).starts_with("Switch H off for the road"));
+  }
 }
 
 // All that opens is shut on the road, and what stops it there is no finding.

@@ -150,5 +150,21 @@ TEST(SeatFindings, HeadBumpsAreToldOnceForEachThingElseThatThereAreNone) {
   EXPECT_EQ(near.cure->by, Length::inches(15, 8));  // 47.6 mm, marked out at the next 1/8 in
 }
 
+// 26 in from the front to the wall behind, 20 are asked: what nobody sleeps on is cut back by 6 in; of a
+// bed's cushion nothing is cut, a back takes the 6 in.
+TEST(SeatFindings, WhatIsSleptOnIsNotCutBackForASeat) {
+  TrailerText text = booth({.bench_depth = "26", .back = "", .table_base = ""});
+  const auto cure_of_front_seat = [](const TrailerText& of) {
+    for (const Finding& finding : Answered(of).of("seat.deep"))
+      if (finding.subjects == std::vector<std::string>{"A"}) return finding.cure;
+    return std::optional<Cure>{};
+  };
+  EXPECT_EQ(cure_of_front_seat(text),
+            (Cure{.kind = Cure::Kind::shorten, .subject = "A", .by = 6_in, .side = Wall::rear}));
+  text.night = {R"({"piece": "A", "at": {"front": 0, "left": 0}, "on": "front bench"})"};
+  text.beds = {R"({"id": "bed", "configuration": "night", "pieces": ["A"]})"};
+  EXPECT_EQ(cure_of_front_seat(text), (Cure{Cure::Kind::as_told, "A", 6_in}));
+}
+
 }  // namespace
 }  // namespace berthwright

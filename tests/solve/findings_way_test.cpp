@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include <berthwright/view/words.h>
 
 #include "support/small_trailers.h"
@@ -90,6 +92,33 @@ TEST(WayFindings, AWindowCountsWithinTwentyFourInches) {
   };
   EXPECT_EQ(counted("62"), (Names{"door", "window"}));
   EXPECT_EQ(counted("62 1/64"), Names{"door"});
+}
+
+// A bunk 50 in up over the bed: the window at 34 to 54 in ends 54 - 56 < 17 in above the bunk's mattress (52
+// + 4), one at 60 begins above the bunk that lies over the bed.
+TEST(WayFindings, AWindowOfAnotherStoreyIsNoWayOut) {
+  const auto with_bunk = [](const char* sill) {
+    TrailerText text = way_trailer();
+    text.openings[1] = std::string(R"({"id": "window", "kind": "window", "wall": "left", "from_front": 10,
+                                       "width": 30, "height": 20, "sill": )") +
+                       sill + R"(, "opens": "out", "escape": true})";
+    text.fixtures.push_back(box("shelf", "shelf",
+                                R"("length": 38, "width": 76, "at": {"front": 0, "left": 0})",
+                                R"("base": 50, "top": 52)"));
+    text.pieces.push_back(R"({"id": "up", "kind": "cushion", "length": 38, "width": 76, "thickness": 4})");
+    text.night.push_back(R"({"piece": "up", "at": {"front": 0, "left": 0}, "on": "shelf"})");
+    text.beds.push_back(R"({"id": "bunk", "configuration": "night", "pieces": ["up"]})");
+    return text;
+  };
+  const auto ways_of = [](const TrailerText& text, const char* bed) {
+    for (const Finding& finding : Answered(text).of("way.second"))
+      if (finding.bed.text() == bed) return finding.subjects;
+    return Names{"no such bed"};
+  };
+  EXPECT_EQ(ways_of(with_bunk("25"), "bed"), (Names{"door", "window"}));
+  EXPECT_EQ(std::ranges::count(ways_of(with_bunk("25"), "bunk"), "window"), 0);
+  EXPECT_EQ(std::ranges::count(ways_of(with_bunk("58"), "bed"), "window"), 0);
+  EXPECT_EQ(std::ranges::count(ways_of(with_bunk("58"), "bunk"), "window"), 1);
 }
 
 // The bed stands before the door: no way leads there over the floor, yet it is got out of from the bed.

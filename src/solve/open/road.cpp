@@ -20,7 +20,9 @@ RoadHolds holds_on_the_road(const Plan& plan) {
   if (holds.configuration == nullptr) return holds;
   for (const Piece& piece : plan->pieces)
     for (const Pose& pose : holds.configuration->poses) {
-      if (pose.piece != piece.id || piece.held_by) continue;
+      if (pose.piece != piece.id) continue;
+      if (pose.state == Pose::State::running) holds.running.push_back(piece.id.text());
+      if (piece.held_by || pose.state == Pose::State::running) continue;
       const bool stowed = pose.manner == Pose::Manner::stowed;
       if (stowed && is_behind_a_leaf(plan, pose.stowed_in)) continue;
       std::vector<std::string>& list = stowed                              ? holds.loose

@@ -65,6 +65,8 @@ class Places {
 
   std::vector<StowFit> in(const Plan& plan) {
     for (const Fixture& fixture : plan->fixtures) {
+      // Nobody is sent to the refrigerator or the oven with a heater; what the plan stows there is told.
+      offered_ = fixture.kind != Fixture::Kind::refrigerator && !fixture.heat;
       add(fixture.id.text(), fixture.inside, &fixture);
       for (const Leaf& leaf : fixture.leaves)
         if (leaf.kind == Leaf::Kind::drawer) add(leaf.id.text(), leaf.inside, nullptr);
@@ -83,13 +85,14 @@ class Places {
       fit.stowed_in.push_back(entry.second);
       return true;
     });
-    if (!inside && fit.stowed_in.empty()) return;
+    if ((!inside || !offered_) && fit.stowed_in.empty()) return;
     lay(fit, sides_);
     if (openings_of != nullptr) try_openings(fit, *openings_of, sides_);
     fits_.push_back(std::move(fit));
   }
 
   BoxSides sides_;
+  bool offered_ = true;
   std::vector<std::pair<std::string, std::string>> stowed_;  // place and configuration, not yet told
   std::vector<StowFit> fits_;
 };

@@ -15,7 +15,10 @@ struct RoadHolds {
   std::vector<std::string> on_edge;  ///< of these the pieces that stand on edge; not among `loose`
   std::vector<std::string> heaters;  ///< and the heaters that stand about; not among `loose`
 
-  bool all_named() const { return loose.empty() && on_edge.empty() && heaters.empty(); }
+  std::vector<std::string>
+      running;  ///< heaters that the plan has running under way, held or not; nowhere else
+
+  bool all_named() const { return loose.empty() && on_edge.empty() && heaters.empty() && running.empty(); }
 };
 
 /// The trailer is under way in it: all is shut, and nobody sits in it.

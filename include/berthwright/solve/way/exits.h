@@ -20,12 +20,23 @@ struct ExitOpening {
 };
 std::vector<ExitOpening> exit_openings(const Plan& plan, const Arrangement& arrangement);
 
+/// A bed and what lies on it.
+struct BedPlace {
+  const Bed& bed;
+  const Mattress& mattress;
+};
+/// Whether a body gets from the bed to the opening: within 24 in of it in plan, open over at least 17 in of
+/// height above the mattress (the height a body takes, NFPA 1192), and not beginning above another bed that
+/// lies over this one.
+bool is_reached_from(const Plan& plan, const Arrangement& arrangement, const BedPlace& place,
+                     const Opening& opening);
+
 /// How people get out of one bed.
 struct BedExits {
   std::vector<WayOut> ways;  ///< to each door
   std::vector<Length> away;  ///< of each of the configuration's exit openings from the bed
-  /// Ids, sorted: doors reached by a way as wide as the rule "way.aisle" asks, and openings within 24 in of
-  /// the bed that hold 24 x 17 in; those that do not open here are left out.
+  /// Ids, sorted: doors reached by a way as wide as the rule "way.aisle" asks, and openings that are reached
+  /// from the bed that hold 24 x 17 in; those that do not open here are left out.
   std::vector<std::string> counted;
   /// The same for ways and openings of at least 12 in: where there is none, nobody gets out.
   std::vector<std::string> passable;
