@@ -39,6 +39,20 @@ oracle::CutCase checked_case(const PlacingTask& task, const Placing& placing) {
   return result;
 }
 
+oracle::CutCase checked_strip(Length width, const std::vector<StripPart>& parts,
+                              const StripPlacing& placing) {
+  oracle::CutCase result;
+  result.through = false;
+  result.stock = {{placing.length.ticks(), width.ticks()}};
+  for (const StripPart& part : parts)
+    result.parts.push_back({part.length.ticks(), part.width.ticks(), 1, part.turns});
+  oracle::CheckedSheet sheet{0};
+  for (const StripPlace& place : placing.places)
+    sheet.places.push_back({place.part, box_of(place.at), place.at.width() != parts[place.part].length});
+  result.sheets = {sheet};
+  return result;
+}
+
 PlacingTask generated_job(unsigned seed, std::size_t parts) {
   std::mt19937 dice(seed);
   const auto between = [&](unsigned low, unsigned high) {
