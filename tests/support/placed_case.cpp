@@ -3,7 +3,7 @@
 namespace berthwright {
 namespace {
 
-oracle::Box box_of(const Rect& rect) {
+oracle::CheckedBox box_of(const Rect& rect) {
   return {rect.low.x.ticks(), rect.low.y.ticks(), rect.high.x.ticks(), rect.high.y.ticks()};
 }
 
