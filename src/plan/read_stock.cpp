@@ -142,10 +142,10 @@ void refuse_twins(const Node& list, const std::vector<StockKind>& stock, Reading
         const Node& node = list.children[i];
         const Node* name = node.find("name");
         reading.add(name != nullptr ? *name : node, {.id = "stock.twice",
-                                                 .message = "two pieces of stock have this name",
-                                                 .found = in_quotes(stock[i].id),
-                                                 .allowed = "a name that no other has",
-                                                 .cure = "give one of them another name"});
+                                                     .message = "two pieces of stock have this name",
+                                                     .found = in_quotes(stock[i].id),
+                                                     .allowed = "a name that no other has",
+                                                     .cure = "give one of them another name"});
         break;
       }
 }
@@ -168,6 +168,14 @@ StockMaterial read_material(const Node& node, Reading& reading) {
   material.stock = read_list(stock, reading, "a list of stock", read_stock_kind);
   if (stock != nullptr) refuse_twins(*stock, material.stock, reading);
   material.parts = read_list(fields.find("parts"), reading, "a list of parts", read_stock_part);
+  std::size_t count = 0;
+  for (const StockPart& part : material.parts) count += part.count;
+  if (count > most_things)
+    add_fault(fields, "parts",
+              {.id = "stock.many",
+               .message = "so many parts are not placed at once",
+               .allowed = std::to_string(most_things) + " parts of one material",
+               .cure = "divide the job into several files"});
   fields.finish();
   return material;
 }

@@ -1,10 +1,11 @@
 #include "view/placing_words.h"
 
 #include <algorithm>
-#include <array>
 #include <stdexcept>
 
 #include <berthwright/exact/measure.h>
+
+#include "view/called.h"
 
 namespace berthwright {
 namespace {
@@ -13,12 +14,6 @@ constexpr LengthStyle sawn_style{.feet = false, .parts = 32};
 
 std::string per_mille_text(std::int64_t thousandths) {
   return std::to_string(thousandths / 10) + "." + std::to_string(thousandths % 10) + " %";
-}
-
-std::string capital(std::string_view text) {
-  std::string result(text);
-  if (!result.empty() && result[0] >= 'a' && result[0] <= 'z') result[0] = static_cast<char>(result[0] - 32);
-  return result;
 }
 
 // How the piece could be glued up or seamed from what the stock can give.
@@ -132,7 +127,7 @@ std::string_view word(CostBoundKind kind) {
 
 std::string job_name(const StockJob& job, Unit own) {
   const StockMaterial& material = *job.material;
-  std::string text = capital(word(material.goods)) + " " + material.name;
+  std::string text = capital_first(word(material.goods)) + " " + material.name;
   if (material.thickness) text += ", " + sawn(*material.thickness, own);
   return text;
 }
@@ -176,7 +171,8 @@ std::string stock_place_sentence(const StockJob& job, const StockPlace& place, U
 std::string cost_sentence(const StockJob& job, const std::string& currency) {
   const Placing& placing = job.placing;
   if (placing.cuts.empty()) return "Nothing is cut.";
-  std::string text = "Cost " + money_text(placing.cost, currency) + ". ";
+  std::string text = "Cost " + money_text(placing.cost, currency) +
+                     (placing.unplaced.empty() ? ". " : ", without what has no place. ");
   const std::string why = std::string(bound_words(placing.bound_kind));
   if (placing.cost == placing.bound) return text + "Nobody cuts it for less, " + why + ".";
   // Rounded up: the gap is never told as smaller than it is.

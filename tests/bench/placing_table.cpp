@@ -8,10 +8,12 @@
 #include <functional>
 #include <iostream>
 #include <map>
+#include <sstream>
 #include <string>
 
 #include <berthwright/solve/place/placing.h>
 #include <berthwright/solve/place/sheet_worth.h>
+#include <berthwright/solve/place/strip.h>
 
 #include "support/placed_case.h"
 
@@ -21,7 +23,7 @@ namespace {
 struct Measured {
   std::int64_t found = 0;
   std::int64_t bound = 0;
-  bool sound = true;
+  bool sound = true;  ///< the worth of one sheet is a number, with nothing to be checked
 };
 
 struct BenchCase {
@@ -93,6 +95,48 @@ std::vector<BenchCase> job_cases(std::size_t rounds) {
   return cases;
 }
 
+/// A strip of Hopper & Turton (2001), whose parts fill it without waste.
+struct StripSet {
+  std::string name;
+  std::int64_t width = 0;
+  std::int64_t best = 0;
+  std::vector<StripPart> parts{};
+};
+std::vector<StripSet> strip_sets() {
+  std::vector<StripSet> sets;
+  std::ifstream in(BERTHWRIGHT_STRIPS);
+  for (std::string line; std::getline(in, line);) {
+    std::istringstream words(line);
+    std::string kind;
+    std::int64_t wide = 0;
+    std::int64_t high = 0;
+    std::int64_t count = 0;
+    words >> kind;
+    if (kind == "INSTANCE") words >> sets.emplace_back().name;
+    if (kind == "BIN") words >> sets.back().width >> sets.back().best;
+    if (kind == "ITEM" && words >> wide >> high >> count)
+      sets.back().parts.insert(sets.back().parts.end(), static_cast<std::size_t>(count),
+                               {units(high), units(wide)});
+  }
+  return sets;
+}
+
+// Ten times the rounds of a job: about a minute for the largest.
+std::vector<BenchCase> strip_cases(std::size_t rounds) {
+  std::vector<BenchCase> cases;
+  for (const StripSet& set : strip_sets())
+    for (const bool turns : {true, false})
+      cases.push_back({set.name + ", strip, " + (turns ? "turned" : "fixed"), std::to_string(set.best), [=] {
+                         std::vector<StripPart> parts = set.parts;
+                         for (StripPart& part : parts) part.turns = turns;
+                         const StripPlacing placing = placed_on_strip(units(set.width), parts, 10 * rounds);
+                         const bool sound =
+                             oracle::cut_faults(checked_strip(units(set.width), parts, placing)).empty();
+                         return Measured{placing.length.ticks(), placing.bound.ticks(), sound};
+                       }});
+  return cases;
+}
+
 std::map<std::string, std::string> lines_in(const std::string& file) {
   std::map<std::string, std::string> lines;
   std::ifstream in(file);
@@ -120,6 +164,7 @@ std::string line_of(const BenchCase& one) {
 int run_table(const std::string& file, std::size_t rounds) {
   std::vector<BenchCase> cases = worth_cases();
   for (BenchCase& job : job_cases(rounds)) cases.push_back(std::move(job));
+  for (BenchCase& strip : strip_cases(rounds)) cases.push_back(std::move(strip));
   const std::map<std::string, std::string> known = lines_in(file);
   std::ofstream out(file, std::ios::app);
   std::cout << "instance\tbest known\tfound\tbound\tgap\ttime\tchecked\n";
@@ -129,7 +174,7 @@ int run_table(const std::string& file, std::size_t rounds) {
     const std::string line = there != known.end() ? there->second : line_of(one);
     std::cout << line << std::endl;
     if (there == known.end()) out << line << std::endl;
-    if (!one.name.starts_with("job")) continue;
+    if (one.name.find("sheet") != std::string::npos) continue;
     std::string rest = line;
     for (int field = 0; field < 4; ++field) rest = rest.substr(rest.find('\t') + 1);
     auto& [sum, count] = gaps[one.name.substr(one.name.rfind(' ') + 1)];

@@ -5,14 +5,14 @@
 namespace berthwright::oracle {
 namespace {
 
-std::int64_t across(const Box& box) { return box[2] - box[0]; }
-std::int64_t up(const Box& box) { return box[3] - box[1]; }
-bool apart(const Box& a, const Box& b, std::int64_t by) {
+std::int64_t across(const CheckedBox& box) { return box[2] - box[0]; }
+std::int64_t up(const CheckedBox& box) { return box[3] - box[1]; }
+bool apart(const CheckedBox& a, const CheckedBox& b, std::int64_t by) {
   return a[2] + by <= b[0] || b[2] + by <= a[0] || a[3] + by <= b[1] || b[3] + by <= a[1];
 }
 
 struct SawnPiece {
-  Box box{};
+  CheckedBox box{};
   std::size_t stage = 0;
   bool crosswise = false;
 };
@@ -24,9 +24,9 @@ class SheetChecker {
 
   void check() {
     for (const CheckedPlace& place : sheet_.places) check_place(place);
-    std::vector<Box> boxes;
+    std::vector<CheckedBox> boxes;
     for (const CheckedPlace& place : sheet_.places) boxes.push_back(place.at);
-    for (const Box& offcut : sheet_.offcuts) {
+    for (const CheckedBox& offcut : sheet_.offcuts) {
       if (std::min(across(offcut), up(offcut)) < of_.least_offcut) say("an offcut too small to keep");
       boxes.push_back(offcut);
     }
@@ -49,15 +49,15 @@ class SheetChecker {
     if (place.turned && !part.turns) say("turned against grain or nap");
   }
 
-  void check_within(const Box& box) {
+  void check_within(const CheckedBox& box) {
     const std::int64_t trim = stock_.trim;
     if (box[0] < trim || box[1] < trim || box[2] > stock_.length - trim || box[3] > stock_.width - trim)
       say("reaches beyond the trimmed stock");
-    for (const Box& defect : stock_.defects)
+    for (const CheckedBox& defect : stock_.defects)
       if (!apart(box, defect, 0)) say("lies on a defect");
   }
 
-  void saw(const std::vector<Box>& wanted) {
+  void saw(const std::vector<CheckedBox>& wanted) {
     const std::int64_t trim = stock_.trim;
     std::vector<SawnPiece> pieces{{{trim, trim, stock_.length - trim, stock_.width - trim}}};
     for (const CheckedCut& cut : sheet_.cuts) {
@@ -72,15 +72,15 @@ class SheetChecker {
           piece->stage + (piece->stage > 0 && piece->crosswise == cut.crosswise ? 0 : 1);
       if (of_.most_stages > 0 && stage > of_.most_stages) say("more stages than allowed");
       if (cut.stage < stage) say("a stage too early");
-      Box first = cut.piece;
-      Box second = cut.piece;
+      CheckedBox first = cut.piece;
+      CheckedBox second = cut.piece;
       first[low + 2] = cut.at;
       second[low] = cut.at + of_.kerf;
       pieces.erase(piece);
       pieces.push_back({first, stage, cut.crosswise});
       if (second[low] < second[low + 2]) pieces.push_back({second, stage, cut.crosswise});
     }
-    for (const Box& box : wanted)
+    for (const CheckedBox& box : wanted)
       if (std::ranges::find(pieces, box, &SawnPiece::box) == pieces.end()) say("not cut out by the cuts");
   }
 

@@ -9,7 +9,7 @@
 namespace berthwright::oracle {
 
 /// Low x, low y, high x, high y, in whole units.
-using Box = std::array<std::int64_t, 4>;
+using CheckedBox = std::array<std::int64_t, 4>;
 
 struct CheckedStock {
   std::int64_t length = 0;
@@ -17,7 +17,7 @@ struct CheckedStock {
   std::int64_t trim = 0;
   std::int64_t count = -1;  ///< -1: as many as are wanted
   std::int64_t price = 0;
-  std::vector<Box> defects{};
+  std::vector<CheckedBox> defects{};
 };
 struct CheckedPart {
   std::int64_t length = 0;
@@ -27,11 +27,11 @@ struct CheckedPart {
 };
 struct CheckedPlace {
   std::size_t part = 0;
-  Box at{};
+  CheckedBox at{};
   bool turned = false;
 };
 struct CheckedCut {
-  Box piece{};
+  CheckedBox piece{};
   bool crosswise = false;
   std::int64_t at = 0;
   std::size_t stage = 0;
@@ -40,7 +40,7 @@ struct CheckedSheet {
   std::size_t stock = 0;
   std::vector<CheckedPlace> places{};
   std::vector<CheckedCut> cuts{};
-  std::vector<Box> offcuts{};
+  std::vector<CheckedBox> offcuts{};
 };
 /// What somebody says can be cut, with everything that it must keep.
 struct CutCase {

@@ -64,7 +64,43 @@ Counts counts_of(const std::vector<CuttablePart>& parts) {
   return counts;
 }
 
+// Whether what is left of the parts finds a place on the cells that are free.
+bool finds_places(std::vector<std::vector<bool>>& taken, const std::vector<CuttablePart>& parts,
+                  std::size_t from) {
+  if (from == parts.size()) return true;
+  const int length = static_cast<int>(taken.size());
+  const int width = static_cast<int>(taken[0].size());
+  for (const bool turned : {false, true}) {
+    if (turned && !parts[from].turns) continue;
+    const int l = turned ? parts[from].width : parts[from].length;
+    const int w = turned ? parts[from].length : parts[from].width;
+    for (int x = 0; x + l <= length; ++x)
+      for (int y = 0; y + w <= width; ++y) {
+        const auto each_cell = [&](const auto& visit) {
+          for (int i = x; i < x + l; ++i)
+            for (int j = y; j < y + w; ++j)
+              visit(taken[static_cast<std::size_t>(i)], static_cast<std::size_t>(j));
+        };
+        bool free = true;
+        each_cell([&](std::vector<bool>& row, std::size_t j) { free = free && !row[j]; });
+        if (!free) continue;
+        each_cell([](std::vector<bool>& row, std::size_t j) { row[j] = true; });
+        if (finds_places(taken, parts, from + 1)) return true;
+        each_cell([](std::vector<bool>& row, std::size_t j) { row[j] = false; });
+      }
+  }
+  return false;
+}
+
 }  // namespace
+
+int shortest_strip_by_every_place(int width, const std::vector<CuttablePart>& parts) {
+  for (int length = 1;; ++length) {
+    std::vector<std::vector<bool>> taken(static_cast<std::size_t>(length),
+                                         std::vector<bool>(static_cast<std::size_t>(width)));
+    if (finds_places(taken, parts, 0)) return length;
+  }
+}
 
 int most_worth_by_every_cut(int length, int width, const std::vector<CuttablePart>& parts) {
   return EveryCut(parts).worth(length, width, counts_of(parts));

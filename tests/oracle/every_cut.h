@@ -25,4 +25,7 @@ struct PricedSheet {
 /// The least cost to cut all parts, any number of sheets of each size; less than nothing: it cannot be done.
 int least_cost_by_every_cut(const std::vector<PricedSheet>& sheets, const std::vector<CuttablePart>& parts);
 
+/// The shortest strip of that width that holds all parts, anywhere on whole units: every place of every part.
+int shortest_strip_by_every_place(int width, const std::vector<CuttablePart>& parts);
+
 }  // namespace berthwright::oracle

@@ -3,7 +3,7 @@
 namespace berthwright {
 namespace {
 
-oracle::Box box_of(const Rect& rect) {
+oracle::CheckedBox box_of(const Rect& rect) {
   return {rect.low.x.ticks(), rect.low.y.ticks(), rect.high.x.ticks(), rect.high.y.ticks()};
 }
 
@@ -36,6 +36,20 @@ oracle::CutCase checked_case(const PlacingTask& task, const Placing& placing) {
   result.cost = placing.cost;
   result.through = task.manner == CutManner::through;
   result.most_stages = task.stages.value_or(0);
+  return result;
+}
+
+oracle::CutCase checked_strip(Length width, const std::vector<StripPart>& parts,
+                              const StripPlacing& placing) {
+  oracle::CutCase result;
+  result.through = false;
+  result.stock = {{placing.length.ticks(), width.ticks()}};
+  for (const StripPart& part : parts)
+    result.parts.push_back({part.length.ticks(), part.width.ticks(), 1, part.turns});
+  oracle::CheckedSheet sheet{0};
+  for (const StripPlace& place : placing.places)
+    sheet.places.push_back({place.part, box_of(place.at), place.at.width() != parts[place.part].length});
+  result.sheets = {sheet};
   return result;
 }
 

@@ -12,7 +12,7 @@ constexpr std::int64_t no_cover = std::numeric_limits<std::int64_t>::max();
 constexpr std::size_t most_cover_nodes = 100'000;
 constexpr std::size_t most_functions = 100;
 
-Int128 divided_up(Int128 a, Int128 b) { return (a + b - 1) / b; }
+Int128 quotient_up(Int128 a, Int128 b) { return (a + b - 1) / b; }
 
 class CoverSearch {
  public:
@@ -48,7 +48,7 @@ class CoverSearch {
         const Int128 given = rows_[r].given[order_[o]];
         if (given <= 0 || stock_[order_[o]].count == std::size_t{0}) continue;
         least = std::min(least,
-                         static_cast<std::int64_t>(divided_up(wanted[r] * stock_[order_[o]].price, given)));
+                         static_cast<std::int64_t>(quotient_up(wanted[r] * stock_[order_[o]].price, given)));
       }
       most = std::max(most, least);
     }
@@ -81,7 +81,7 @@ class CoverSearch {
     Int128 most = 0;
     for (std::size_t r = 0; r < rows_.size(); ++r)
       if (wanted[r] > 0 && rows_[r].given[kind] > 0)
-        most = std::max(most, divided_up(wanted[r], rows_[r].given[kind]));
+        most = std::max(most, quotient_up(wanted[r], rows_[r].given[kind]));
     if (stock_[kind].count) most = std::min<Int128>(most, static_cast<std::int64_t>(*stock_[kind].count));
     return static_cast<std::size_t>(most);
   }
@@ -178,7 +178,7 @@ std::int64_t cover_at_least(const std::vector<KerfStock>& stock, const CoverRow&
   for (std::size_t k = 0; k < stock.size(); ++k)
     if (row.given[k] > 0)
       least =
-          std::min(least, static_cast<std::int64_t>(divided_up(row.wanted * stock[k].price, row.given[k])));
+          std::min(least, static_cast<std::int64_t>(quotient_up(row.wanted * stock[k].price, row.given[k])));
   return row.wanted <= 0 ? 0 : least;
 }
 

@@ -56,12 +56,12 @@ class BlockSearch {
  private:
   void join_with_closed(std::size_t block) {
     closed_.push_back(block);
-    for (std::size_t c = 0; c < closed_.size(); ++c) {
+    for (const std::size_t closed : closed_) {
       const WorthyBlock& a = blocks_[block];
-      const WorthyBlock& b = blocks_[closed_[c]];
+      const WorthyBlock& b = blocks_[closed];
       const bool beside = a.length + b.length <= length_;
       const bool behind = a.width + b.width <= width_;
-      if (stale_[closed_[c]] || (!beside && !behind)) continue;
+      if (stale_[closed] || (!beside && !behind)) continue;
       PartCounts counts = a.counts;
       bool enough = true;
       for (std::size_t i = 0; i < counts.size() && enough; ++i) {
@@ -69,7 +69,7 @@ class BlockSearch {
         enough = counts[i] <= most_[i];
       }
       if (!enough) continue;
-      const std::pair pair(closed_[c], block);
+      const std::pair pair(closed, block);
       const std::int64_t worth = a.worth + b.worth;
       const WorthyBlock along{a.length + b.length, std::max(a.width, b.width), worth, counts, 0, pair, false};
       const WorthyBlock across{std::max(a.length, b.length), a.width + b.width, worth, counts, 0, pair, true};
