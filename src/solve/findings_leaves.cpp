@@ -106,7 +106,7 @@ void add_road_findings(const Plan& plan, std::vector<Finding>& findings) {
     Finding finding = finding_of(plan, rule);
     finding.subjects = subjects;
     finding.status = status;
-    if (status != Status::met) finding.cure = Cure{Cure::Kind::state_measure, {}, {}};
+    if (status == Status::unknown) finding.cure = Cure{Cure::Kind::state_measure, {}, {}};
     if (!subjects.empty() && finding.cure) {
       finding.cure->subject = subjects.front();
       finding.cure->alike.assign(subjects.begin() + 1, subjects.end());
@@ -117,7 +117,7 @@ void add_road_findings(const Plan& plan, std::vector<Finding>& findings) {
   if (holds.configuration == nullptr) return add("road.unchecked", {}, Status::unknown);
   if (!holds.heaters.empty()) add("road.heater", holds.heaters, Status::unknown);
   if (!holds.running.empty()) {
-    add("road.heater", holds.running, Status::not_met);
+    add("road.heater", holds.running, Status::unknown);
     findings.back().variant = "running";
   }
   if (!holds.on_edge.empty()) add("road.on-edge", holds.on_edge, Status::unknown);

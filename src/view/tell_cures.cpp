@@ -168,8 +168,7 @@ std::string moved_there(const ToldCure& told) {
     case Cure::Kind::move_apart:
       return "Move " + told.thing() + to_where(told) + " by " + told.by() +
              (told.finding.rule.text().starts_with("heat.")
-                  ? ", and no nearer than asked to anything else that burns; where no place does that, leave "
-                    "it off."
+                  ? ", clear of all else that burns, or leave it off."
                   : ".");
     case Cure::Kind::shift:
       return "Move " + told.thing() + " by " + told.by() + toward(told) + ".";

@@ -61,7 +61,8 @@ std::string on_edge(const Telling& t) {
 
 std::string heater(const Telling& t) {
   if (t.variant() == "running")
-    return "The plan has " + listed(t, 0, " and ") + " running on the road, where nothing that heats may.";
+    return "On the road the plan has " + listed(t, 0, " and ") +
+           " running, or does not call it off; nothing that heats may run there.";
   return listed(t, 0, " and ") + (t.has_subject(1) ? " stand" : " stands") +
          " about on the road, and the plan names nothing that holds " + (t.has_subject(1) ? "them." : "it.");
 }

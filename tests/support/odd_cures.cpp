@@ -136,6 +136,16 @@ std::vector<TrailerText> what_must_stay_overhead() {
   return {seat, arches, low, tiny};
 }
 
+// A heater that is off on the road and held by nothing; a bunk with a rail and thin foam.
+std::vector<TrailerText> what_must_be_held() {
+  TrailerText off = what_opens("20");
+  off.road = {R"({"piece": "H", "at": {"front": 53, "left": 40}, "state": "off"})"};
+  TrailerText railed = bunk("75", "24", "45", "46");
+  railed.pieces = {R"({"id": "M", "kind": "cushion", "length": 75, "width": 24, "thickness": 3})"};
+  railed.fixtures.push_back(box("rail", "guard rail", {"0", "24", "75", "1", "45", "56"}));
+  return {off, railed};
+}
+
 }  // namespace
 
 std::vector<TrailerText> plans_with_odd_cures() {
@@ -155,6 +165,7 @@ std::vector<TrailerText> plans_with_odd_cures() {
   for (TrailerText& text : rooms_too_small()) plans.push_back(std::move(text));
   for (TrailerText& text : what_stays_as_it_is()) plans.push_back(std::move(text));
   for (TrailerText& text : what_must_stay_on_the_way()) plans.push_back(std::move(text));
+  for (TrailerText& text : what_must_be_held()) plans.push_back(std::move(text));
   for (TrailerText& text : what_must_stay_overhead()) plans.push_back(std::move(text));
   return plans;
 }

@@ -16,7 +16,7 @@ struct RoadHolds {
   std::vector<std::string> heaters;  ///< and the heaters that stand about; not among `loose`
 
   std::vector<std::string>
-      running;  ///< heaters that the plan has running under way, held or not; nowhere else
+      running;  ///< heaters that the plan does not call off under way, held or not; nowhere else
 
   bool all_named() const { return loose.empty() && on_edge.empty() && heaters.empty() && running.empty(); }
 };
