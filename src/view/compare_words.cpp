@@ -90,7 +90,8 @@ std::string load_figure_text(const LoadFigure& figure, const Plan& plan) {
     if (const auto* load = std::get_if<LoadSpan>(&*figure.value))
       text = load_words(figure.kind, *load, plan->unit);
     if (const auto* length = std::get_if<LengthSpan>(&*figure.value)) text = where_text(*length, plan->unit);
-    if (const auto* share = std::get_if<ShareSpan>(&*figure.value)) text = share_text(*share);
+    if (const auto* share = std::get_if<ShareSpan>(&*figure.value))
+      text = share_text(*share, share_range(*figure.range));
     if (const auto* count = std::get_if<CountSpan>(&*figure.value)) text = count_text(figure, *count, plan);
     if (const auto* least = std::get_if<AtLeast>(&*figure.value))
       text = "at least " + count_text(figure, {least->low, least->low}, plan);

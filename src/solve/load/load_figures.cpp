@@ -23,14 +23,17 @@ class FiguresOf {
     }
     if (!plan_->chassis) return;
     if (plan_->chassis->towed) add(FigureKind::coupling_change, balance.coupling_change);
+    const auto given = [](const std::optional<Mass>& limit, Asked kind) {
+      return limit ? std::optional(kind) : std::nullopt;
+    };
     add(FigureKind::whole,
         balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most}) : std::nullopt,
-        Asked::whole_limit);
-    if (plan_->chassis->towed) add_carriers(balance);
-    if (plan_->chassis->track) {
-      add(FigureKind::whole_across, balance.whole_across);
-      add(FigureKind::sides, balance.side, Asked::sides);
-    }
+        given(plan_->chassis->whole_limit, Asked::whole_limit));
+    if (plan_->chassis->towed)
+      add_carriers(balance, given(plan_->chassis->coupling_limit, Asked::coupling_limit),
+                   given(plan_->chassis->axle_limit, Asked::axle_limit));
+    if (plan_->chassis->track) add(FigureKind::whole_across, balance.whole_across);
+    if (plan_->chassis->track || balance.side) add(FigureKind::sides, balance.side, Asked::sides);
     if (plan_->chassis->whole_limit) add(FigureKind::cargo_left, balance.cargo_left);
   }
 
@@ -43,7 +46,9 @@ class FiguresOf {
       figures_.push_back({FigureKind::circuit, tanks_, plan_->supply->circuits[i].id,
                           counted(figures.counted, figures.is_known()), figures.status});
     }
-    add(FigureKind::supply, counted(watts, supply.no_figure.empty()), LoadVerdict::Kind::supply);
+    add(FigureKind::supply, counted(watts, supply.no_figure.empty()));
+    // Whether the circuits carry theirs is told of each.
+    if (supply.whole) figures_.back().status = supply.whole->status;
     std::int64_t together = 0;
     for (const std::size_t i : supply.together) together += supply.loads[i].draw.watts;
     add(FigureKind::together, counted(together, supply.is_known()));
@@ -62,12 +67,12 @@ class FiguresOf {
   std::vector<LoadFigure> figures() && { return std::move(figures_); }
 
  private:
-  void add_carriers(const Balance& balance) {
-    using Asked = LoadVerdict::Kind;
-    add(FigureKind::coupling, balance.coupling, Asked::coupling_limit);
-    add(FigureKind::axle, balance.axle, Asked::axle_limit);
+  using MaybeAsked = std::optional<LoadVerdict::Kind>;
+  void add_carriers(const Balance& balance, MaybeAsked of_coupling, MaybeAsked of_axle) {
+    add(FigureKind::coupling, balance.coupling, of_coupling);
+    add(FigureKind::axle, balance.axle, of_axle);
     add(FigureKind::whole_along, balance.whole_along);
-    add(FigureKind::share, balance.share, Asked::share);
+    add(FigureKind::share, balance.share, LoadVerdict::Kind::share);
     figures_.back().range = plan_->chassis->range;
   }
   static LoadFigure::Value counted(std::int64_t count, bool is_known) {
