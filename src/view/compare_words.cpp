@@ -81,6 +81,7 @@ bool is_change(LoadFigure::Kind kind) {
 std::string load_words(LoadFigure::Kind kind, const LoadSpan& load, Unit own) {
   if (!load.low && !load.high) return "unknown";
   if (kind == LoadFigure::Kind::added) return load_text(MassSpan{*load.low, load.high}, own);
+  if (kind == LoadFigure::Kind::cargo_left) return left_text(load, own);
   return is_change(kind) ? change_text(load, own) : load_text(load, own);
 }
 
@@ -267,7 +268,8 @@ std::vector<std::string> lacking_configurations(const Comparison& of) {
   const Plan& first = *of.first->plan;
   const Plan& second = *of.second->plan;
   const auto tracked = [](const Plan& plan) { return plan->chassis && plan->chassis->track; };
-  if (first->chassis && second->chassis && (!tracked(first) || !tracked(second)))
+  const auto towed = [](const Plan& plan) { return plan->chassis && plan->chassis->towed; };
+  if (towed(first) && towed(second) && (!tracked(first) || !tracked(second)))
     told.push_back(std::string(tracked(first)    ? "B does not say"
                                : tracked(second) ? "A does not say"
                                                  : "Neither plan says") +

@@ -97,6 +97,18 @@ TEST(CompareWords, CallAFigureUnknownThatHasNoEnd) {
             "at least 1000 lb (453.5 kg)");
 }
 
+// A plate of 1204.4 lb less 1000 leaves 204.4: not 205.
+TEST(CompareWords, TellNoRoomLargerThanItIs) {
+  const auto plate = [](const std::string& limit) {
+    TrailerText text;
+    text.more = R"("chassis": {"coupling": 40, "axle": 70, "limits": {"whole": ")" + limit +
+                R"("}, "weighed": {"coupling": "120 lb", "axle": "880 lb"}}, )";
+    return text;
+  };
+  const ComparedTexts both(plate("1204.4 lb"), plate("1300 lb"));
+  EXPECT_EQ(compared_side(both.one, both.figure(LoadFigure::Kind::cargo_left).first), "204 lb (92.7 kg)");
+}
+
 TEST(CompareWords, TellWhatNeverComesAbout) {
   const ComparedTexts both(warming_heater("100"), warming_heater("8000"));
   const ComparedFigure& figure = both.figure(LoadFigure::Kind::warm_up);
@@ -187,6 +199,9 @@ TEST(CompareWords, SaysWhySidesAreNotCompared) {
   EXPECT_EQ(told(track, ""), "B does not say" + end);
   EXPECT_EQ(told("", track), "A does not say" + end);
   EXPECT_EQ(told(track, track), "");
+  TrailerText van;
+  van.more = R"("chassis": {"towed": false}, )";
+  EXPECT_TRUE(lacking_configurations(ComparedTexts(van, van).of).empty());
 }
 
 TEST(CompareSheets, TheTableEndsWithWhatIsLackingAndWhatBetterMeans) {

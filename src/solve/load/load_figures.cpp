@@ -23,15 +23,9 @@ class FiguresOf {
     }
     if (!plan_->chassis) return;
     if (plan_->chassis->towed) add(FigureKind::coupling_change, balance.coupling_change);
-    const auto given = [](const std::optional<Mass>& limit, Asked kind) {
-      return limit ? std::optional(kind) : std::nullopt;
-    };
-    add(FigureKind::whole,
-        balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most}) : std::nullopt,
-        given(plan_->chassis->whole_limit, Asked::whole_limit));
-    if (plan_->chassis->towed)
-      add_carriers(balance, given(plan_->chassis->coupling_limit, Asked::coupling_limit),
-                   given(plan_->chassis->axle_limit, Asked::axle_limit));
+    // Nobody has weighed a van here; what its plate allows is asked all the same.
+    if (plan_->chassis->towed || plan_->chassis->whole_limit) add_whole(balance);
+    if (plan_->chassis->towed) add_carriers(balance);
     if (plan_->chassis->track) add(FigureKind::whole_across, balance.whole_across);
     if (plan_->chassis->track || balance.side) add(FigureKind::sides, balance.side, Asked::sides);
     if (plan_->chassis->whole_limit) add(FigureKind::cargo_left, balance.cargo_left);
@@ -67,12 +61,22 @@ class FiguresOf {
   std::vector<LoadFigure> figures() && { return std::move(figures_); }
 
  private:
-  using MaybeAsked = std::optional<LoadVerdict::Kind>;
-  void add_carriers(const Balance& balance, MaybeAsked of_coupling, MaybeAsked of_axle) {
-    add(FigureKind::coupling, balance.coupling, of_coupling);
-    add(FigureKind::axle, balance.axle, of_axle);
+  /// A weight is known where its plate is not.
+  static std::optional<LoadVerdict::Kind> given(const std::optional<Mass>& limit, LoadVerdict::Kind kind) {
+    return limit ? std::optional(kind) : std::nullopt;
+  }
+  void add_whole(const Balance& balance) {
+    add(FigureKind::whole,
+        balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most}) : std::nullopt,
+        given(plan_->chassis->whole_limit, LoadVerdict::Kind::whole_limit));
+  }
+  void add_carriers(const Balance& balance) {
+    using Asked = LoadVerdict::Kind;
+    const Chassis& chassis = *plan_->chassis;
+    add(FigureKind::coupling, balance.coupling, given(chassis.coupling_limit, Asked::coupling_limit));
+    add(FigureKind::axle, balance.axle, given(chassis.axle_limit, Asked::axle_limit));
     add(FigureKind::whole_along, balance.whole_along);
-    add(FigureKind::share, balance.share, LoadVerdict::Kind::share);
+    add(FigureKind::share, balance.share, Asked::share);
     figures_.back().range = plan_->chassis->range;
   }
   static LoadFigure::Value counted(std::int64_t count, bool is_known) {

@@ -14,6 +14,10 @@ struct Builder {
   NestPairs& pairs;
   NestGround ground;
   NestSpots laid{};
+  std::vector<NestPoint> reached = std::vector<NestPoint>(task.shapes.size());  // by shape
+  std::size_t in_the_way = 0;
+
+  static bool is_before(NestPoint a, NestPoint b) { return a.x != b.x ? a.x < b.x : a.y < b.y; }
 
   bool is_lawful(std::size_t shape, NestPoint at) const {
     const NestShape& s = task.shapes[shape];
@@ -27,10 +31,12 @@ struct Builder {
     std::vector<NestPoint> places;
     const std::int64_t top = ground.width - task.shapes[shape].height;
     const auto add = [&](NestPoint p) {
-      if (is_lawful(shape, p)) places.push_back(p);
+      // Left of where the shape lay free last nothing has been since.
+      if (!is_before(p, reached[shape]) && is_lawful(shape, p)) places.push_back(p);
     };
     for (std::int64_t bay = 0; bay < ground.count; ++bay) add({bay * ground.bay, 0});
     for (const NestSpot& other : laid) {
+      if (other.at.x + task.shapes[other.shape].width < reached[shape].x) continue;
       const NestPairs::Seen seen = pairs.of(other.shape, shape);
       const double sign = seen.turned ? -1 : 1;
       for (const NestBorder& b : seen.pair->border())
@@ -45,21 +51,29 @@ struct Builder {
           add({other.at.x - other.at.x % ground.bay, p.y});
         }
     }
-    std::ranges::sort(places, [](NestPoint a, NestPoint b) { return a.x != b.x ? a.x < b.x : a.y < b.y; });
+    std::ranges::sort(places, is_before);
+    const auto same = std::ranges::unique(places);
+    places.erase(same.begin(), same.end());
     return places;
   }
 
-  bool is_free(const NestSpot& spot) const {
-    return std::ranges::none_of(laid, [&](const NestSpot& other) { return pairs.clash(other, spot); });
+  // What was in the way last is likely to be so next.
+  bool is_free(const NestSpot& spot) {
+    if (in_the_way < laid.size() && pairs.clash(laid[in_the_way], spot)) return false;
+    const auto other = std::ranges::find_if(laid, [&](const NestSpot& o) { return pairs.clash(o, spot); });
+    if (other == laid.end()) return true;
+    in_the_way = static_cast<std::size_t>(other - laid.begin());
+    return false;
   }
 
-  NestSpot best_for(const NestTask::Part& part) const {
+  NestSpot best_for(const NestTask::Part& part) {
     std::optional<NestSpot> best;
     std::int64_t end = 0;
     for (std::size_t shape = part.first; shape < part.first + part.count; ++shape)
       for (const NestPoint place : corners_for(shape)) {
         if (best && place.x + task.shapes[shape].width >= end) break;
         if (!is_free({shape, place})) continue;
+        reached[shape] = place;
         best = {shape, place};
         end = place.x + task.shapes[shape].width;
         break;
@@ -118,7 +132,8 @@ struct Pusher {
 
 }  // namespace
 
-NestSpots pushed_left(const NestTask& task, NestPairs& pairs, const NestGround& ground, NestSpots spots) {
+NestSpots pushed_left(NestPairs& pairs, const NestGround& ground, NestSpots spots) {
+  const NestTask& task = pairs.task();
   Pusher pusher{task, pairs, ground, std::move(spots)};
   std::vector<std::size_t> order(task.parts.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
@@ -149,7 +164,8 @@ NestGround closed_up(const NestTask& task, NestGround ground, const NestSpots& s
   return ground;
 }
 
-NestBuilt nest_built(const NestTask& task, NestPairs& pairs, const NestGround& bays) {
+NestBuilt nest_built(NestPairs& pairs, const NestGround& bays) {
+  const NestTask& task = pairs.task();
   Builder builder{task, pairs, bays};
   NestSpots spots(task.parts.size());
   for (const std::size_t part : largest_first(task)) {

@@ -10,11 +10,11 @@ struct NestBuilt {
   NestGround ground;
   NestSpots spots;
 };
-NestBuilt nest_built(const NestTask& task, NestPairs& pairs, const NestGround& bays);
+NestBuilt nest_built(NestPairs& pairs, const NestGround& bays);
 
 /// Spots of a layout without overlap, each part in turn moved to the left as far as it lies free, a few
 /// times.
-NestSpots pushed_left(const NestTask& task, NestPairs& pairs, const NestGround& ground, NestSpots spots);
+NestSpots pushed_left(NestPairs& pairs, const NestGround& ground, NestSpots spots);
 
 /// The shortest ground of these bays that holds the spots.
 NestGround closed_up(const NestTask& task, NestGround ground, const NestSpots& spots);

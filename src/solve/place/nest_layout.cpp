@@ -2,17 +2,37 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 
 namespace berthwright {
 NestPairs::NestPairs(const NestTask& task) : task_(task), pairs_(task.shapes.size() * task.shapes.size()) {}
+
+NestPairs::~NestPairs() {
+  for (const auto& pair : pairs_) delete pair.load();
+}
 
 NestPairs::Seen NestPairs::of(std::size_t first, std::size_t second) {
   const bool turned = second < first;
   const std::size_t a = turned ? second : first;
   const std::size_t b = turned ? first : second;
-  auto& pair = pairs_[a * task_.shapes.size() + b];
-  if (!pair) pair = std::make_unique<NestPair>(task_.shapes[a], task_.shapes[b]);
-  return {pair.get(), turned};
+  std::atomic<const NestPair*>& place = pairs_[a * task_.shapes.size() + b];
+  const NestPair* pair = place.load(std::memory_order_acquire);
+  if (pair == nullptr) {
+    auto made = std::make_unique<const NestPair>(task_.shapes[a], task_.shapes[b]);
+    // Another thread may have been sooner with the same.
+    if (place.compare_exchange_strong(pair, made.get())) pair = made.release();
+  }
+  return {pair, turned};
+}
+
+bool NestPairs::clash(const NestSpot& a, const NestSpot& b) {
+  const NestShape& s = task_.shapes[a.shape];
+  const NestShape& t = task_.shapes[b.shape];
+  if (a.at.x >= b.at.x + t.width || b.at.x >= a.at.x + s.width || a.at.y >= b.at.y + t.height ||
+      b.at.y >= a.at.y + s.height)
+    return false;
+  const Seen seen = of(a.shape, b.shape);
+  return seen.pair->clash(seen.place(a.at, b.at));
 }
 
 NestLayout::NestLayout(const NestTask& task, NestPairs& pairs)

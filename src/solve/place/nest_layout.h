@@ -1,8 +1,8 @@
 #pragma once
 
+#include <atomic>
 #include <cstddef>
 #include <cstdint>
-#include <memory>
 #include <vector>
 
 #include "solve/place/nest_dice.h"
@@ -36,13 +36,17 @@ struct NestSpot {
 };
 using NestSpots = std::vector<NestSpot>;
 
-/// All pairs of shapes of a task.
+/// All pairs of shapes of a task, each made when it is first asked for; threads may ask at once.
 class NestPairs {
  public:
   explicit NestPairs(const NestTask& task);
+  ~NestPairs();
+  NestPairs(const NestPairs&) = delete;
+  NestPairs& operator=(const NestPairs&) = delete;
+  const NestTask& task() const { return task_; }
   /// Where the second must not lie beside the first; with `turned`, the first beside the second.
   struct Seen {
-    NestPair* pair = nullptr;
+    const NestPair* pair = nullptr;
     bool turned = false;
     /// From what lies at `first` to what lies at `second`, as the pair wants it.
     NestPoint place(NestPoint first, NestPoint second) const {
@@ -50,12 +54,11 @@ class NestPairs {
     }
   };
   Seen of(std::size_t first, std::size_t second);
-  bool clash(const NestSpot& a, const NestSpot& b) { return clash(of(a.shape, b.shape), a.at, b.at); }
+  bool clash(const NestSpot& a, const NestSpot& b);
 
  private:
-  static bool clash(Seen seen, NestPoint a, NestPoint b) { return seen.pair->clash(seen.place(a, b)); }
   const NestTask& task_;
-  std::vector<std::unique_ptr<NestPair>> pairs_;
+  std::vector<std::atomic<const NestPair*>> pairs_;
 };
 
 /// Parts on a ground, which may overlap: how much each two do, and what that weighs.

@@ -120,6 +120,7 @@ NestPair::NestPair(const NestShape& first, const NestShape& second)
     }
   find_border();
   drop_needless_spots();
+  lay_grid();
 }
 
 bool NestPair::clash(NestPoint place) const {
@@ -205,9 +206,8 @@ void NestPair::lay_grid() {
   first_.push_back(static_cast<std::uint32_t>(near_.size()));
 }
 
-NestPair::Depth NestPair::depth(NestPoint place) {
+NestPair::Depth NestPair::depth(NestPoint place) const {
   if (place.x <= low_.x || place.x >= high_.x || place.y <= low_.y || place.y >= high_.y) return {};
-  if (first_.empty()) lay_grid();
   const std::int64_t square = ((place.y - low_.y) >> shift_) * columns_ + ((place.x - low_.x) >> shift_);
   const auto begin = first_[static_cast<std::size_t>(square)];
   const auto end = first_[static_cast<std::size_t>(square) + 1];
@@ -239,12 +239,6 @@ NestPair::Depth NestPair::depth(NestPoint place) {
   }
   if (!inside) return {};
   return {std::sqrt(least), &border_[best]};
-}
-
-std::size_t NestPair::bytes() const {
-  std::size_t sum = border_.size() * sizeof(NestBorder) + first_.size() * 4 + near_.size() * 2;
-  for (const Sum& one : sums_) sum += sizeof(Sum) + one.ring.size() * sizeof(NestPoint);
-  return sum;
 }
 
 }  // namespace berthwright

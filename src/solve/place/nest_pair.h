@@ -34,9 +34,8 @@ class NestPair {
     const NestBorder* border = nullptr;  ///< that place is on it
   };
   /// As `clash`, but for places within a tick of corners of the border.
-  Depth depth(NestPoint place);
+  Depth depth(NestPoint place) const;
   std::span<const NestBorder> border() const { return border_; }
-  std::size_t bytes() const;
 
  private:
   struct Sum {

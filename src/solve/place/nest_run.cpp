@@ -7,9 +7,12 @@
 namespace berthwright {
 namespace {
 
-// For which part of the effort layouts are changed at large, and how often the searches meet: our own choice.
+// For which part of the effort layouts are changed at large, how often the searches meet, and how long each
+// fights overlaps: our own choice, by the published sets.
 constexpr double exploring = 0.8;
 constexpr int slices = 24;
+constexpr NestSearch::Persistence hasty{1, 50};
+constexpr NestSearch::Persistence patient{3, 100};
 
 template <class Work>
 void in_both(bool two_threads, const Work& work) {
@@ -30,26 +33,22 @@ void level(NestSearch& a, NestSearch& b) {
     a.adopt(b.best());
 }
 
-NestBuilt first_layout(const NestTask& task, const NestGround& bays) {
-  NestPairs pairs(task);
-  return nest_built(task, pairs, bays);
-}
-
 }  // namespace
 
 NestFound nest_found(const NestTask& task, const NestGround& bays, const NestOrder& order) {
-  const NestBuilt built = first_layout(task, bays);
+  NestPairs pairs(task);
+  const NestBuilt built = nest_built(pairs, bays);
   NestDice seeds(order.seed);
-  NestSearch a(task, built, seeds.next());
-  NestSearch b(task, built, seeds.next());
+  NestSearch a(pairs, built, {seeds.next(), hasty});
+  NestSearch b(pairs, built, {seeds.next(), patient});
   const std::uint64_t end = order.effort / 2;
   const auto explored = static_cast<std::uint64_t>(static_cast<double>(end) * exploring);
   for (int slice = 1; slice <= slices; ++slice) {
     const std::uint64_t until = end * static_cast<std::uint64_t>(slice) / static_cast<std::uint64_t>(slices);
     in_both(order.two_threads, [&](int which) {
       NestSearch& search = which == 0 ? a : b;
-      search.explore({std::min(until, explored), order.least});
-      if (until > explored) search.press({until, order.least}, end);
+      search.explore({std::min(until, explored), explored, order.least});
+      if (until > explored) search.press({until, end, order.least});
     });
     level(a, b);
   }

@@ -9,23 +9,24 @@
 namespace berthwright {
 namespace {
 
-// By how much the ground is shortened at first and at last, and how long overlaps are fought: our own choice,
-// by the published sets.
+// By how much the ground is shortened at first and at last: our own choice, by the published sets.
 constexpr double first_share = 0.02;
 constexpr double least_share = 0.001;
-constexpr std::size_t usual_strikes = 1;
-constexpr std::size_t usual_rounds = 50;
 
 }  // namespace
 
-NestSearch::NestSearch(const NestTask& task, const NestBuilt& built, std::uint64_t seed)
-    : task_(task), pairs_(task), layout_(task, pairs_), dice_(seed) {
+NestSearch::NestSearch(NestPairs& pairs, const NestBuilt& built, const Manner& manner)
+    : task_(pairs.task()),
+      pairs_(pairs),
+      layout_(task_, pairs_),
+      dice_(manner.seed),
+      persistence_(manner.persistence) {
   double all = 0;
-  for (const NestTask::Part& part : task.parts) all += task.shapes[part.first].area;
+  for (const NestTask::Part& part : task_.parts) all += task_.shapes[part.first].area;
   double sum = 0;
-  for (const std::size_t part : largest_first(task)) {
+  for (const std::size_t part : largest_first(task_)) {
     if (sum > 0.75 * all) break;
-    sum += task.shapes[task.parts[part].first].area;
+    sum += task_.shapes[task_.parts[part].first].area;
     large_.push_back(part);
   }
   share_ = first_share;
@@ -45,7 +46,7 @@ void NestSearch::keep() {
 }
 
 void NestSearch::push() {
-  best_.spots = pushed_left(task_, pairs_, best_.ground, best_.spots);
+  best_.spots = pushed_left(pairs_, best_.ground, best_.spots);
   best_.ground = closed_up(task_, best_.ground, best_.spots);
 }
 
@@ -140,7 +141,7 @@ void NestSearch::exchange_two() {
 
 void NestSearch::explore(const Goal& goal) {
   goal_ = goal;
-  while (!is_over())
+  while (may_begin())
     if (pool_.empty())
       try_shorter();
     else
@@ -150,7 +151,7 @@ void NestSearch::explore(const Goal& goal) {
 void NestSearch::try_shorter() {
   tried_ = shorter(share_);
   shorten(tried_);
-  Tried tried = separated({usual_strikes, usual_rounds});
+  Tried tried = separated(persistence_);
   if (tried.severity == 0)
     keep();
   else if (share_ > least_share)
@@ -165,18 +166,18 @@ void NestSearch::try_otherwise() {
   const auto chosen = static_cast<std::size_t>(from * from * static_cast<double>(pool_.size()));
   layout_.place_all(tried_, pool_[std::min(chosen, pool_.size() - 1)].spots);
   exchange_two();
-  Tried tried = separated({usual_strikes, usual_rounds});
+  Tried tried = separated(persistence_);
   if (tried.severity == 0) return keep();
   pool_.push_back(std::move(tried));
   std::ranges::stable_sort(pool_, {}, &Tried::severity);
   if (pool_.size() > 20) pool_.pop_back();
 }
 
-void NestSearch::press(const Goal& goal, std::uint64_t end) {
+void NestSearch::press(const Goal& goal) {
   goal_ = goal;
   if (!pressed_from_) pressed_from_ = looks();
-  const double all = static_cast<double>(std::max(end, *pressed_from_ + 1) - *pressed_from_);
-  while (!is_over()) {
+  const double all = static_cast<double>(std::max(goal.end, *pressed_from_ + 1) - *pressed_from_);
+  while (may_begin()) {
     const double passed = static_cast<double>(looks() - *pressed_from_) / all;
     shorten(shorter(0.0005 + (0.00001 - 0.0005) * passed));
     if (separated({5, 50}).severity == 0) keep();

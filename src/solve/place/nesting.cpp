@@ -144,11 +144,11 @@ struct NestBench {
   }
 };
 
-Int128 divided_up(Int128 dividend, Int128 divisor) { return (dividend + divisor - 1) / divisor; }
+Int128 least_whole(Int128 dividend, Int128 divisor) { return (dividend + divisor - 1) / divisor; }
 
 void set_bounds(Nesting& nesting, const NestStock& stock, Length longest) {
-  const Int128 along = divided_up(nesting.parts.doubled(), Int128{2} * stock.width.ticks());
-  const Int128 sheets = stock.length ? divided_up(along, stock.length->ticks()) : 1;
+  const Int128 along = least_whole(nesting.parts.doubled(), Int128{2} * stock.width.ticks());
+  const Int128 sheets = stock.length ? least_whole(along, stock.length->ticks()) : 1;
   nesting.least_sheets = static_cast<std::size_t>(sheets);
   const Int128 before = stock.length ? (sheets - 1) * stock.length->ticks() : 0;
   nesting.least_length = Length::from_ticks(static_cast<std::int64_t>(along - before));

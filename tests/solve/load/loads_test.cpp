@@ -154,7 +154,7 @@ TEST(VerdictsOn, AVanThatIsNotTowedIsAskedForNoShare) {
   for (const LoadVerdict& verdict : verdicts_on(van, loads_of(van).front()))
     EXPECT_TRUE(verdict.kind == Kind::whole_limit || verdict.kind == Kind::axle_limit);
   for (const LoadFigure& figure : load_figures(van, loads_of(van).front()))
-    EXPECT_TRUE(figure.kind == LoadFigure::Kind::added || figure.kind == LoadFigure::Kind::whole);
+    EXPECT_EQ(figure.kind, LoadFigure::Kind::added);
 }
 
 // Without a track and without the wheels weighed nobody asks how even they are.
