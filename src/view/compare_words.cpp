@@ -267,7 +267,11 @@ std::vector<std::string> lacking_configurations(const Comparison& of) {
   };
   const Plan& first = *of.first->plan;
   const Plan& second = *of.second->plan;
-  const auto tracked = [](const Plan& plan) { return plan->chassis && plan->chassis->track; };
+  // What the scales found of either side needs no track.
+  const auto tracked = [](const Plan& plan) {
+    const auto& chassis = plan->chassis;
+    return chassis && (chassis->track || (chassis->weighed && chassis->weighed->left));
+  };
   const auto towed = [](const Plan& plan) { return plan->chassis && plan->chassis->towed; };
   if (towed(first) && towed(second) && (!tracked(first) || !tracked(second)))
     told.push_back(std::string(tracked(first)    ? "B does not say"
