@@ -17,15 +17,17 @@ Status at_most(const LoadSpan& load, Mass limit) {
 }
 
 Status even_sides(const Balance& balance) {
-  if (!balance.side || !balance.axle || !balance.side->low || !balance.side->high || !balance.axle->low ||
-      !balance.axle->high)
-    return Status::unknown;
-  const Mass left = Mass{} - *balance.side->low;
-  const Mass most = std::max(*balance.side->high, left);
-  // Both wheels on the heavy side of zero: then the difference is at least this.
-  const Mass least = std::max({*balance.side->low, Mass{} - *balance.side->high, Mass{}});
-  if (most * 100 <= *balance.axle->low * most_aside_percent) return Status::met;
-  return least * 100 > *balance.axle->high * most_aside_percent ? Status::not_met : Status::unknown;
+  if (!balance.side || !balance.axle) return Status::unknown;
+  const LoadSpan& side = *balance.side;
+  const LoadSpan& axle = *balance.axle;
+  // Both ends on the heavy side of zero: then the difference is at least the nearer, whatever the farther.
+  Mass least;
+  if (side.low) least = std::max(least, *side.low);
+  if (side.high) least = std::max(least, Mass{} - *side.high);
+  if (axle.high && least * 100 > *axle.high * most_aside_percent) return Status::not_met;
+  if (!side.low || !side.high || !axle.low) return Status::unknown;
+  const Mass most = std::max(*side.high, Mass{} - *side.low);
+  return most * 100 <= *axle.low * most_aside_percent ? Status::met : Status::unknown;
 }
 
 void add_verdicts(const Chassis& chassis, const Balance& balance, std::vector<LoadVerdict>& verdicts) {

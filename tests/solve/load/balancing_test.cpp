@@ -368,6 +368,7 @@ TEST(Balanced, WhatWasWeighedNeedsNoPlaces) {
   const Balance as_weighed = balance_of(weighed_whole(R"("cargo": [])", R"("coupling": 40, )"));
   expect_load(as_weighed.coupling, Mass::pounds(100), Mass::pounds(100));
   expect_load(as_weighed.axle, Mass::pounds(700), Mass::pounds(700));
+  ASSERT_TRUE(as_weighed.share);
   EXPECT_EQ(as_weighed.share->low, 1250);
   EXPECT_EQ(as_weighed.share->high, 1250);
   EXPECT_EQ(as_weighed.share->status, Status::met);

@@ -185,6 +185,20 @@ TEST(VerdictsOn, SidesThatWereWeighedAreComparedWithoutATrack) {
   EXPECT_EQ(verdict_of(sides("665 lb", "735 lb"), Kind::sides), Status::met);
 }
 
+// A cabinet of 10 lb right of the middle, 38 in, adds to the right wheels nobody knows how much without a
+// track: 500 lb or more are too much, up to 500 may be even.
+TEST(VerdictsOn, AtLeastTooMuchFromSideToSideIsTooMuch) {
+  const auto with_cabinet_at = [](const char* left) {
+    return small_plan(
+        R"("configurations": {"day": []}, "fixtures": [{"id": "a", "kind": "cabinet", "length": 20, "width": 20,
+             "top": 30, "weight": "10 lb", "at": {"front": 10, "left": )" +
+        std::string(left) + R"(}}], "chassis": {"coupling": 40, "axle": 80,
+           "weighed": {"coupling": "180 lb", "axle": "1400 lb", "left": "450 lb", "right": "950 lb"}})");
+  };
+  EXPECT_EQ(verdict_of(with_cabinet_at("50"), Kind::sides), Status::not_met);
+  EXPECT_EQ(verdict_of(with_cabinet_at("2"), Kind::sides), Status::unknown);
+}
+
 // What plates and supply may carry is unknown where the plan does not say it, and nothing is met by that.
 TEST(LimitsNotGiven, AreUnknown) {
   const auto plan_with = [](const std::string& limits, const std::string& amps) {
