@@ -91,7 +91,8 @@ std::string load_figure_text(const LoadFigure& figure, const Plan& plan) {
     if (const auto* load = std::get_if<LoadSpan>(&*figure.value))
       text = load_words(figure.kind, *load, plan->unit);
     if (const auto* length = std::get_if<LengthSpan>(&*figure.value)) text = where_text(*length, plan->unit);
-    if (const auto* share = std::get_if<ShareSpan>(&*figure.value)) text = share_text(*share);
+    if (const auto* share = std::get_if<ShareSpan>(&*figure.value))
+      text = share_text(*share, share_range(*figure.range));
     if (const auto* count = std::get_if<CountSpan>(&*figure.value)) text = count_text(figure, *count, plan);
     if (const auto* least = std::get_if<AtLeast>(&*figure.value))
       text = "at least " + count_text(figure, {least->low, least->low}, plan);
@@ -266,7 +267,11 @@ std::vector<std::string> lacking_configurations(const Comparison& of) {
   };
   const Plan& first = *of.first->plan;
   const Plan& second = *of.second->plan;
-  const auto tracked = [](const Plan& plan) { return plan->chassis && plan->chassis->track; };
+  // What the scales found of either side needs no track.
+  const auto tracked = [](const Plan& plan) {
+    const auto& chassis = plan->chassis;
+    return chassis && (chassis->track || (chassis->weighed && chassis->weighed->left));
+  };
   const auto towed = [](const Plan& plan) { return plan->chassis && plan->chassis->towed; };
   if (towed(first) && towed(second) && (!tracked(first) || !tracked(second)))
     told.push_back(std::string(tracked(first)    ? "B does not say"

@@ -79,7 +79,7 @@ class BarsOf {
     const auto& told = balances_.front()->share;
     LoadBar bar{"Share on the coupling",
                 verdict(Kind::share),
-                (told ? share_text(*told) + (range.of_plate ? " of the plate, " : " of the whole, ") +
+                (told ? share_text(*told, range) + (range.of_plate ? " of the plate, " : " of the whole, ") +
                             bar_load(balances_.front()->coupling.value_or(LoadSpan{}), plan_->unit)
                       : "unknown"),
                 "asked " + std::to_string(range.least) + " to " + std::to_string(range.most) + " %",
@@ -113,7 +113,7 @@ class BarsOf {
 
   void add_sides() {
     const Balance& told = *balances_.front();
-    if (!chassis_.track || !told.side || !told.axle || !told.axle->low || *told.axle->low <= Mass{}) return;
+    if (!told.side || !told.axle || !told.axle->low || *told.axle->low <= Mass{}) return;
     constexpr std::int64_t most = most_aside_percent * std::int64_t{100};
     LoadBar bar{"Right less left wheels",
                 verdict(Kind::sides),

@@ -63,7 +63,7 @@ std::string share_range_text(TowingRange of) {
          source_text(range.source) + ")";
 }
 
-std::string share_text(const ShareSpan& share) {
+std::string share_text(const ShareSpan& share, const ShareRange& range) {
   const auto percent = [](std::int64_t ten_thousandths) {
     const std::int64_t size = ten_thousandths < 0 ? -ten_thousandths : ten_thousandths;
     return (ten_thousandths < 0 ? "-" : "") + std::to_string(size / 100) + "." +
@@ -71,7 +71,8 @@ std::string share_text(const ShareSpan& share) {
   };
   // Beside a whole percent both ends are told: it may be the end of a range.
   const bool is_beside_whole = share.low != share.high && (share.low % 100 == 0 || share.high % 100 == 0);
-  if (share.high - share.low <= 1 && !is_beside_whole) return percent(share.high) + " %";
+  const bool is_low = share.low + share.high < (range.least + range.most) * std::int64_t{100};
+  if (share.high - share.low <= 1 && !is_beside_whole) return percent(is_low ? share.low : share.high) + " %";
   return percent(share.low) + " to " + percent(share.high) + " %";
 }
 

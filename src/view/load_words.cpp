@@ -17,15 +17,37 @@ void add_once(std::vector<std::string>& names, const std::string& name) {
   if (std::ranges::find(names, name) == names.end()) names.push_back(name);
 }
 
+std::string thing_name(const WeighedThing& thing) {
+  return (thing.basis == WeighedThing::Basis::water ? "water in " : "") + thing.name;
+}
+
 std::vector<std::string> names_unknown(const Balance& balance) {
   std::vector<std::string> names;
   for (const WeighedThing& thing : balance.things)
-    if (!thing.weight.most) add_once(names, thing.name);
+    if (!thing.weight.most) add_once(names, thing_name(thing));
   return names;
 }
 
-std::string thing_name(const WeighedThing& thing) {
-  return (thing.basis == WeighedThing::Basis::water ? "water in " : "") + thing.name;
+/// What keeps a tank without an end: nobody said how much it holds.
+void add_endless_tanks(const Balance& balance, std::vector<std::string>& told) {
+  std::vector<std::string> names;
+  for (const WeighedThing& thing : balance.things)
+    if (thing.basis == WeighedThing::Basis::water && !thing.weight.most) add_once(names, thing.name);
+  if (!names.empty())
+    told.push_back("How much " + listed_with_and(names) + (names.size() == 1 ? " holds" : " hold") +
+                   " the plan does not say, so what is in it has no end: write \"volume\" beside \"kind\".");
+}
+
+/// What stood on the scales at nobody knows which weight of its span.
+void add_differing(const Plan& plan, const Balance& balance, std::vector<std::string>& told) {
+  std::string text;
+  for (const WeighedThing& thing : balance.things)
+    if (thing.may_differ)
+      text += (text.empty() ? "" : "; ") + thing.name + " by up to " +
+              mass_text(*thing.weight.most, plan->unit, Rounding::up);
+  if (!text.empty())
+    told.push_back("What may weigh more or less than it did on the scales, as the plan gives a span: " +
+                   text + ". What weighs the same as then needs no span.");
 }
 
 /// "A, B and 3 others".
@@ -126,6 +148,24 @@ std::string tanks_lead(TankState tanks) {
   throw std::logic_error("TankState out of range");
 }
 
+std::string no_plates_sentence(const Plan& plan) {
+  const std::vector<LoadVerdict::Kind> not_given = limits_not_given(plan);
+  std::vector<std::string> names;
+  const auto add_if = [&](LoadVerdict::Kind kind, const char* name) {
+    if (std::ranges::find(not_given, kind) != not_given.end()) names.emplace_back(name);
+  };
+  add_if(LoadVerdict::Kind::whole_limit, "whole");
+  add_if(LoadVerdict::Kind::axle_limit, "axle");
+  add_if(LoadVerdict::Kind::coupling_limit, "coupling");
+  if (names.empty()) return {};
+  const Chassis& chassis = *plan->chassis;
+  if (!chassis.whole_limit && !chassis.axle_limit && !chassis.coupling_limit)
+    return "The plan gives no plates: what " + listed_with_and(names) + " may carry is unknown.";
+  if (names.size() == 1)
+    return "The plan gives no plate of the " + names.front() + ": what it may carry is unknown.";
+  return "The plan gives no plates of " + listed_with_and(names) + ": what they may carry is unknown.";
+}
+
 std::string share_verdict(const Plan& plan, const Balance& balance) {
   const ShareRange& range = share_range(plan->chassis->range);
   const std::string asked = share_range_text(range.range);
@@ -137,7 +177,7 @@ std::string share_verdict(const Plan& plan, const Balance& balance) {
     // Rounded down: below the least it is below it, above the most it is not.
     return balance.share->low < range.least * std::int64_t{100} ? "too little" : "too much";
   };
-  return share_text(*balance.share) + (range.of_plate ? " of the plate" : " of the whole") +
+  return share_text(*balance.share, range) + (range.of_plate ? " of the plate" : " of the whole") +
          ", compared with " + asked + ": " + verdict();
 }
 
@@ -173,6 +213,18 @@ std::string whole_sentence(const Plan& plan, const Balance& balance) {
   return capital_first(text) + ".";
 }
 
+/// Of what was added since only that it is unknown is told besides.
+std::string scales_sentence(const Chassis& chassis, Unit own) {
+  return "On the scales the coupling carried " + mass_text(chassis.weighed->coupling, own, Rounding::up) +
+         " and the axle " + mass_text(chassis.weighed->axle, own, Rounding::up) +
+         ", with what stood on them; what was added or moved since is not in it.";
+}
+
+LoadSpan on_scales_aside(const Chassis& chassis) {
+  const Mass aside = *chassis.weighed->right - *chassis.weighed->left;
+  return {aside, aside};
+}
+
 std::string change_sentence(const Plan& plan, const Balance& balance) {
   const Chassis& chassis = *plan->chassis;
   const std::string lead = tanks_lead(balance.tanks);
@@ -198,7 +250,10 @@ std::string verdict_word(const Plan& plan, const Loads& loads, LoadVerdict::Kind
   throw std::logic_error("a verdict that was not asked for");
 }
 
-void add_plates(const Plan& plan, const Loads& loads, std::vector<std::string>& told) {
+/// What bars tell as well, and what they do not: what is left for cargo.
+enum class PlatesTold { all, beside_bars };
+
+void add_plates(const Plan& plan, const Loads& loads, PlatesTold plates, std::vector<std::string>& told) {
   using Kind = LoadVerdict::Kind;
   const Chassis& chassis = *plan->chassis;
   const Balance& balance = loads.balance();
@@ -211,6 +266,8 @@ void add_plates(const Plan& plan, const Loads& loads, std::vector<std::string>& 
     plate("whole", *chassis.whole_limit, Kind::whole_limit,
           balance.cargo_left ? "; " + room_under_plate(*balance.cargo_left, plan->unit)
                              : "; what is left for cargo is unknown without a weighing");
+  if (const std::string none = no_plates_sentence(plan); !none.empty()) told.push_back(none);
+  if (plates == PlatesTold::beside_bars) return;
   if (chassis.axle_limit) plate("axle", *chassis.axle_limit, Kind::axle_limit, "");
   if (chassis.coupling_limit) plate("coupling", *chassis.coupling_limit, Kind::coupling_limit, "");
 }
@@ -231,7 +288,7 @@ void add_plates_by_tanks(const Plan& plan, const Loads& loads, std::vector<std::
         balance->cargo_left ? " (" + room_under_plate(*balance->cargo_left, plan->unit) + ")" : "");
     add(chassis.axle_limit.has_value(), Kind::axle_limit);
     add(chassis.coupling_limit.has_value(), Kind::coupling_limit);
-    add(chassis.track && balance->side, Kind::sides);
+    add(balance->side.has_value(), Kind::sides);
     if (!compared.empty()) told.push_back(tanks_lead(balance->tanks) + listed_with_and(compared) + ".");
   }
 }
@@ -239,6 +296,9 @@ void add_plates_by_tanks(const Plan& plan, const Loads& loads, std::vector<std::
 void add_sides(const Plan& plan, const Loads& loads, std::vector<std::string>& told) {
   const Balance& balance = loads.balance();
   if (!balance.side_change) return;
+  if (!plan->chassis->track && balance.side && !balance.side->is_known())
+    told.push_back("On the scales: " + small_first(sides_text(on_scales_aside(*plan->chassis), plan->unit)) +
+                   "; what was added or moved since needs the track.");
   if (!balance.side) {
     told.push_back("From side to side it changes the wheels by " +
                    change_text(*balance.side_change, plan->unit) +
@@ -265,9 +325,7 @@ void add_movers(const Plan& plan, const Balance& balance, std::vector<std::strin
   if (!text.empty()) told.push_back("What moves the load on the coupling most: " + text + ".");
 }
 
-}  // namespace
-
-std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) {
+std::vector<std::string> weight_words(const Plan& plan, const Loads& loads, PlatesTold plates) {
   const Balance& balance = loads.balance();
   std::vector<std::string> told;
   if (balance.whole &&
@@ -275,6 +333,8 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
     told.push_back("Everything that the plan shows stood on the scales.");
   else
     told.push_back(added_sentence(plan, balance));
+  add_differing(plan, balance, told);
+  add_endless_tanks(balance, told);
   // Nothing has no middle.
   if (balance.added != MassSpan::of(Mass{})) told.push_back(middle_sentence(plan, balance));
   if (!plan->chassis) {
@@ -285,7 +345,7 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
     told.push_back(
         "A van that is not towed has no coupling, and what each of its axles carries is not reckoned: "
         "weigh it.");
-    add_plates(plan, loads, told);
+    add_plates(plan, loads, plates, told);
     add_sides(plan, loads, told);
     return told;
   }
@@ -299,21 +359,38 @@ std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) 
   }
   if (!balance.whole)
     told.push_back("Without the figures of a scale no share is told: weigh the " + vehicle(plan) + ".");
-  else if (!balance.coupling)
+  else if (!balance.coupling) {
+    told.push_back(scales_sentence(*plan->chassis, plan->unit));
     told.push_back(change_sentence(plan, balance));
+  }
   if (balance.whole_along)
     told.push_back("The centre of gravity of the whole lies " + where_text(*balance.whole_along, plan->unit) +
                    " behind the front wall (the axle, " + both(*plan->chassis->axle, plan->unit) + ")" +
                    (balance.whole_across
                         ? " and " + where_text(*balance.whole_across, plan->unit) + " from the left wall."
-                        : ". How far from the left wall is unknown without both wheels weighed."));
+                        : std::string(". How far from the left wall is unknown without ") +
+                              (balance.side ? "the track." : "both wheels weighed.")));
   else if (balance.coupling)
-    told.push_back("Where the centre of gravity of the whole lies is unknown" + why_spanned(balance) + ".");
-  add_plates(plan, loads, told);
+    told.push_back("Where the centre of gravity of the whole lies is unknown" +
+                   (plan->chassis->coupling && plan->chassis->axle
+                        ? why_spanned(balance)
+                        : std::string(", as the plan does not say where coupling and axle are")) +
+                   ".");
+  add_plates(plan, loads, plates, told);
   add_sides(plan, loads, told);
   add_plates_by_tanks(plan, loads, told);
   add_movers(plan, balance, told);
   return told;
+}
+
+}  // namespace
+
+std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads) {
+  return weight_words(plan, loads, PlatesTold::all);
+}
+
+std::vector<std::string> weight_remarks(const Plan& plan, const Loads& loads) {
+  return weight_words(plan, loads, PlatesTold::beside_bars);
 }
 
 }  // namespace berthwright

@@ -18,12 +18,14 @@ std::string load_text(const LoadSpan& load, Unit own);
 /// The same of room that is left under a limit, never told larger than it is.
 std::string left_text(const LoadSpan& left, Unit own);
 std::string load_text(const MassSpan& weight, Unit own);
-/// The same of a change, with its sign, never told smaller than it is: "+12 lb (5.4 kg)", "an unknown amount more", "an unknown amount".
+/// The same of a change, with its sign, never told smaller than it is: "+12 lb (5.4 kg)", "an unknown amount
+/// more", "an unknown amount".
 std::string change_text(const LoadSpan& change, Unit own);
 /// "1' 2\" (355.6 mm)", of a span "… to …", rounded outward.
 std::string where_text(const LengthSpan& span, Unit own);
 /// "12.30 %", "12.30 to 13.01 %"; "9.99 to 10.00 %" of what is just below 10 %.
-std::string share_text(const ShareSpan& share);
+/// What is one figure is told as its end on the side on which the range ends sooner.
+std::string share_text(const ShareSpan& share, const ShareRange& range);
 /// "12.5 A", of tenths of an ampere.
 std::string amperes_text(std::int64_t tenths);
 /// "12.5 A (1500 W)".
@@ -44,6 +46,10 @@ std::string room_under_plate(const LoadSpan& left, Unit own);
 
 /// Sentences on weight and balance, on the supply and on warming of one configuration, in reading order.
 std::vector<std::string> weight_sentences(const Plan& plan, const Loads& loads);
+/// Of these, those that say more than bars and their table.
+std::vector<std::string> weight_remarks(const Plan& plan, const Loads& loads);
+/// That plates are not given, in one sentence; empty: all are.
+std::string no_plates_sentence(const Plan& plan);
 std::vector<std::string> supply_sentences(const Plan& plan, const Loads& loads);
 std::vector<std::string> warm_up_sentences(const Plan& plan, const Loads& loads);
 /// Circuit, breaker, what hangs on it and what came of it: a row for each circuit and one for the whole

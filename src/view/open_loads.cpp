@@ -16,8 +16,12 @@ const Balance& balance_with(const Loads& loads, TankState tanks) {
   return found == loads.balances.end() ? loads.balance() : *found;
 }
 
-std::string carried_text(const std::optional<LoadSpan>& load, Unit own) {
-  return load && (load->low || load->high) ? load_text(*load, own) : "an unknown load";
+/// Of an unknown load what the scales found of it.
+std::string carried_text(const std::optional<LoadSpan>& load, const std::optional<Mass>& on_scales,
+                         Unit own) {
+  if (load && (load->low || load->high)) return load_text(*load, own);
+  return on_scales ? "an unknown load (on the scales " + mass_text(*on_scales, own, Rounding::up) + ")"
+                   : "an unknown load";
 }
 
 /// "the axle carries 2372 lb, its plate allows 2000 lb: not met".
@@ -41,6 +45,9 @@ std::string sides_open(const Plan& plan, const Balance& balance, Status status) 
 
 std::string open_text(const Plan& plan, const Balance& balance, const LoadVerdict& verdict) {
   const Chassis& chassis = *plan->chassis;
+  const auto on_scales = [&](Mass Weighed::*load) {
+    return chassis.weighed ? std::optional((*chassis.weighed).*load) : std::nullopt;
+  };
   switch (verdict.kind) {
     case LoadVerdict::Kind::share:
       return "the share on the coupling is " + share_verdict(plan, balance);
@@ -49,11 +56,14 @@ std::string open_text(const Plan& plan, const Balance& balance, const LoadVerdic
     case LoadVerdict::Kind::whole_limit:
       return whole_text(plan, balance, verdict.status);
     case LoadVerdict::Kind::axle_limit:
-      return plate_text(plan, "the axle carries " + carried_text(balance.axle, plan->unit),
-                        *chassis.axle_limit, verdict.status);
+      return plate_text(
+          plan, "the axle carries " + carried_text(balance.axle, on_scales(&Weighed::axle), plan->unit),
+          *chassis.axle_limit, verdict.status);
     case LoadVerdict::Kind::coupling_limit:
-      return plate_text(plan, "the coupling carries " + carried_text(balance.coupling, plan->unit),
-                        *chassis.coupling_limit, verdict.status);
+      return plate_text(
+          plan,
+          "the coupling carries " + carried_text(balance.coupling, on_scales(&Weighed::coupling), plan->unit),
+          *chassis.coupling_limit, verdict.status);
     case LoadVerdict::Kind::supply:
       break;
   }
@@ -61,10 +71,12 @@ std::string open_text(const Plan& plan, const Balance& balance, const LoadVerdic
 }
 
 /// Of one figure with tanks in several states: each that is not met, else the first that is unknown.
-std::vector<LoadVerdict> told_verdicts(const std::vector<LoadVerdict>& all) {
+std::vector<LoadVerdict> told_verdicts(const Plan& plan, const std::vector<LoadVerdict>& all) {
+  const std::vector<LoadVerdict::Kind> not_given = limits_not_given(plan);
   std::vector<LoadVerdict> told;
   for (const LoadVerdict& verdict : all) {
     if (verdict.kind == LoadVerdict::Kind::supply) continue;
+    if (std::ranges::find(not_given, verdict.kind) != not_given.end()) continue;
     const auto is_told = [&](const LoadVerdict& one) { return one.kind == verdict.kind; };
     const bool broken = std::ranges::any_of(
         all, [&](const LoadVerdict& one) { return is_told(one) && one.status == Status::not_met; });
@@ -78,10 +90,11 @@ std::vector<LoadVerdict> told_verdicts(const std::vector<LoadVerdict>& all) {
 
 std::vector<std::string> open_in(const Plan& plan, const Loads& loads) {
   std::vector<std::string> told;
-  for (const LoadVerdict& verdict : told_verdicts(verdicts_on(plan, loads)))
+  for (const LoadVerdict& verdict : told_verdicts(plan, verdicts_on(plan, loads)))
     told.push_back(capital_first(tanks_lead(verdict.tanks) +
                                  open_text(plan, balance_with(loads, verdict.tanks), verdict)) +
                    ".");
+  if (std::string none = no_plates_sentence(plan); !none.empty()) told.push_back(std::move(none));
   if (loads.supply)
     for (std::string& sentence : open_supply_sentences(plan, *loads.supply))
       told.push_back(std::move(sentence));

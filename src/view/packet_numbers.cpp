@@ -39,7 +39,7 @@ NumbersPart weight_part(const Plan& plan, const Loads& loads) {
                       word(PacketWord::asked, english), word(PacketWord::result, english)};
   for (const LoadBar& bar : part.bars)
     part.table.rows.push_back({bar.name, bar.figures, bar.asked, bar.verdict});
-  part.sentences = weight_sentences(plan, loads);
+  part.sentences = weight_remarks(plan, loads);
   return part;
 }
 

@@ -112,8 +112,10 @@ void add_foreign_rule(const Plan& plan, std::vector<std::string>& told) {
                    "), for want of one of the plan's own country: ask a qualified person.");
 }
 
-/// What the plan does not say of what draws.
+/// What the plan does not say of what draws, and of what it may.
 void add_gaps(const SupplyFigures& supply, std::vector<std::string>& told) {
+  if (!supply.whole)
+    told.push_back("The plan gives no \"amps\" of the supply: what everything together may draw is unknown.");
   if (!supply.unconnected.empty())
     told.push_back("On which circuit " + listed_with_and(supply.unconnected) +
                    (supply.unconnected.size() == 1 ? " hangs" : " hang") + " the plan does not say.");

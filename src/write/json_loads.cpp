@@ -24,7 +24,8 @@ Json weighed_thing_json(const Balance& balance, std::size_t i) {
       {"known_by", word(thing.basis)},
       {"along", span_in<Json>(thing.place.along)},
       {"across", span_in<Json>(thing.place.across)},
-      {"moved_since_weighed", thing.on_scales.has_value()},
+      {"moved_since_weighed", thing.on_scales.has_value() && !thing.may_differ},
+      {"may_differ_since_weighed", thing.may_differ},
       {"on_coupling", balance.on_coupling.empty() ? Json(nullptr) : span_in<Json>(balance.on_coupling[i])}};
 }
 

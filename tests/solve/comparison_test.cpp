@@ -300,6 +300,26 @@ TEST(ComparedPlans, AHeaterWithoutWattsIsNotBetterThanOneThatIsTooLarge) {
             Verdict::first_better);
 }
 
+// 1500 W count for 1875, more than a supply of 15 A carries, 1800, and less than one of 20 A: 2400. Whether a
+// circuit carries them is told of the circuit, 15 A in one and 20 A in the other.
+TEST(ComparedPlans, ASupplyIsJudgedBesideItsOwnAmperes) {
+  const auto heater_on = [](const std::string& amps, const std::string& breaker) {
+    TrailerText text = warming_heater("1500");
+    text.more = R"("supply": {)" + amps + R"("circuits": [{"id": "one", "breaker": )" + breaker +
+                R"(, "feeds": ["O"]}]}, )";
+    return text;
+  };
+  const TrailerText ample = heater_on(R"("amps": 20, )", "15");
+  const TrailerText over = heater_on(R"("amps": 15, )", "20");
+  EXPECT_EQ(load_verdict(ample, over, LoadFigure::Kind::supply), Verdict::first_better);
+  EXPECT_EQ(load_verdict(over, ample, LoadFigure::Kind::supply), Verdict::second_better);
+  EXPECT_EQ(load_verdict(ample, over, LoadFigure::Kind::circuit), Verdict::second_better);
+  // Beside no amperes nothing is said of the whole, whatever its circuit carries.
+  const ComparedTexts none(ample, heater_on("", "15"));
+  EXPECT_EQ(none.figure(LoadFigure::Kind::supply).first->load->status, Status::met);
+  EXPECT_FALSE(none.figure(LoadFigure::Kind::supply).second->load->status);
+}
+
 // The shell loses more than 100 W at 40 °F, 30 K above the outside, so 100 and 90 W never warm the room,
 // which is known, and alike; 8000 W do.
 TEST(ComparedPlans, NeverIsKnownAndIsNoTime) {

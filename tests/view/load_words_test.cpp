@@ -140,6 +140,15 @@ TEST(LoadWords, TellOnWhichSideOfItsRangeAShareLies) {
   EXPECT_TRUE(is_share("150.001 lb", "849.999 lb", "15.00 to 15.01 %", "too much"));
 }
 
+// Of 1000.001 lb 113.92 are 11.3920 %, of 999.999 lb 95.511 are 9.5511 %; 13.3934 and 16.3934 of 1000. Below
+// the middle of 10 to 15 % less is worse, above it more.
+TEST(LoadWords, TellAShareOnTheSideOnWhichItsRangeEnds) {
+  EXPECT_TRUE(is_told(told_of_scales("113.92 lb", "886.081 lb"), "That is 11.39 % of the whole"));
+  EXPECT_TRUE(is_told(told_of_scales("95.511 lb", "904.488 lb"), "That is 9.55 % of the whole"));
+  EXPECT_TRUE(is_told(told_of_scales("133.934 lb", "866.066 lb"), "That is 13.40 % of the whole"));
+  EXPECT_TRUE(is_told(told_of_scales("163.934 lb", "836.066 lb"), "That is 16.40 % of the whole"));
+}
+
 // A weight that nobody says, ahead of the axle, and another one behind it: neither end of either load.
 TEST(LoadWords, SayAnUnknownLoadOfWhatHasNoEnd) {
   const auto cabinet = [](const char* id, const char* front) {

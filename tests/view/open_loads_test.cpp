@@ -18,19 +18,20 @@ std::vector<std::string> open_of_scales(int coupling, const std::string& more = 
                  more + R"(, "weighed": {"coupling": ")" + std::to_string(coupling) + R"( lb", "axle": ")" +
                  std::to_string(900 - coupling) + R"( lb"}})");
 }
+constexpr auto ample = R"(, "limits": {"whole": "900 lb", "axle": "900 lb", "coupling": "200 lb"})";
 
 // 108 of 900 lb are 12 %, 45 are 5, 144 are 16. 45 lb are 20.41 kg, 855 lb 387.82, 840 lb 381.01, 890 lb
 // 403.69; 900 lb are 408.23 kg, and 10 lb 4.54.
 TEST(OpenLoadSentences, TellEachFigureThatIsNotMetOnce) {
-  EXPECT_TRUE(open_of_scales(108).empty());
+  EXPECT_TRUE(open_of_scales(108, ample).empty());
   const std::string range =
       "compared with 10 to 15 % (table of a trailer owner's manual, of the loaded "
       "trailer's weight): ";
   EXPECT_EQ(
-      open_of_scales(45),
+      open_of_scales(45, ample),
       std::vector<std::string>{"The share on the coupling is 5.00 % of the whole, " + range + "too little."});
   EXPECT_EQ(
-      open_of_scales(144),
+      open_of_scales(144, ample),
       std::vector<std::string>{"The share on the coupling is 16.00 % of the whole, " + range + "too much."});
   EXPECT_EQ(
       open_of_scales(108, R"(, "limits": {"whole": "890 lb", "axle": "792 lb", "coupling": "107 lb"})"),
@@ -45,7 +46,7 @@ TEST(OpenLoadSentences, TellWhatIsUnknownAndWhy) {
   const std::vector<std::string> told =
       open_of(R"("configurations": {"day": []}, "chassis": {"coupling": 40, "axle": 80, "track": 60,
                  "limits": {"axle": "800 lb"}})");
-  ASSERT_EQ(told.size(), 3U);
+  ASSERT_EQ(told.size(), 4U);
   EXPECT_TRUE(
       told[0].starts_with("The share on the coupling is unknown, as the plan does not say what the "
                           "scales found; compared would be 10 to 15 % ("));
@@ -53,6 +54,16 @@ TEST(OpenLoadSentences, TellWhatIsUnknownAndWhy) {
   EXPECT_EQ(told[2],
             "The axle carries an unknown load; its plate allows 800 lb (362.8 kg): kept or not, by what is "
             "not known.");
+  EXPECT_EQ(told[3], "The plan gives no plates of whole and coupling: what they may carry is unknown.");
+  // A van is asked for no share, and its plates are unknown all the same.
+  EXPECT_EQ(open_of(R"("configurations": {"day": []}, "chassis": {"towed": false})"),
+            std::vector<std::string>{"The plan gives no plates: what whole and axle may carry is unknown."});
+  const std::string supply =
+      R"("circuits": [{"id": "a", "breaker": 15, "loads": [{"name": "Fan", "watts": 100}]}]})";
+  EXPECT_EQ(open_of(R"("configurations": {"day": []}, "supply": {)" + supply),
+            std::vector<std::string>{"The plan gives no \"amps\" of the supply: what everything together may "
+                                     "draw is unknown."});
+  EXPECT_TRUE(open_of(R"("configurations": {"day": []}, "supply": {"amps": 20, )" + supply).empty());
 }
 
 // 20 and 10 gal full weigh 250 lb, of which 83 are told; 1300 lb hold what is told and not what is full.
@@ -71,7 +82,7 @@ TEST(OpenLoadSentences, TellWhatFullTanksBreak) {
 }
 
 // By night a leg of 100 lb stands 50 in behind the axle, 120 in from the coupling: 41.67 lb less on its
-// 108: 66.33 of 900 are 7.370 %, told rounded outward.
+// 108: 66.33 of 900 are 7.370 %, told rounded down: less is worse.
 TEST(OpenLoadSentences, BeginWithWhenAndThenWithTheTanks) {
   const std::vector<std::string> told = open_of(
       R"("interior": {"length": 200, "width": 76, "height": 76},
@@ -80,10 +91,11 @@ TEST(OpenLoadSentences, BeginWithWhenAndThenWithTheTanks) {
                     "fill": 0, "at": {"front": 70, "left": 0}}],
       "configurations": {"day": [{"piece": "A", "at": {"front": 79, "left": 37}}],
                          "night": [{"piece": "A", "at": {"front": 129, "left": 37}}]},
-      "chassis": {"coupling": 40, "axle": 80, "weighed": {"coupling": "108 lb", "axle": "792 lb",
+      "chassis": {"coupling": 40, "axle": 80, "limits": {"whole": "1000 lb", "axle": "900 lb",
+                  "coupling": "200 lb"}, "weighed": {"coupling": "108 lb", "axle": "792 lb",
                   "with": "everything", "configuration": "day"}})");
   ASSERT_EQ(told.size(), 2U) << testing::PrintToString(told);
-  EXPECT_TRUE(told[0].starts_with("By night: The share on the coupling is 7.38 % of the whole")) << told[0];
+  EXPECT_TRUE(told[0].starts_with("By night: The share on the coupling is 7.37 % of the whole")) << told[0];
   EXPECT_TRUE(told[1].starts_with("By night, with every tank full: the share on the coupling is 7."))
       << told[1];
 }
@@ -97,7 +109,8 @@ TEST(OpenLoadSentences, SayWhenWhereItIsNotAlways) {
                     "base": 12, "top": 16}],
       "configurations": {"day": [{"piece": "H", "at": {"front": 50, "left": 30}, "plugged_into": "outlet"}],
                          "night": [{"piece": "H", )" +
-                   night + R"(}]}, "supply": {"volts": 120, "circuits": [{"id": "c", "name": "Galley",
+                   night +
+                   R"(}]}, "supply": {"volts": 120, "amps": 30, "circuits": [{"id": "c", "name": "Galley",
                    "breaker": 15, "feeds": ["outlet"]}]})");
   };
   const std::string over =

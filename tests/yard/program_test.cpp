@@ -139,10 +139,13 @@ TEST_F(Program, WeighsLoads) {
   const auto json = nlohmann::json::parse(told({"loads", file, "--configuration", "road", "--json"}).out);
   EXPECT_EQ(json["configurations"].size(), 1U);
   std::string dry = repository_text("tests/plan/loads.json");
-  for (const std::string part :
-       {R"(, "volume": "20 gal", "fill": 50)", R"(, "volume": "10 gal", "fill": 0)", R"("track": "60", )"})
+  for (const std::string part : {R"(, "volume": "20 gal", "fill": 50)", R"(, "volume": "10 gal", "fill": 0)",
+                                 R"("track": "60", )", R"("left": "410 lb", "right": "400 lb", )"})
     dry.erase(dry.find(part), part.size());
-  EXPECT_EQ(told({"loads", plan(dry)}).code, 0) << "no tanks, and no track to compare sides by";
+  EXPECT_EQ(told({"loads", plan(dry)}).code, 2) << "nobody knows what the tank holds";
+  const std::string tank = R"("kind": "tank")";
+  dry.replace(dry.find(tank), tank.size(), R"("kind": "cabinet")");
+  EXPECT_EQ(told({"loads", plan(dry)}).code, 0) << "no tanks, and nobody weighed the sides";
   EXPECT_EQ(told({"loads", repository_path("plans/sanderling.json")}).code, 1) << "heater above its circuit";
   EXPECT_EQ(told({"loads", plan(plan_that_meets())}).code, 2) << "nothing to compare";
   EXPECT_EQ(told({"loads", file, "--configuration", "noon"}).code, 64);

@@ -21,13 +21,15 @@ struct MomentSpan {
   }
 };
 
-// An arm below zero makes the least moment with the most weight.
+// A weight that is a change may be below nothing: the ends lie at any two of the ends.
 MomentSpan moment_of(const MassSpan& weight, const LengthSpan& arm) {
-  const auto with = [&](Length length, bool most) -> std::optional<Moment> {
-    if (!most) return Moment::of(weight.least, length);
-    return weight.most ? std::optional(Moment::of(*weight.most, length)) : std::nullopt;
-  };
-  return {with(arm.low, arm.low < Length{}), with(arm.high, arm.high > Length{})};
+  const Mass most = weight.most.value_or(weight.least);
+  const auto ends = std::minmax({Moment::of(weight.least, arm.low), Moment::of(weight.least, arm.high),
+                                 Moment::of(most, arm.low), Moment::of(most, arm.high)});
+  MomentSpan moment{ends.first, ends.second};
+  if (!weight.most && arm.low < Length{}) moment.low.reset();
+  if (!weight.most && arm.high > Length{}) moment.high.reset();
+  return moment;
 }
 
 LoadSpan over(const MomentSpan& moment, Length arm) {
@@ -39,10 +41,10 @@ LoadSpan over(const MomentSpan& moment, Length arm) {
 
 using ArmOf = std::function<LengthSpan(const WeighedThing::Place&)>;
 
-/// Of what was on the scales only the way it has been moved counts.
+/// Of what was on the scales only the way it has been moved counts, and what it may weigh more or less.
 LengthSpan arm_since(const WeighedThing& thing, const ArmOf& arm_of) {
   const LengthSpan now = arm_of(thing.place);
-  if (!thing.on_scales) return now;
+  if (!thing.on_scales || thing.may_differ) return now;
   const LengthSpan then = arm_of(*thing.on_scales);
   return {now.low - then.high, now.high - then.low};
 }
@@ -68,12 +70,23 @@ std::optional<MeanSpan> mean_of(const std::vector<WeighedThing>& things, const A
                                 Mass base) {
   std::vector<SpannedArm> arms;
   MomentSpan shifted;
-  for (const WeighedThing& thing : things)
-    if (thing.on_scales)
+  for (const WeighedThing& thing : things) {
+    const LengthSpan arm = arm_of(thing.place);
+    if (thing.may_differ) {
+      // All that may be gone is taken away where that draws most, then any of it put back, and as much again.
+      const Mass differing = *thing.weight.most;
+      shifted.add(moment_of(MassSpan::of(Mass{} - differing), arm));
+      base = base - differing;
+      for (const Length end : {arm.low, arm.high}) arms.push_back({{Mass{}, differing}, {end, end}});
+    } else if (thing.on_scales) {
       shifted.add(moment_of(thing.weight, arm_since(thing, arm_of)));
-    else
-      arms.push_back({thing.weight, arm_of(thing.place)});
-  if (!shifted.low || !shifted.high) return std::nullopt;
+    } else {
+      arms.push_back({thing.weight, arm});
+    }
+  }
+  // Lighter than nothing: the plan's figures do not go with those of the scales.
+  const bool taken = std::ranges::any_of(things, &WeighedThing::may_differ);
+  if (!shifted.low || !shifted.high || (taken && base <= Mass{})) return std::nullopt;
   const std::optional<MeanArm> least = least_mean(arms, fixed + *shifted.low, base);
   const std::optional<MeanArm> greatest = greatest_mean(arms, fixed + *shifted.high, base);
   return least && greatest ? std::optional(MeanSpan{*least, *greatest}) : std::nullopt;
@@ -153,14 +166,18 @@ MassSpan added_by(const std::vector<WeighedThing>& things) {
   return sum;
 }
 
+/// The load on the coupling as a part of `whole`.
+std::optional<ShareSpan> share_in(const Balance& balance, const std::optional<Mass>& whole,
+                                  const ShareRange& range) {
+  if (!whole || *whole <= Mass{} || !balance.coupling->low || !balance.coupling->high) return std::nullopt;
+  return compared({balance.coupling->low->units(), whole->units()},
+                  {balance.coupling->high->units(), whole->units()}, range);
+}
+
 std::optional<ShareSpan> share_of(const Balance& balance, const Chassis& chassis, Length span, Moment fixed,
                                   Mass base) {
   const ShareRange& range = share_range(chassis.range);
-  if (range.of_plate) {
-    if (!chassis.whole_limit || !balance.coupling->low || !balance.coupling->high) return std::nullopt;
-    return compared({balance.coupling->low->units(), chassis.whole_limit->units()},
-                    {balance.coupling->high->units(), chassis.whole_limit->units()}, range);
-  }
+  if (range.of_plate) return share_in(balance, chassis.whole_limit, range);
   const std::optional<MeanSpan> mean = mean_of(balance.things, ahead_of(*chassis.axle), fixed, base);
   if (!mean) return std::nullopt;
   const auto part = [&](const MeanArm& arm) {
@@ -173,6 +190,31 @@ std::optional<ShareSpan> share_of(const Balance& balance, const Chassis& chassis
   share.low = std::clamp<std::int64_t>(share.low, 0, all);
   share.high = std::clamp<std::int64_t>(share.high, 0, all);
   return share.low == 0 && share.high == all ? std::nullopt : std::optional(share);
+}
+
+/// What everything weighs more or less than on the scales.
+MassSpan weight_since(const Balance& balance) {
+  MassSpan sum = balance.added;
+  for (const WeighedThing& thing : balance.things) {
+    if (!thing.may_differ) continue;
+    sum.least = sum.least + thing.weight.least;
+    if (sum.most) sum.most = *sum.most + *thing.weight.most;
+  }
+  return sum;
+}
+
+/// Nothing that weighs anything came, went or was moved since the scales.
+bool is_as_weighed(const Balance& balance) {
+  return std::ranges::all_of(balance.things,
+                             [](const WeighedThing& one) { return one.weight == MassSpan::of(Mass{}); });
+}
+
+/// Of a moment over a length of which only that it is above nothing is known.
+LoadSpan over_unknown(const MomentSpan& moment) {
+  LoadSpan load;
+  if (moment.low && *moment.low >= Moment{}) load.low = Mass{};
+  if (moment.high && *moment.high <= Moment{}) load.high = Mass{};
+  return load;
 }
 
 /// From the left wall, of everything: twice its moment about the middle between the side walls is what the
@@ -194,17 +236,25 @@ std::optional<LengthSpan> whole_across(const Balance& balance, const Chassis& ch
 void add_scales(const Chassis& chassis, Length width, Balance& balance) {
   const Weighed& weighed = *chassis.weighed;
   const Mass bare = weighed.coupling + weighed.axle;
-  balance.whole = MassSpan{bare + balance.added.least, std::nullopt};
-  if (balance.added.most) balance.whole->most = bare + *balance.added.most;
+  const MassSpan since = weight_since(balance);
+  balance.whole = MassSpan{std::max(bare + since.least, Mass{}), std::nullopt};
+  if (since.most) balance.whole->most = bare + *since.most;
   if (chassis.whole_limit)
     balance.cargo_left = LoadSpan{
         balance.whole->most ? std::optional(*chassis.whole_limit - *balance.whole->most) : std::nullopt,
         *chassis.whole_limit - balance.whole->least};
   if (balance.side_change && weighed.left) {
     balance.side = plus(*weighed.right - *weighed.left, *balance.side_change);
-    balance.whole_across = whole_across(balance, chassis, width);
+    if (chassis.track) balance.whole_across = whole_across(balance, chassis, width);
   }
   if (!balance.coupling_change) return;
+  if (!chassis.coupling || !chassis.axle) {
+    balance.coupling = LoadSpan{weighed.coupling, weighed.coupling};
+    balance.axle = LoadSpan{weighed.axle, weighed.axle};
+    const ShareRange& range = share_range(chassis.range);
+    balance.share = share_in(balance, range.of_plate ? chassis.whole_limit : bare, range);
+    return;
+  }
   const Length span = *chassis.coupling + *chassis.axle;
   balance.coupling = plus(weighed.coupling, *balance.coupling_change);
   balance.axle = plus(weighed.axle, over(moment_since(balance.things, behind(*chassis.coupling)), span));
@@ -296,12 +346,15 @@ Balance balanced(const Plan& plan, const Configuration& configuration, TankState
     for (const WeighedThing& thing : balance.things)
       balance.on_coupling.push_back(over(moment_of(thing.weight, arm_since(thing, arm)), span));
     balance.coupling_change = over(moment_since(balance.things, arm), span);
+  } else if (chassis.weighed && is_as_weighed(balance)) {
+    balance.coupling_change = LoadSpan{Mass{}, Mass{}};
   }
   // Each pound by the arm from the middle adds to one wheel what it takes from the other: twice the moment
   // over the track is the difference.
-  if (chassis.track)
-    balance.side_change =
-        over(moment_since(balance.things, twice_right_of(plan->interior.width)), *chassis.track);
+  if (chassis.track || (chassis.weighed && chassis.weighed->left)) {
+    const MomentSpan aside = moment_since(balance.things, twice_right_of(plan->interior.width));
+    balance.side_change = chassis.track ? over(aside, *chassis.track) : over_unknown(aside);
+  }
   if (chassis.weighed) add_scales(chassis, plan->interior.width, balance);
   return balance;
 }

@@ -26,10 +26,8 @@ class FiguresOf {
     // Nobody has weighed a van here; what its plate allows is asked all the same.
     if (plan_->chassis->towed || plan_->chassis->whole_limit) add_whole(balance);
     if (plan_->chassis->towed) add_carriers(balance);
-    if (plan_->chassis->track) {
-      add(FigureKind::whole_across, balance.whole_across);
-      add(FigureKind::sides, balance.side, Asked::sides);
-    }
+    if (plan_->chassis->track) add(FigureKind::whole_across, balance.whole_across);
+    if (plan_->chassis->track || balance.side) add(FigureKind::sides, balance.side, Asked::sides);
     if (plan_->chassis->whole_limit) add(FigureKind::cargo_left, balance.cargo_left);
   }
 
@@ -42,7 +40,9 @@ class FiguresOf {
       figures_.push_back({FigureKind::circuit, tanks_, plan_->supply->circuits[i].id,
                           counted(figures.counted, figures.is_known()), figures.status});
     }
-    add(FigureKind::supply, counted(watts, supply.no_figure.empty()), LoadVerdict::Kind::supply);
+    add(FigureKind::supply, counted(watts, supply.no_figure.empty()));
+    // Whether the circuits carry theirs is told of each.
+    if (supply.whole) figures_.back().status = supply.whole->status;
     std::int64_t together = 0;
     for (const std::size_t i : supply.together) together += supply.loads[i].draw.watts;
     add(FigureKind::together, counted(together, supply.is_known()));
@@ -61,15 +61,20 @@ class FiguresOf {
   std::vector<LoadFigure> figures() && { return std::move(figures_); }
 
  private:
+  /// A weight is known where its plate is not.
+  static std::optional<LoadVerdict::Kind> given(const std::optional<Mass>& limit, LoadVerdict::Kind kind) {
+    return limit ? std::optional(kind) : std::nullopt;
+  }
   void add_whole(const Balance& balance) {
     add(FigureKind::whole,
         balance.whole ? std::optional(LoadSpan{balance.whole->least, balance.whole->most}) : std::nullopt,
-        LoadVerdict::Kind::whole_limit);
+        given(plan_->chassis->whole_limit, LoadVerdict::Kind::whole_limit));
   }
   void add_carriers(const Balance& balance) {
     using Asked = LoadVerdict::Kind;
-    add(FigureKind::coupling, balance.coupling, Asked::coupling_limit);
-    add(FigureKind::axle, balance.axle, Asked::axle_limit);
+    const Chassis& chassis = *plan_->chassis;
+    add(FigureKind::coupling, balance.coupling, given(chassis.coupling_limit, Asked::coupling_limit));
+    add(FigureKind::axle, balance.axle, given(chassis.axle_limit, Asked::axle_limit));
     add(FigureKind::whole_along, balance.whole_along);
     add(FigureKind::share, balance.share, Asked::share);
     figures_.back().range = plan_->chassis->range;

@@ -6,7 +6,8 @@ namespace berthwright {
 namespace {
 
 bool has_tanks(const Plan& plan) {
-  return std::ranges::any_of(plan->fixtures, [](const Fixture& one) { return one.fill.has_value(); }) ||
+  return std::ranges::any_of(plan->fixtures,
+                             [](const Fixture& one) { return one.kind == Fixture::Kind::tank; }) ||
          std::ranges::any_of(plan->cargo, [](const Cargo& one) { return one.fill.has_value(); });
 }
 
@@ -16,15 +17,17 @@ Status at_most(const LoadSpan& load, Mass limit) {
 }
 
 Status even_sides(const Balance& balance) {
-  if (!balance.side || !balance.axle || !balance.side->low || !balance.side->high || !balance.axle->low ||
-      !balance.axle->high)
-    return Status::unknown;
-  const Mass left = Mass{} - *balance.side->low;
-  const Mass most = std::max(*balance.side->high, left);
-  // Both wheels on the heavy side of zero: then the difference is at least this.
-  const Mass least = std::max({*balance.side->low, Mass{} - *balance.side->high, Mass{}});
-  if (most * 100 <= *balance.axle->low * most_aside_percent) return Status::met;
-  return least * 100 > *balance.axle->high * most_aside_percent ? Status::not_met : Status::unknown;
+  if (!balance.side || !balance.axle) return Status::unknown;
+  const LoadSpan& side = *balance.side;
+  const LoadSpan& axle = *balance.axle;
+  // Both ends on the heavy side of zero: then the difference is at least the nearer, whatever the farther.
+  Mass least;
+  if (side.low) least = std::max(least, *side.low);
+  if (side.high) least = std::max(least, Mass{} - *side.high);
+  if (axle.high && least * 100 > *axle.high * most_aside_percent) return Status::not_met;
+  if (!side.low || !side.high || !axle.low) return Status::unknown;
+  const Mass most = std::max(*side.high, Mass{} - *side.low);
+  return most * 100 <= *axle.low * most_aside_percent ? Status::met : Status::unknown;
 }
 
 void add_verdicts(const Chassis& chassis, const Balance& balance, std::vector<LoadVerdict>& verdicts) {
@@ -34,7 +37,7 @@ void add_verdicts(const Chassis& chassis, const Balance& balance, std::vector<Lo
     if (limit) add(kind, at_most(load, *limit));
   };
   if (chassis.towed) add(Kind::share, balance.share ? balance.share->status : Status::unknown);
-  if (chassis.track) add(Kind::sides, even_sides(balance));
+  if (chassis.track || balance.side) add(Kind::sides, even_sides(balance));
   plate(Kind::whole_limit, balance.whole ? LoadSpan{balance.whole->least, balance.whole->most} : LoadSpan{},
         chassis.whole_limit);
   plate(Kind::axle_limit, balance.axle.value_or(LoadSpan{}), chassis.axle_limit);
@@ -68,12 +71,28 @@ std::vector<const Balance*> different_balances(const Loads& loads) {
   return different;
 }
 
+std::vector<LoadVerdict::Kind> limits_not_given(const Plan& plan) {
+  using Kind = LoadVerdict::Kind;
+  std::vector<Kind> kinds;
+  if (plan->supply && !plan->supply->amps) kinds.push_back(Kind::supply);
+  if (!plan->chassis) return kinds;
+  if (!plan->chassis->whole_limit) kinds.push_back(Kind::whole_limit);
+  if (!plan->chassis->axle_limit) kinds.push_back(Kind::axle_limit);
+  if (plan->chassis->towed && !plan->chassis->coupling_limit) kinds.push_back(Kind::coupling_limit);
+  return kinds;
+}
+
 std::vector<LoadVerdict> verdicts_on(const Plan& plan, const Loads& loads) {
   std::vector<LoadVerdict> verdicts;
   if (plan->chassis)
     for (const Balance* balance : different_balances(loads)) add_verdicts(*plan->chassis, *balance, verdicts);
   using Kind = LoadVerdict::Kind;
   if (loads.supply) verdicts.push_back({Kind::supply, loads.supply->status});
+  for (const Kind kind : limits_not_given(plan))
+    if (kind != Kind::supply)
+      verdicts.push_back({kind, Status::unknown});
+    else if (loads.supply && loads.supply->status == Status::met)
+      verdicts.back().status = Status::unknown;
   return verdicts;
 }
 

@@ -69,15 +69,17 @@ WeighedThing::Place place_posed(const Plan& plan, const Configuration& configura
   return pose->manner == Pose::Manner::stowed ? place_kept(plan, pose->stowed_in) : place_of(pose->outline);
 }
 
-MassSpan contents(const TankFill& fill, TankState tanks) {
+/// Without a volume there is no end to what a tank may hold.
+MassSpan contents(const std::optional<TankFill>& fill, TankState tanks) {
   switch (tanks) {
     case TankState::empty:
       return MassSpan::of(Mass{});
     case TankState::full:
-      return MassSpan::of(water(fill.volume, 100));
+      return fill ? MassSpan::of(water(fill->volume, 100)) : MassSpan{};
     case TankState::as_told:
-      if (fill.percent) return MassSpan::of(water(fill.volume, *fill.percent));
-      return {Mass{}, water(fill.volume, 100)};
+      if (!fill) return {};
+      if (fill->percent) return MassSpan::of(water(fill->volume, *fill->percent));
+      return {Mass{}, water(fill->volume, 100)};
   }
   throw std::logic_error("TankState out of range");
 }
@@ -95,9 +97,11 @@ class Scales {
     const bool counted = was_on(fixture.id.text()) || (weighed_ != nullptr && weighed_->with_fixtures);
     // What every trailer has as part of its shell, and figures that stand for room and not for a thing.
     const bool shell = fixture.kind == Fixture::Kind::wheel_arch || fixture.kind == Fixture::Kind::protrusion;
-    if (!counted && (fixture.weight || !shell))
+    if (counted)
+      add_counted(fixture.id.text(), fixture.name, fixture.weight, place);
+    else if (fixture.weight || !shell)
       add_stated(fixture.id.text(), fixture.name, fixture.weight, place);
-    add_water(fixture.id.text(), fixture.name, fixture.fill, place);
+    if (fixture.kind == Fixture::Kind::tank) add_water(fixture.id.text(), fixture.name, fixture.fill, place);
   }
 
   void add(const Piece& piece) {
@@ -116,8 +120,11 @@ class Scales {
     if (cargo.along) place.along = at(*cargo.along);
     if (cargo.across) place.across = at(*cargo.across);
     const bool counted = was_on(cargo.id) || (weighed_ != nullptr && weighed_->with_everything);
-    if (!counted) add_stated(cargo.id, cargo.name, cargo.weight, place);
-    add_water(cargo.id, cargo.name, cargo.fill, place);
+    if (counted)
+      add_counted(cargo.id, cargo.name, cargo.weight, place);
+    else
+      add_stated(cargo.id, cargo.name, cargo.weight, place);
+    if (cargo.fill) add_water(cargo.id, cargo.name, cargo.fill, place);
   }
 
   std::vector<WeighedThing> things() && { return std::move(things_); }
@@ -133,9 +140,18 @@ class Scales {
                        weight.value_or(MassSpan{}), place});
   }
 
+  /// It weighed one of its span on the scales and weighs any of it now.
+  void add_counted(const std::string& id, const std::string& name, const std::optional<MassSpan>& weight,
+                   const WeighedThing::Place& place) {
+    if (!weight || !weight->most || weight->is_known()) return;
+    const Mass differing = *weight->most - weight->least;
+    things_.push_back(
+        {id, name, WeighedThing::Basis::stated, {Mass{} - differing, differing}, place, place, true});
+  }
+
   void add_water(const std::string& id, const std::string& name, const std::optional<TankFill>& fill,
                  const WeighedThing::Place& place) {
-    if (fill) things_.push_back({id, name, WeighedThing::Basis::water, contents(*fill, tanks_), place});
+    things_.push_back({id, name, WeighedThing::Basis::water, contents(fill, tanks_), place});
   }
 
   const Plan& plan_;

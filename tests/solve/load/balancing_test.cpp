@@ -273,6 +273,109 @@ TEST(Balanced, TellsWhatIsLeftUnderThePlate) {
   expect_load(balance_of(plan).cargo_left, Mass::grams(700'000), Mass::grams(700'000));
 }
 
+/// Everything stood on the scales.
+Plan weighed_whole(const std::string& sections, const std::string& places) {
+  return small_plan(wide_room() + R"(, "configurations": {"day": []}, )" + sections + R"(, "chassis": {)" +
+                    places +
+                    R"("weighed": {"coupling": "100 lb", "axle": "700 lb", "left": "340 lb",
+                       "right": "360 lb", "with": "everything", "configuration": "day"}})");
+}
+constexpr auto bottles =
+    R"("cargo": [{"id": "gas", "weight": ["38 lb", "62 lb"], "ahead_of_front": 20, "from_left": 46}])";
+
+// Bottles of 38 to 62 lb: 24 lb more or less than on the scales, 100 in ahead of the axle, 120 in from the
+// coupling: 24 × 100 / 120 = 20 lb of 100 on the coupling, 24 - 20 = 4 of 700 on the axle. The whole weighs
+// 776 to 824 lb; 80/776 = 10.309 %, 120/824 = 14.563 %. They hang 10 in right of the middle, the track is
+// 60 in: 2 × 24 × 10 / 60 = 8 lb from side to side about the 20 of the scales.
+TEST(Balanced, WhatHasASpanMayDifferFromWhatTheScalesFound) {
+  const Balance balance = balance_of(weighed_whole(bottles, R"("coupling": 40, "axle": 80, "track": 60, )"));
+  ASSERT_EQ(balance.things.size(), 1U);
+  EXPECT_TRUE(balance.things[0].may_differ);
+  EXPECT_EQ(balance.added, MassSpan::of(Mass{}));
+  EXPECT_EQ(*balance.whole, (MassSpan{Mass::pounds(776), Mass::pounds(824)}));
+  expect_load(balance.coupling, Mass::pounds(80), Mass::pounds(120));
+  expect_load(balance.axle, Mass::pounds(696), Mass::pounds(704));
+  expect_load(balance.side, Mass::pounds(12), Mass::pounds(28));
+  EXPECT_EQ(balance.share->low, 1030);
+  EXPECT_EQ(balance.share->high, 1457);
+  EXPECT_EQ(balance.share->status, Status::met);
+  // The trailer as weighed: (700 × 80 - 100 × 40) / 800 = 65 in. With 24 lb more or less 20 in ahead:
+  // (52000 - 480) / 824 = 62.524 in and (52000 + 480) / 776 = 67.629 in.
+  EXPECT_NEAR(static_cast<double>(balance.whole_along->low.ticks()) / ticks_per_inch, 62.524, 0.001);
+  EXPECT_NEAR(static_cast<double>(balance.whole_along->high.ticks()) / ticks_per_inch, 67.629, 0.001);
+}
+
+// In a locker from 10 to 30 in they may have been anywhere: every way to have weighed and stood then and now
+// lies within what is told, and the ends are reached by one of them.
+TEST(Balanced, AMiddleHoldsEveryWayToDiffer) {
+  const Balance balance = balance_of(weighed_whole(
+      R"("fixtures": [{"id": "L", "kind": "locker", "length": 20, "width": 20, "at": {"front": 10, "left": 0},
+                       "top": 30}],
+         "cargo": [{"id": "gas", "weight": ["38 lb", "62 lb"], "kept_in": "L"},
+                   {"id": "pots", "weight": ["10 lb", "40 lb"], "from_front": 100}])",
+      R"("coupling": 40, "axle": 80, "track": 60, )"));
+  double least = 1e9;
+  double most = 0;
+  for (const double gas_then : {38, 62})
+    for (const double gas : {38, 62})
+      for (const double at_then : {10, 30})
+        for (const double at : {10, 30})
+          for (const double pots : {-30, 0, 30}) {
+            const double middle =
+                (800 * 65 - gas_then * at_then + gas * at + pots * 100) / (800 - gas_then + gas + pots);
+            if (at != at_then && gas != gas_then) continue;
+            least = std::min(least, middle);
+            most = std::max(most, middle);
+          }
+  const double low = static_cast<double>(balance.whole_along->low.ticks()) / ticks_per_inch;
+  const double high = static_cast<double>(balance.whole_along->high.ticks()) / ticks_per_inch;
+  EXPECT_LE(low, least + 1e-5);
+  EXPECT_GE(high, most - 1e-5);
+  EXPECT_NEAR(low, least, 0.7);
+  EXPECT_NEAR(high, most, 0.7);
+}
+
+// One weight, or none, is what it was.
+TEST(Balanced, WhatHasOneWeightOrNoneIsAsTheScalesFoundIt) {
+  for (const char* weight : {R"(, "weight": "62 lb")", ""}) {
+    const Balance balance = balance_of(
+        weighed_whole(R"("cargo": [{"id": "gas", "ahead_of_front": 20)" + std::string(weight) + "}]",
+                      R"("coupling": 40, "axle": 80, )"));
+    EXPECT_TRUE(balance.things.empty());
+    expect_load(balance.coupling, Mass::pounds(100), Mass::pounds(100));
+  }
+}
+
+// The scales found 20 lb more under the right wheels, whatever the track.
+TEST(Balanced, TheSidesOfTheScalesNeedNoTrack) {
+  const std::string places = R"("coupling": 40, "axle": 80, )";
+  const Balance as_weighed = balance_of(weighed_whole(R"("cargo": [])", places));
+  expect_load(as_weighed.side, Mass::pounds(20), Mass::pounds(20));
+  EXPECT_FALSE(as_weighed.whole_across);
+  // What was added right of the middle adds to the right wheels nobody knows how much.
+  const auto with_box = [](int left) {
+    return balance_of(small_plan(wide_room() + R"(, "configurations": {"day": []}, "fixtures": [)" +
+                                 box("a", 10, left, R"("40 lb")") +
+                                 R"(], "chassis": {"coupling": 40, "axle": 80)" + scales + "}"));
+  };
+  EXPECT_EQ(*with_box(36).side, (LoadSpan{Mass::pounds(20), std::nullopt}));
+  EXPECT_EQ(*with_box(0).side, (LoadSpan{std::nullopt, Mass::pounds(20)}));
+  expect_load(with_box(26).side, Mass::pounds(20), Mass::pounds(20));
+}
+
+// Without their places coupling and axle carry what the scales found, as long as nothing was added to it.
+TEST(Balanced, WhatWasWeighedNeedsNoPlaces) {
+  const Balance as_weighed = balance_of(weighed_whole(R"("cargo": [])", R"("coupling": 40, )"));
+  expect_load(as_weighed.coupling, Mass::pounds(100), Mass::pounds(100));
+  expect_load(as_weighed.axle, Mass::pounds(700), Mass::pounds(700));
+  ASSERT_TRUE(as_weighed.share);
+  EXPECT_EQ(as_weighed.share->low, 1250);
+  EXPECT_EQ(as_weighed.share->high, 1250);
+  EXPECT_EQ(as_weighed.share->status, Status::met);
+  const Balance differing = balance_of(weighed_whole(bottles, R"("coupling": 40, )"));
+  EXPECT_FALSE(differing.coupling || differing.axle || differing.share);
+}
+
 TEST(Movers, BeginWithWhatMovesMost) {
   const Plan plan = trailer(box("a", 10, 0, R"("60 lb")") + "," + box("b", 100, 0, R"("200 lb")") + "," +
                                 box("c", 140, 0, "") + "," + box("d", 40, 0, "0"),

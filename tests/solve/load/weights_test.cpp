@@ -124,6 +124,19 @@ TEST(WeightsIn, TanksAreAsToldEmptyOrFull) {
   EXPECT_EQ(water_in(any, TankState::as_told), (MassSpan{Mass{}, Mass::from_units(7'570'823'568)}));
 }
 
+// Without a volume a tank holds nobody knows how much, unless it is empty.
+TEST(WeightsIn, ATankWithoutAVolumeHasNoEnd) {
+  const Plan plan = small_plan(
+      R"("fixtures": [{"id": "tank", "kind": "tank", "length": 20, "width": 20, "at": {"front": 0, "left": 0},
+          "top": 12, "weight": "10 lb"}], "configurations": {"day": []})");
+  const auto water_with = [&](TankState tanks) {
+    return found(weights_in(plan, plan->configurations.front(), tanks), "tank", Basis::water).weight;
+  };
+  EXPECT_EQ(water_with(TankState::as_told), MassSpan{});
+  EXPECT_EQ(water_with(TankState::full), MassSpan{});
+  EXPECT_EQ(water_with(TankState::empty), MassSpan::of(Mass{}));
+}
+
 Plan weighed_with(const std::string& with) {
   return small_plan(
       R"("fixtures": [{"id": "F", "kind": "cabinet", "length": 20, "width": 20, "at": {"front": 0, "left": 0}, "top": 30}],

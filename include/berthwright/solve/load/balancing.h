@@ -50,15 +50,18 @@ struct Balance {
   /// has no end. So are those of the whole.
   std::optional<LengthSpan> along{};
   std::optional<LengthSpan> across{};
+  /// With the places of coupling and axle, or where nothing was added to what stood on the scales.
   std::optional<LoadSpan> coupling_change{};
-  std::optional<LoadSpan> side_change{};  ///< of the right wheels less the left ones; with the track
+  /// Of the right wheels less the left ones; without a track no more than which side gains, and that only
+  /// with the wheels of both sides weighed.
+  std::optional<LoadSpan> side_change{};
 
   // With the figures of the scales:
   std::optional<MassSpan> whole{};
   std::optional<LoadSpan> coupling{};
   std::optional<LoadSpan> axle{};
   std::optional<LengthSpan> whole_along{};
-  std::optional<LengthSpan> whole_across{};  ///< with the wheels of both sides weighed
+  std::optional<LengthSpan> whole_across{};  ///< with the wheels of both sides weighed, and the track
   std::optional<ShareSpan> share{};
   std::optional<LoadSpan> side{};        ///< right less left
   std::optional<LoadSpan> cargo_left{};  ///< under the plate of the whole

@@ -32,8 +32,11 @@ struct LoadVerdict {
 /// Of every configuration. Points into `plan`.
 std::vector<Loads> loads_of(const Plan& plan);
 
+/// With what the plan could be compared, and does not give: plates of its chassis, amperes of its supply.
+std::vector<LoadVerdict::Kind> limits_not_given(const Plan& plan);
+
 /// Everything that the plan gives reason to compare; share, sides and plates of each of the different
-/// balances: a plate that full tanks break is broken.
+/// balances: a plate that full tanks break is broken, and what is not given is unknown, once.
 std::vector<LoadVerdict> verdicts_on(const Plan& plan, const Loads& loads);
 
 /// 1: something compared is not met; 2: nothing was compared, or something is unknown; 0: all is met.

@@ -40,12 +40,15 @@ struct WeighedThing {
   MassSpan weight;
   Place place;
   std::optional<Place> on_scales{};  ///< where it stood while the trailer was weighed, and so counts already
+  /// It stood on the scales, at one weight of the span that the plan gives, and may be at any other now:
+  /// `weight` is then what it may weigh more or less than it did, below nothing too.
+  bool may_differ = false;
 };
 
-/// Everything of the plan that weighs, but for what stood on the scales and is there still: fixtures, pieces,
-/// cargo, and the water of each tank. The middle of a thing is that of its outline; what is stowed lies
-/// anywhere within the bounds of where it is kept, or of the room where the plan does not draw that. People,
-/// bedding and covers are not counted.
+/// Everything of the plan that weighs, but for what stood on the scales and is there still, unless the plan
+/// gives its weight as a span (bottles full or empty): fixtures, pieces, cargo, and the water of each tank.
+/// The middle of a thing is that of its outline; what is stowed lies anywhere within the bounds of where it
+/// is kept, or of the room where the plan does not draw that. People, bedding and covers are not counted.
 std::vector<WeighedThing> weights_in(const Plan& plan, const Configuration& configuration, TankState tanks);
 
 /// What a piece weighs: as the plan states it, by its panel, its plywood or its foam, or unknown.
