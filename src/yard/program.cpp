@@ -161,7 +161,7 @@ CLI::App* define_cut(CLI::App& app, CutRequest& cut) {
                  "one JSON object instead of text (plans/cut.schema.json; with --stock "
                  "plans/placing.schema.json)");
   verb->footer(
-      "Examples:\n  berthwright cut plans/dunnock.json\n"
+      "Example:\n  berthwright cut plans/dunnock.json\n"
       "  berthwright cut plans/dunnock.json --stock plans/stock/plover-lane.json --out sheets\n\n"
       "Exit code: 0 every cushion is told whole; 1 one cannot be cut from the plan's own roll or foam "
       "sheets;\n"
