@@ -16,10 +16,29 @@ bool reads_from_right(char32_t c) {
 
 std::size_t bytes_of(char32_t c) { return c < 0x80 ? 1 : c < 0x800 ? 2 : c < 0x10000 ? 3 : 4; }
 
+constexpr std::string_view no_break_space = "\u00a0";
+
+// A measure is not parted at the end of a line: 1' 0 11/16" would read as 1' 0.
+std::string with_whole_measures(std::string_view words) {
+  std::string out;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const bool between = words[i] == ' ' && i > 0 && i + 1 < words.size() &&
+                         is_digit(static_cast<unsigned char>(words[i + 1]));
+    const std::size_t end = words.find_first_not_of("0123456789", i + 1);
+    const bool before_fraction = end != std::string_view::npos && words[end] == '/';
+    if (between &&
+        (words[i - 1] == '\'' || (is_digit(static_cast<unsigned char>(words[i - 1])) && before_fraction)))
+      out += no_break_space;
+    else
+      out += words[i];
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string in_sentence(std::string_view words) {
-  const std::string shown = printable(words, every_character);
+  const std::string shown = with_whole_measures(printable(words, every_character));
   const std::u32string text = code_points(shown).text;
   std::string out;
   std::size_t written = 0;

@@ -114,6 +114,11 @@ TEST(PacketPage, RefersToNoShapeThatItDoesNotHave) {
   EXPECT_GT(uses, 50U);
 }
 
+TEST(PacketPage, PartsNoMeasureAtTheEndOfALine) {
+  EXPECT_EQ(in_sentence("short by 1' 0 11/16 of 12 pieces"), "short by 1&#39;\u00a00\u00a011/16 of 12 pieces");
+  EXPECT_EQ(in_sentence("2 of 38 1/2 x 4"), "2 of 38\u00a01/2 x 4");
+}
+
 // Without the isolation "A من ب 5" is shown with the 5 at the left of what is Arabic, and ≥ as ≤ (Unicode
 // Standard Annex 9, rules W2 and L4; from memory, not re-read).
 TEST(PacketPage, IsolatesNamesFromTheFiguresBesideThem) {
@@ -266,9 +271,10 @@ TEST(PacketPage, SpeaksBothKindsOfEnglish) {
 // over: 38 1/2 x 22 1/2 and 38 1/2 x 16 1/2.
 TEST(PacketPage, OfTheShopCountsEqualSizesTogether) {
   const std::string page = HandedOver(dinette_with_cushions()).shops_page();
-  EXPECT_NE(page.find("2 of 38 1/2&quot; x 22 1/2&quot; x 4&quot;"), std::string::npos);
-  EXPECT_NE(page.find("2 of 38 1/2&quot; x 16 1/2&quot; x 4&quot;"), std::string::npos);
-  EXPECT_NE(page.find("1 of 37 3/4&quot; x 31 3/4&quot; x 3/4&quot;"), std::string::npos) << "the table";
+  EXPECT_NE(page.find("2 of 38\u00a01/2&quot; x 22\u00a01/2&quot; x 4&quot;"), std::string::npos);
+  EXPECT_NE(page.find("2 of 38\u00a01/2&quot; x 16\u00a01/2&quot; x 4&quot;"), std::string::npos);
+  EXPECT_NE(page.find("1 of 37\u00a03/4&quot; x 31\u00a03/4&quot; x 3/4&quot;"), std::string::npos)
+      << "the table";
   EXPECT_EQ(count_of(page, "<section id=\"parts\">"), 1U);
   EXPECT_EQ(page.find("class=\"way\""), std::string::npos);
 }
