@@ -34,6 +34,12 @@ std::string in_pieces(const StockJob& job, const StockPart& part, Unit own) {
   return text;
 }
 
+// Exactly: 0.703 in of plywood are no 11/16, and a groove is cut to it.
+std::string thick(Length thickness, Unit own) {
+  const std::string exact = exact_text(thickness, own);
+  return exact.ends_with("mm") ? exact : exact + " (" + metric(thickness) + ")";
+}
+
 std::string_view bound_words(CostBoundKind kind) {
   switch (kind) {
     case CostBoundKind::area:
@@ -128,7 +134,7 @@ std::string_view word(CostBoundKind kind) {
 std::string job_name(const StockJob& job, Unit own) {
   const StockMaterial& material = *job.material;
   std::string text = capital_first(word(material.goods)) + " " + material.name;
-  if (material.thickness) text += ", " + sawn(*material.thickness, own);
+  if (material.thickness) text += ", " + thick(*material.thickness, own);
   return text;
 }
 
@@ -214,7 +220,7 @@ std::string without_stock_sentence(const PartWithoutStock& part, Unit own) {
   const std::string goods(word(part.goods));
   std::string what = part.called + " (" + goods;
   if (!part.material.empty()) what += " " + part.material;
-  if (part.thickness) what += ", " + sawn(*part.thickness, own);
+  if (part.thickness) what += ", " + thick(*part.thickness, own);
   what += ") is not placed: ";
   switch (part.why) {
     case PartWithoutStock::Why::no_material:

@@ -102,7 +102,7 @@ Result<std::string> read_file(const std::string& path, std::size_t most) {
   Descriptor file(standard_input ? STDIN_FILENO : ::open(path.c_str(), O_RDONLY | O_CLOEXEC));
   if (!file.open())
     return failure("file.unreadable", path, reason_of(errno),
-                   "Check the name of the plan file and who may read it.");
+                   "Check the name of the file and who may read it.");
   std::string text;
   std::array<char, 65536> block{};
   while (text.size() <= most) {
