@@ -93,11 +93,17 @@ Vector toward(Wall wall, Length by) {
 
 bool comes_nearer_to_heat(const Plan& plan, const Arrangement& arrangement, const Placed& thing,
                           const Solid& there) {
-  const SquaredLength far_enough = SquaredLength::of(plan.limit(*find_rule("heat.three-feet")));
+  const auto far_enough = [&](const Placed& source) {
+    Length asked = plan.limit(*find_rule("heat.three-feet"));
+    if (const DataPlate* plate = plate_of(source))
+      for (const std::optional<Length>& face : {plate->front, plate->back, plate->sides, plate->top})
+        asked = std::max(asked, face.value_or(Length{}));
+    return SquaredLength::of(asked);
+  };
   return std::ranges::any_of(arrangement.things, [&](const Placed& other) {
     if (&other == &thing || !gives_heat(other)) return false;
     const SquaredLength then = nearest(there, other.solid).squared;
-    return then < far_enough && then < nearest(thing.solid, other.solid).squared;
+    return then < far_enough(other) && then < nearest(thing.solid, other.solid).squared;
   });
 }
 

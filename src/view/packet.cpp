@@ -55,7 +55,9 @@ void add_alerts(const PacketMatter& of, const DrawnAll& drawn, Packet& packet) {
   bool any_drawn = false;
   for (const Finding& finding : of.answer.findings) {
     if (!stands_in_front(finding)) continue;
-    const std::string cure = cure_sentence(of.plan, finding);
+    // What the shop must do about the rest stands in the shop's packet.
+    const bool alert = find_rule(finding.rule.text())->weight == Weight::alert;
+    const std::string cure = alert ? cure_sentence(of.plan, finding) : std::string{};
     const std::string tag = tag_in(drawn, finding);
     any_drawn = any_drawn || !tag.empty();
     list.items.push_back(tag + (cure.empty() ? "" : cure + " ") + sentence(of.plan, finding));

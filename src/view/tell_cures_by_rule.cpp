@@ -186,7 +186,7 @@ std::string do_far_from_cooking(const ToldCure& told) {
 std::string do_swing(const ToldCure& told) {
   const std::vector<std::string>& all = told.finding.subjects;
   return "Let " + told.thing() + " open outward (opens), or hang it where " +
-         names_with_and(told.plan, {all.begin() + 1, all.end()}) + " does not stand in its swing.";
+         names_with_and(told.plan, {all.begin() + 1, all.end()}) + (all.size() > 2 ? " do" : " does") + " not stand in its swing.";
 }
 std::string do_fit_the_room(const ToldCure& told) {
   return "Look whether the measures of " + told.thing() +

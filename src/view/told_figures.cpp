@@ -37,7 +37,7 @@ std::string ways_in_reach(const Plan& plan, const ConfigurationAnswer& configura
   std::string text;
   for (std::size_t i = 0; i < exits.away.size(); ++i) {
     const ExitOpening& one = configuration.exit_openings[i];
-    if (exits.away[i] > in_reach) continue;
+    if (!exits.reached[i]) continue;
     text += (text.empty() ? "" : ", ") + one.clear.opening->name + " (" +
             (one.opens() ? quantity_text(one.clear.for_vehicle, plan->unit, Rounding::down) + " clear"
                          : std::string("not known to open")) +

@@ -56,10 +56,11 @@ BedExits exits_of(const Plan& plan, const Arrangement& arrangement, const Bed& b
   for (const ExitOpening& one : openings) {
     const Opening& opening = *one.clear.opening;
     exits.away.push_back(distance_from_bed(plan, arrangement, bed, opening));
+    exits.reached.push_back(is_reached_from(plan, arrangement, {bed, mattress}, opening));
     if (!one.opens()) continue;
     const auto way = std::ranges::find(exits.ways, opening.id.text(), &WayOut::door);
     const Length width = way == exits.ways.end() ? Length{} : way->width;
-    const bool near = is_reached_from(plan, arrangement, {bed, mattress}, opening);
+    const bool near = exits.reached.back();
     if ((width > Length{} && width >= asked) || (near && one.clear.holds_vehicle_opening()))
       exits.counted.push_back(opening.id.text());
     if (width >= bodily || (near && lets_a_body_out(one.clear))) exits.passable.push_back(opening.id.text());

@@ -35,6 +35,7 @@ bool is_reached_from(const Plan& plan, const Arrangement& arrangement, const Bed
 struct BedExits {
   std::vector<WayOut> ways;  ///< to each door
   std::vector<Length> away;  ///< of each of the configuration's exit openings from the bed
+  std::vector<bool> reached;  ///< and whether it is reached from the bed (`is_reached_from`)
   /// Ids, sorted: doors reached by a way as wide as the rule "way.aisle" asks, and openings that are reached
   /// from the bed that hold 24 x 17 in; those that do not open here are left out.
   std::vector<std::string> counted;
