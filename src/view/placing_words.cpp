@@ -174,11 +174,22 @@ std::string stock_place_sentence(const StockJob& job, const StockPlace& place, U
          ".";
 }
 
+// The bound is one of all ways only where no part was left out, and neither defects nor a roll beside other
+// stock kept the search from some of them.
+bool bound_holds(const StockJob& job) {
+  if (job.placing.cost == 0) return true;
+  const auto& stock = job.task.stock;
+  const bool rolled = std::ranges::any_of(stock, [](const auto& kind) { return kind.sold_by.has_value(); });
+  const bool flawed = std::ranges::any_of(stock, [](const auto& kind) { return !kind.defects.empty(); });
+  return job.placing.unplaced.empty() && !flawed && (!rolled || stock.size() == 1);
+}
+
 std::string cost_sentence(const StockJob& job, const std::string& currency) {
   const Placing& placing = job.placing;
   if (placing.cuts.empty()) return "Nothing is cut.";
   std::string text = "Cost " + money_text(placing.cost, currency) +
                      (placing.unplaced.empty() ? ". " : ", without what has no place. ");
+  if (!bound_holds(job)) return text + "Whether it can be cut for less was not proved.";
   const std::string why = std::string(bound_words(placing.bound_kind));
   if (placing.cost == placing.bound) return text + "Nobody cuts it for less, " + why + ".";
   // Rounded up: the gap is never told as smaller than it is.
